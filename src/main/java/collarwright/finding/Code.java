@@ -1,0 +1,112 @@
+package collarwright.finding;
+
+/**
+ * The kinds of findings, grouped by stage. A name is never used again for another meaning; {@code collarwright explain
+ * NAME} tells its cause, an example and its cure.
+ */
+public enum Code {
+    /** The command line is wrong. */
+    COMMAND_LINE(Outcome.COMMAND_LINE),
+
+    /** The job file is not there. */
+    JOB_FILE_MISSING(Outcome.JOB),
+    /** The job file cannot be read, or is not UTF-8 text. */
+    JOB_FILE_UNREADABLE(Outcome.JOB),
+    /** The text is not TOML. */
+    JOB_SYNTAX(Outcome.JOB),
+    /** A key that the job file does not have. */
+    JOB_UNKNOWN_KEY(Outcome.JOB),
+    /** A key that has to be there. */
+    JOB_KEY_MISSING(Outcome.JOB),
+    /** A value of the wrong kind, such as text where a number belongs. */
+    JOB_WRONG_TYPE(Outcome.JOB),
+    /** A length that cannot be read, or is not a length. */
+    JOB_BAD_LENGTH(Outcome.JOB),
+    /** A number that cannot be used, such as NaN. */
+    JOB_BAD_NUMBER(Outcome.JOB),
+    /** A value outside its range. */
+    JOB_OUT_OF_RANGE(Outcome.JOB),
+    /** A word that is not one of the allowed ones. */
+    JOB_UNKNOWN_WORD(Outcome.JOB),
+    /** Two keys that contradict each other. */
+    JOB_CONFLICT(Outcome.JOB),
+    /** A value that is planned but not built in this version. */
+    JOB_NOT_IN_THIS_VERSION(Outcome.JOB),
+    /** A profile that is not known. */
+    PROFILE_UNKNOWN(Outcome.JOB),
+    /** A profile file that cannot be used. */
+    PROFILE_WRONG(Outcome.JOB),
+    /** A portion of the dome that does not exist. */
+    DOME_PORTION(Outcome.JOB),
+
+    /** No cutter of the racks lets the strut reach its angle. */
+    HOLE_NO_CUTTER(Outcome.PLAN),
+    /** The hole is as wide as the collar's bore. */
+    HOLE_TOO_WIDE(Outcome.PLAN),
+    /** A hole lets the strut lean further than it needs to. */
+    HOLE_SLACK(Outcome.PLAN),
+    /** A hole stops the strut before it has its angle. */
+    HOLE_SHORT_OF_REACH(Outcome.PLAN),
+    /** The web between two holes. */
+    WEB_BETWEEN_HOLES(Outcome.PLAN),
+    /** The web between a hole and the collar's edge. */
+    WEB_TO_EDGE(Outcome.PLAN),
+    /** How far the strut reaches through the inner rim. */
+    STRUT_ENGAGEMENT(Outcome.PLAN),
+    /** Neighbouring strut ends inside the collar. */
+    STRUT_CROWDING(Outcome.PLAN),
+    /** A strut that is too short for its two ends. */
+    STRUT_TOO_SHORT(Outcome.PLAN),
+    /** The tie hole and the strut's end or side. */
+    STRUT_TIE_HOLE(Outcome.PLAN),
+    /** The room between the centre ring and the collar. */
+    RING_CLEARANCE(Outcome.PLAN),
+    /** Whether the centre ring covers every strut end. */
+    RING_COVER(Outcome.PLAN),
+    /** A size that is nominal and was not measured. */
+    NOT_MEASURED(Outcome.PLAN),
+    /** PVC, CPVC or vinyl under a laser or plasma torch. */
+    LASER_PVC(Outcome.PLAN),
+
+    /** A cutter whose speed the spindle cannot turn. */
+    SPINDLE_RANGE(Outcome.PLAN),
+    /** A cutter that is too short for the cut. */
+    CUTTER_REACH(Outcome.PLAN),
+    /** A drill that would meet the far wall. */
+    FAR_WALL(Outcome.PLAN),
+    /** A move outside the machine's travel. */
+    MACHINE_TRAVEL(Outcome.PLAN),
+    /** A stick of pipe too short for the chuck and a collar. */
+    STICK_TOO_SHORT(Outcome.PLAN),
+    /** A machine that cannot do what the job asks. */
+    MACHINE_UNABLE(Outcome.PLAN),
+
+    /** A file of the pack was changed or added since it was made. */
+    PACK_EDITED(Outcome.WRITE),
+    /** A folder that is not a pack. */
+    PACK_FOREIGN(Outcome.WRITE),
+    /** The pack could not be written. */
+    PACK_NOT_WRITTEN(Outcome.WRITE),
+
+    /** A program did not pass its rehearsal. */
+    REHEARSAL_FAILED(Outcome.FAULT),
+    /** A drawing did not pass its lint. */
+    SHEET_FAULT(Outcome.FAULT),
+    /** Anything else that is the program's own fault. */
+    PROGRAM_FAULT(Outcome.FAULT);
+
+    private final Outcome outcome;
+
+    Code(Outcome outcome) {
+        this.outcome = outcome;
+    }
+
+    /**
+     * Returns what a stop of this kind means for a command.
+     *
+     * @return the outcome with its exit code
+     */
+    public Outcome outcome() {
+        return outcome;
+    }
+}

@@ -1,0 +1,33 @@
+package collarwright.job;
+
+import collarwright.collar.HubSettings;
+import collarwright.dome.DomeSettings;
+import collarwright.strut.SizeRule;
+import collarwright.strut.StrutSettings;
+import collarwright.tooling.DrillingSettings;
+
+/**
+ * A job as it was read: every value resolved, every profile looked up.
+ *
+ * @param title the job's title in any script
+ * @param revision 8 letters that stand for everything below, not for comments, paths or the program's version
+ * @param order how much is made
+ * @param dome which dome
+ * @param size what fixes its size
+ * @param strut what struts are made of
+ * @param hub what hubs are made of
+ * @param drilling which cutters there are and how they are chosen
+ * @param limits what the checks hold the plan to
+ * @param shop the machine and its cutting data
+ */
+public record Job(
+        String title,
+        String revision,
+        Order order,
+        DomeSettings dome,
+        SizeRule size,
+        StrutSettings strut,
+        HubSettings hub,
+        DrillingSettings drilling,
+        Limits limits,
+        Shop shop) {}

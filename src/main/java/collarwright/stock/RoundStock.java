@@ -1,0 +1,51 @@
+package collarwright.stock;
+
+import collarwright.geometry.Interval;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A round pipe, tube or bar as it is bought and, where the shop did so, measured.
+ *
+ * @param name the profile's name, or {@code "in the job"}
+ * @param title its name for people, such as {@code PVC-U pipe 40 × 3.0}
+ * @param material what it is made of
+ * @param od outside diameter; nominal is the measured value (middle of the measured limits), else the nominal mean
+ * @param wall wall thickness with its limits; empty for a solid bar
+ * @param odMeasured whether the outside diameter was measured
+ * @param wallMeasured whether the wall was measured
+ * @param outOfRound largest less smallest diameter at one place, 0 if not known
+ * @param lengths lengths it is sold in, ascending; empty if not known
+ * @param source where the figures come from, such as the standard's number and table
+ */
+public record RoundStock(
+        String name,
+        String title,
+        Material material,
+        Interval od,
+        Optional<Interval> wall,
+        boolean odMeasured,
+        boolean wallMeasured,
+        double outOfRound,
+        List<Double> lengths,
+        String source) {
+    /** Checks the values. */
+    public RoundStock {
+        lengths = lengths.stream().sorted().toList();
+        if (!(od.min() > 0) || !(outOfRound >= 0)) {
+            throw new IllegalArgumentException(name + ": the outside diameter is above 0");
+        }
+        if (wall.isPresent() && !(wall.get().min() > 0 && wall.get().max() < od.min() / 2)) {
+            throw new IllegalArgumentException(name + ": the wall is above 0 and below the radius");
+        }
+    }
+
+    /**
+     * Returns the outside radius to count with.
+     *
+     * @return half the nominal (measured) outside diameter
+     */
+    public double outerRadius() {
+        return od.nominal() / 2;
+    }
+}
