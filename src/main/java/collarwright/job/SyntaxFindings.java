@@ -159,7 +159,7 @@ final class SyntaxFindings {
         if (message.contains("Leading zeros")) {
             return "write the number without the 0 in front";
         }
-        if (message.contains("expected \"") || message.contains("expected '")) {
+        if (message.contains(", expected \"") || message.contains(", expected '")) {
             return "close the text with the quotation mark it began with";
         }
         if (message.contains("expected ]")) {

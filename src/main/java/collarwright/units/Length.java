@@ -108,6 +108,15 @@ public record Length(Ratio millimetres, LengthUnit unit) {
         return Decimals.trimmed(mm(), 4) + " mm (" + inches() + ")";
     }
 
+    /**
+     * Shows the length in the system it was written in, as it would be stamped on a tool.
+     *
+     * @return such as {@code 44 mm} or {@code 1-3/4 in}
+     */
+    public String stamped() {
+        return unit.imperial() ? inches() : Decimals.trimmed(mm(), 4) + " mm";
+    }
+
     private String inches() {
         Ratio inches = millimetres.over(LengthUnit.IN.millimetres());
         boolean even = SIXTY_FOUR.toBigInteger().mod(inches.denominator()).signum() == 0;
