@@ -40,7 +40,8 @@ public final class RoundHole {
         double r = strut / 2;
         double p = hole / 2;
         double wall = outer - inner;
-        // Half-angle tangent of the flat-board answer: exact while the contact is on the mid-plane, else an upper bound.
+        // Half-angle tangent of the flat-board answer: exact while the contact is on the mid-plane, else an upper
+        // bound.
         double tau = (hole - strut) / (wall + StrictMath.sqrt(wall * wall + hole * hole - strut * strut));
         if (tau <= 0 || onMidPlane(tau, r, p, inner)) {
             return 2 * StrictMath.atan(StrictMath.max(tau, 0));

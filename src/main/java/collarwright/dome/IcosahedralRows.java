@@ -174,7 +174,7 @@ final class IcosahedralRows {
     }
 
     private static long pair(int a, int b) {
-        return (long) StrictMath.min(a, b) << 32 | StrictMath.max(a, b);
+        return ((long) StrictMath.min(a, b) << 32) | StrictMath.max(a, b);
     }
 
     private static int[] sorted(long[] pairs, int count) {

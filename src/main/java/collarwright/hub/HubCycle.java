@@ -90,7 +90,8 @@ final class HubCycle {
         List<HubStrut> struts = new ArrayList<>(type.length);
         double azimuth = 0;
         for (int i = 0; i < type.length; i++) {
-            struts.add(new HubStrut(type[i], azimuth, kinds.shapes().get(type[i]).axialAngle()));
+            struts.add(
+                    new HubStrut(type[i], azimuth, kinds.shapes().get(type[i]).axialAngle()));
             azimuth += gap[i];
         }
         return new HubType(struts, count, firstNode);

@@ -42,10 +42,7 @@ final class HubFinder {
         }
         List<HubType> types = cycles.stream().map(c -> c.toType(kinds)).toList();
         return new Hubs(
-                dome,
-                kinds.shapes(),
-                types,
-                new Hubs.Tables(typeOfNode, turnOfNode, kinds.typeOfMember(), holeOfEnd));
+                dome, kinds.shapes(), types, new Hubs.Tables(typeOfNode, turnOfNode, kinds.typeOfMember(), holeOfEnd));
     }
 
     // Ends of members around each node; an end is 2 · member + (0 at its lower node, 1 at its higher).

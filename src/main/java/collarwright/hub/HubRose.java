@@ -127,7 +127,8 @@ final class HubRose {
     long strutKey() {
         long sum = size;
         for (int i = 0; i < size; i++) {
-            long pair = type[i] * 0x9E3779B97F4A7C15L ^ (type[(i + 1) % size] + 0x632BE59BD9B4E019L) * 0xD6E8FEB86659FD93L;
+            long pair =
+                    type[i] * 0x9E3779B97F4A7C15L ^ (type[(i + 1) % size] + 0x632BE59BD9B4E019L) * 0xD6E8FEB86659FD93L;
             pair ^= pair >>> 29;
             sum += pair * 0xBF58476D1CE4E5B9L;
         }

@@ -46,7 +46,10 @@ final class CollarOffer {
             return false;
         }
         StrutLayout struts = StrutLayout.of(
-                hubs, job.size(), job.strut(), new StrutLayout.Clearance(hub.ring().outerRadius(), hub.endGap()));
+                hubs,
+                job.size(),
+                job.strut(),
+                new StrutLayout.Clearance(hub.ring().outerRadius(), hub.endGap()));
         for (int i = 0; i < hubs.types().size(); i++) {
             HubPart part = new HubPart(hubs.types().get(i), book.patterns().get(i), struts, hub);
             boolean stops = new HubChecks(part, strut, job.strut().tieHole(), job.limits())

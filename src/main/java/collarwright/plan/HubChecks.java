@@ -68,8 +68,7 @@ final class HubChecks {
     }
 
     private Where.Part between(int hole) {
-        return new Where.Part(
-                "pattern " + part.pattern().id() + " / holes " + (hole + 1) + " and " + (next(hole) + 1));
+        return new Where.Part("pattern " + part.pattern().id() + " / holes " + (hole + 1) + " and " + (next(hole) + 1));
     }
 
     private Check webBetween(int hole) {
@@ -142,7 +141,9 @@ final class HubChecks {
                 engagementOf(hole),
                 new Check.Limits(
                         OptionalDouble.of(limits.engagementStop() * strut), limits.engagementWarn() * strut, OURS),
-                List.of("take a wider collar pipe, so that more of the strut stands inside", "or a thinner centre ring"));
+                List.of(
+                        "take a wider collar pipe, so that more of the strut stands inside",
+                        "or a thinner centre ring"));
     }
 
     private Check tieHoleFree(int hole, TieHole tie) {

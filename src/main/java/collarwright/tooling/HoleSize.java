@@ -26,9 +26,8 @@ public record HoleSize(HoleNeed need, double required, Optional<Cutter> cutter) 
         CollarBody body = need.body();
         double required =
                 RoundHole.required(need.strut().max(), need.lean(), body.leastInnerRadius(), body.outerRadius());
-        Optional<Cutter> cutter = drilling.fit() == Fit.REACH
-                ? reach(required, body, drilling.cutters())
-                : nearest(need, drilling);
+        Optional<Cutter> cutter =
+                drilling.fit() == Fit.REACH ? reach(required, body, drilling.cutters()) : nearest(need, drilling);
         return new HoleSize(need, required, cutter);
     }
 

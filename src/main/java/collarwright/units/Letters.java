@@ -24,7 +24,7 @@ public final class Letters {
         byte[] digest = digest(text);
         StringBuilder name = new StringBuilder(LENGTH);
         for (int i = 0; i < LENGTH; i++) {
-            int pair = (digest[2 * i] & 0xff) << 8 | digest[2 * i + 1] & 0xff;
+            int pair = ((digest[2 * i] & 0xff) << 8) | (digest[2 * i + 1] & 0xff);
             name.append(ALPHABET.charAt(pair % ALPHABET.length()));
         }
         return name.toString();
