@@ -185,7 +185,7 @@ public final class KeyView {
         if (given instanceof Number number) {
             return taken(Length.from(number.doubleValue(), reader.bareUnit(), zero), Code.JOB_BAD_LENGTH);
         }
-        wrongType(zero == Length.Zero.ALLOWED ? "a length of 0 or more" : "a length above 0");
+        wrongType(zero == Length.Zero.REFUSED ? "a length above 0" : "a length");
         return Optional.empty();
     }
 

@@ -1,10 +1,7 @@
 package collarwright.job;
 
+import collarwright.units.Letters;
 import java.lang.reflect.RecordComponent;
-import java.math.BigInteger;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -17,11 +14,6 @@ import java.util.stream.Collectors;
  */
 final class Revisions {
 
-    /** Letters that cannot be taken for a digit, for each other, or for the power of ten of a number. */
-    private static final String LETTERS = "ABCDFGHJKLMNPRTUVWXY";
-
-    private static final int LENGTH = 8;
-
     private Revisions() {}
 
     /**
@@ -33,7 +25,7 @@ final class Revisions {
     static Job stamped(Job job) {
         return new Job(
                 job.title(),
-                letters(canonical(job)),
+                Letters.of(canonical(job)),
                 job.order(),
                 job.dome(),
                 job.size(),
@@ -42,26 +34,6 @@ final class Revisions {
                 job.drilling(),
                 job.limits(),
                 job.shop());
-    }
-
-    private static String letters(String text) {
-        BigInteger rest = new BigInteger(1, sha256(text));
-        BigInteger base = BigInteger.valueOf(LETTERS.length());
-        StringBuilder letters = new StringBuilder();
-        for (int i = 0; i < LENGTH; i++) {
-            BigInteger[] parts = rest.divideAndRemainder(base);
-            letters.append(LETTERS.charAt(parts[1].intValue()));
-            rest = parts[0];
-        }
-        return letters.toString();
-    }
-
-    private static byte[] sha256(String text) {
-        try {
-            return MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
     }
 
     /**
