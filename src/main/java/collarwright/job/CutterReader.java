@@ -39,9 +39,7 @@ final class CutterReader {
      */
     private record Defaults(double pointDegrees, double lead, double depth, double minRpm, double maxRpm) {
         static Defaults of(CutterKind kind) {
-            return kind == CutterKind.TWIST
-                    ? new Defaults(118, 0, 30, 30, 4000)
-                    : new Defaults(118, 8, 38, 30, 1000);
+            return kind == CutterKind.TWIST ? new Defaults(118, 0, 30, 30, 4000) : new Defaults(118, 8, 38, 30, 1000);
         }
     }
 
@@ -55,8 +53,8 @@ final class CutterReader {
      */
     static Optional<Rack> rack(ProfileFile.Entry entry) {
         TableView table = entry.table();
-        Optional<CutterKind> kind = table.need("kind", "twist or hole-saw", "kind = \"hole-saw\"")
-                .word(KINDS);
+        Optional<CutterKind> kind =
+                table.need("kind", "twist or hole-saw", "kind = \"hole-saw\"").word(KINDS);
         List<Cutter> cutters = new ArrayList<>();
         KeyView series = table.need("series", "the sizes in the rack", "series = [ { sizes = [\"44 mm\"] } ]");
         for (KeyView item : series.items()) {
@@ -75,12 +73,13 @@ final class CutterReader {
      * @return the cutter, or empty after findings
      */
     static Optional<Cutter> added(TableView table) {
-        Optional<CutterKind> kind = table.need("kind", "twist or hole-saw", "kind = \"hole-saw\"")
-                .word(KINDS);
-        Optional<Length> size = table.need("size", "the size stamped on it", "size = \"44 mm\"")
-                .length(Length.Zero.REFUSED);
+        Optional<CutterKind> kind =
+                table.need("kind", "twist or hole-saw", "kind = \"hole-saw\"").word(KINDS);
+        Optional<Length> size =
+                table.need("size", "the size stamped on it", "size = \"44 mm\"").length(Length.Zero.REFUSED);
         // Read in any case, so that its keys are known and their faults are told.
-        Optional<Form> form = form(table, kind.orElse(CutterKind.HOLE_SAW), size.stream().toList());
+        Optional<Form> form =
+                form(table, kind.orElse(CutterKind.HOLE_SAW), size.stream().toList());
         return kind.isEmpty() || size.isEmpty() || form.isEmpty()
                 ? Optional.empty()
                 : Optional.of(form.get().cutter(kind.get(), size.get(), "in the job"));
@@ -94,9 +93,8 @@ final class CutterReader {
         }
         sizes.addAll(steps(row, !listed.present()));
         Optional<Form> form = form(row, kind, sizes);
-        return form.map(f -> sizes.stream()
-                        .map(size -> f.cutter(kind, size, rack))
-                        .toList())
+        return form.map(f ->
+                        sizes.stream().map(size -> f.cutter(kind, size, rack)).toList())
                 .orElse(List.of());
     }
 
@@ -115,7 +113,11 @@ final class CutterReader {
         Ratio size = from.get().millimetres();
         while (size.compareTo(to.get().millimetres()) <= 0) {
             if (sizes.size() == MOST) {
-                by.stop(Code.JOB_OUT_OF_RANGE, "a step that gives at most " + MOST + " sizes", "more", "check from, to and step");
+                by.stop(
+                        Code.JOB_OUT_OF_RANGE,
+                        "a step that gives at most " + MOST + " sizes",
+                        "more",
+                        "check from, to and step");
                 return List.of();
             }
             sizes.add(new Length(size, from.get().unit()));
@@ -126,7 +128,8 @@ final class CutterReader {
 
     private static Optional<Form> form(TableView row, CutterKind kind, List<Length> sizes) {
         Defaults usual = Defaults.of(kind);
-        Optional<Double> point = or(row.key("point-angle").angle(30, 179), row, "point-angle", Angles.radians(usual.pointDegrees));
+        Optional<Double> point =
+                or(row.key("point-angle").angle(30, 179), row, "point-angle", Angles.radians(usual.pointDegrees));
         Optional<Double> lead = row.key("lead").length(Length.Zero.ALLOWED).map(Length::mm);
         Optional<Double> depth = or(row.key("depth").size(), row, "depth", usual.depth);
         Optional<Double> minRpm = or(row.key("min-rpm").number(1, 100_000), row, "min-rpm", usual.minRpm);
@@ -165,7 +168,11 @@ final class CutterReader {
             return Optional.empty();
         }
         if (sizes.size() > 1) {
-            key.stop(Code.JOB_CONFLICT, "one size for one as-drilled size", sizes.size() + " sizes", "give each size its own");
+            key.stop(
+                    Code.JOB_CONFLICT,
+                    "one size for one as-drilled size",
+                    sizes.size() + " sizes",
+                    "give each size its own");
             return Optional.empty();
         }
         double around = spread.orElse(0.0);
@@ -192,7 +199,17 @@ final class CutterReader {
             double lead = givenLead.orElse(kind == CutterKind.TWIST ? point : usualLead);
             Interval drilled = asDrilled.orElse(Interval.of(mm));
             return new Cutter(
-                    id(kind, size), kind, size.stamped(), mm, drilled, asDrilled.isPresent(), lead, depth, minRpm, maxRpm, rack);
+                    id(kind, size),
+                    kind,
+                    size.stamped(),
+                    mm,
+                    drilled,
+                    asDrilled.isPresent(),
+                    lead,
+                    depth,
+                    minRpm,
+                    maxRpm,
+                    rack);
         }
     }
 

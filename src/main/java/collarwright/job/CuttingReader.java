@@ -41,8 +41,8 @@ final class CuttingReader {
         Optional<Double> speed = row.need(
                         "speed-m-per-min", "speed of the cutting edge in metres a minute", "speed-m-per-min = 24")
                 .number(0.1, 2000);
-        Optional<Double> feed =
-                row.need("feed-per-turn", "advance for each turn", "feed-per-turn = \"0.1 mm\"").size();
+        Optional<Double> feed = row.need("feed-per-turn", "advance for each turn", "feed-per-turn = \"0.1 mm\"")
+                .size();
         Optional<Double> peck = row.need("peck", "deepest peck in cutter diameters", "peck = 1.0")
                 .number(0.01, 100);
         String source = row.key("source").text().orElse(shared);

@@ -42,7 +42,9 @@ final class DomeReader {
             tiers.stop(Code.JOB_CONFLICT, "keep or tiers", "both", "take one of the two out");
         } else if (!keep.present() && !tiers.present()) {
             table.need(
-                    "keep", "how much of the sphere is built: a portion such as 5/9, or all; or tiers = 5", "keep = \"1/2\"");
+                    "keep",
+                    "how much of the sphere is built: a portion such as 5/9, or all; or tiers = 5",
+                    "keep = \"1/2\"");
         }
         OptionalInt rows = keep.present() ? keep(keep, frequency) : tiers(tiers, frequency);
         return frequency.isPresent() && rows.isPresent() && !(keep.present() && tiers.present())
@@ -105,7 +107,9 @@ final class DomeReader {
                     "a whole number of the " + portion.all() + " rows of frequency " + frequency.get(),
                     Quoted.text(text),
                     (near.size() == 1 ? "the nearest is keep = " : "the nearest are keep = ")
-                            + String.join(" and keep = ", near.stream().map(Quoted::text).toList()));
+                            + String.join(
+                                    " and keep = ",
+                                    near.stream().map(Quoted::text).toList()));
         }
         return rows.map(OptionalInt::of).orElse(OptionalInt.empty());
     }
@@ -139,7 +143,9 @@ final class DomeReader {
         }
         if (given.size() > 1) {
             List<String> names = List.copyOf(given.keySet());
-            given.values().stream().skip(1).forEach(key -> key.stop(
+            given.values().stream()
+                    .skip(1)
+                    .forEach(key -> key.stop(
                             Code.JOB_CONFLICT,
                             "one size for the dome",
                             "a second one beside " + names.get(0),

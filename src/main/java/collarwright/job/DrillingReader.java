@@ -93,8 +93,10 @@ final class DrillingReader {
             return;
         }
         // A rack named first keeps its cutter of a size, unless only the later one was measured.
-        rack.get().cutters().forEach(cutter -> cutters.merge(
-                cutter.id(), cutter, (old, next) -> next.measured() && !old.measured() ? next : old));
+        rack.get()
+                .cutters()
+                .forEach(cutter -> cutters.merge(
+                        cutter.id(), cutter, (old, next) -> next.measured() && !old.measured() ? next : old));
     }
 
     private void add(KeyView item, Map<String, Cutter> cutters) {

@@ -20,7 +20,9 @@ public final class Explanations {
 
     private Explanations(TomlReader reader) {
         for (Code code : Code.values()) {
-            reader.root().needTable(code.name(), "an explanation").ifPresent(table -> explanations.put(code, read(code, table)));
+            reader.root()
+                    .needTable(code.name(), "an explanation")
+                    .ifPresent(table -> explanations.put(code, read(code, table)));
         }
         reader.finish();
     }

@@ -36,14 +36,16 @@ final class HubReader {
      */
     Optional<HubSettings> read() {
         later();
-        KeyView collarKey = table.need("collar", "the pipe that collars are cut from", "collar = \"pvc-metric-160x6.2\"");
+        KeyView collarKey =
+                table.need("collar", "the pipe that collars are cut from", "collar = \"pvc-metric-160x6.2\"");
         KeyView ringKey = table.need("ring", "the pipe or bar of the centre ring", "ring = \"pvc-metric-90x4.3\"");
         Optional<RoundStock> collar = pipe(collarKey, MeasuredStock.in(table).on(collar(collarKey)));
         Optional<RoundStock> ring = ring(ringKey);
-        Optional<Double> width =
-                table.need("width", "the length of a collar along its axis", "width = \"80 mm\"").size();
-        Optional<Double> ringWidth =
-                table.need("ring-width", "the length of a centre ring along its axis", "ring-width = \"40 mm\"").size();
+        Optional<Double> width = table.need("width", "the length of a collar along its axis", "width = \"80 mm\"")
+                .size();
+        Optional<Double> ringWidth = table.need(
+                        "ring-width", "the length of a centre ring along its axis", "ring-width = \"40 mm\"")
+                .size();
         KeyView gapKey = table.key("end-gap");
         Optional<Double> gap = gapKey.length(Length.Zero.ALLOWED).map(Length::mm);
         if (collar.isEmpty() || ring.isEmpty() || width.isEmpty() || ringWidth.isEmpty()) {

@@ -73,9 +73,10 @@ public final class JobReader {
         Optional<SettingsReader.Bounds> bounds = SettingsReader.limits(root.table("limits"));
         // Without good limits the cutters are read all the same, for their findings.
         double band = bounds.map(SettingsReader.Bounds::nearestBand).orElse(0.0);
-        Optional<DrillingSettings> drilling = drillingTable.flatMap(table -> new DrillingReader(table, profiles).read(band));
-        Optional<SettingsReader.Placed> material = hubTable.flatMap(
-                table -> hub.map(h -> new SettingsReader.Placed(table.key("collar"), h.collar().material())));
+        Optional<DrillingSettings> drilling =
+                drillingTable.flatMap(table -> new DrillingReader(table, profiles).read(band));
+        Optional<SettingsReader.Placed> material = hubTable.flatMap(table -> hub.map(
+                h -> new SettingsReader.Placed(table.key("collar"), h.collar().material())));
         Optional<Shop> shop = SettingsReader.shop(root.table("shop"), profiles, material, reader.bareUnit());
         reader.finish();
         boolean complete = title.isPresent()

@@ -223,33 +223,9 @@ public final class KeyView {
      * @return the interval with its middle as the nominal value
      */
     public Optional<Interval> interval() {
-        if (value.isEmpty() || !(value.get() instanceof TomlArray)) {
-            return size().map(Interval::of);
-        }
-        List<KeyView> ends = items();
-        if (ends.size() != 2) {
-            stop(
-                    Code.JOB_WRONG_TYPE,
-                    "one length, or two: the least and the most",
-                    "a list of " + ends.size(),
-                    "write [\"least\", \"most\"]");
-            return Optional.empty();
-        }
-        Optional<Length> least = ends.get(0).length(Length.Zero.REFUSED);
-        Optional<Length> most = ends.get(1).length(Length.Zero.REFUSED);
-        return least.isEmpty() || most.isEmpty() ? Optional.empty() : between(least.get(), most.get());
-    }
-
-    private Optional<Interval> between(Length least, Length most) {
-        if (least.millimetres().compareTo(most.millimetres()) > 0) {
-            stop(
-                    Code.JOB_CONFLICT,
-                    "the least first, then the most",
-                    least.text() + ", then " + most.text(),
-                    "change the two round");
-            return Optional.empty();
-        }
-        return Optional.of(Interval.between(least.mm(), most.mm()));
+        return value.filter(TomlArray.class::isInstance).isPresent()
+                ? Intervals.between(this)
+                : size().map(Interval::of);
     }
 
     /**
@@ -363,13 +339,14 @@ public final class KeyView {
     }
 
     private <T> Optional<T> taken(Reading<T> reading, Code unreadable) {
-        reading.refusal().ifPresent(why -> reader.add(new Finding(
-                Level.STOP,
-                code(why.fault(), unreadable),
-                where,
-                path + ": " + why.expected(),
-                why.found(),
-                why.hints())));
+        reading.refusal()
+                .ifPresent(why -> reader.add(new Finding(
+                        Level.STOP,
+                        code(why.fault(), unreadable),
+                        where,
+                        path + ": " + why.expected(),
+                        why.found(),
+                        why.hints())));
         return reading.found();
     }
 

@@ -31,8 +31,9 @@ final class MachineProfiles {
         Map<String, Machine.Kind> kinds = new LinkedHashMap<>();
         kinds.put("press", Machine.Kind.PRESS);
         kinds.put("rotary", Machine.Kind.ROTARY);
-        Optional<Machine.Kind> kind =
-                entry.table().need("kind", "press or rotary", "kind = \"press\"").word(kinds);
+        Optional<Machine.Kind> kind = entry.table()
+                .need("kind", "press or rotary", "kind = \"press\"")
+                .word(kinds);
         Machine.Spindle spindle = reader.spindle();
         if (kind.isEmpty()) {
             return Optional.empty();
@@ -89,8 +90,10 @@ final class MachineProfiles {
 
     private Machine.Rotary rotary() {
         Part part = new Part("rotary", "the rotary axis and its chuck");
-        boolean positive = part.word("sign", "which way A turns", List.of("rs274", "reversed")).equals("rs274");
-        boolean chuck = part.word("top", "where TOP of the collars faces", List.of("chuck", "free-end")).equals("chuck");
+        boolean positive = part.word("sign", "which way A turns", List.of("rs274", "reversed"))
+                .equals("rs274");
+        boolean chuck = part.word("top", "where TOP of the collars faces", List.of("chuck", "free-end"))
+                .equals("chuck");
         double rapid = part.number("rapid-deg-per-min", "rapid rate of A, degrees a minute", 1, 1e6);
         double acceleration = part.number("acceleration-deg-per-s2", "acceleration of A, degrees/s²", 1, 1e6);
         double takeUp = part.number("take-up-deg", "how far below its angle A comes from, degrees", 0, 89);
@@ -101,8 +104,7 @@ final class MachineProfiles {
         double trim = part.length("end-trim", "lost at the free end", Length.Zero.ALLOWED);
         double stick = part.length("longest-stick", "the longest pipe it can take", Length.Zero.REFUSED);
         part.ascending("chuck-length", held, "longest-stick", stick);
-        return new Machine.Rotary(
-                positive, chuck, rapid, acceleration, takeUp, held, clear, height, kerf, trim, stick);
+        return new Machine.Rotary(positive, chuck, rapid, acceleration, takeUp, held, clear, height, kerf, trim, stick);
     }
 
     /** One table inside a machine. Every value that cannot be read marks the machine as faulty and counts as 1 meanwhile. */
@@ -132,7 +134,8 @@ final class MachineProfiles {
         }
 
         double length(String key, String expected, Length.Zero zero) {
-            return good(need(key, expected, "\"5 mm\"").flatMap(k -> k.length(zero)).map(Length::mm), 1.0);
+            return good(
+                    need(key, expected, "\"5 mm\"").flatMap(k -> k.length(zero)).map(Length::mm), 1.0);
         }
 
         boolean flag(String key, String expected) {
@@ -180,18 +183,22 @@ final class MachineProfiles {
                 faulty = true;
                 list.filter(KeyView::present)
                         .ifPresent(k -> k.stop(
-                                Code.JOB_WRONG_TYPE, "two positions", ends.size() + "", "write [\"least\", \"largest\"]"));
+                                Code.JOB_WRONG_TYPE,
+                                "two positions",
+                                ends.size() + "",
+                                "write [\"least\", \"largest\"]"));
                 return new double[] {0, 1};
             }
             double least = good(ends.get(0).length(Length.Zero.EITHER_SIDE).map(Length::mm), 0.0);
             double most = good(ends.get(1).length(Length.Zero.EITHER_SIDE).map(Length::mm), least + 1);
             if (least >= most) {
                 faulty = true;
-                list.get().stop(
-                        Code.JOB_CONFLICT,
-                        "the least position first, then the largest",
-                        StockReader.mm(least) + ", then " + StockReader.mm(most),
-                        "change the two round");
+                list.get()
+                        .stop(
+                                Code.JOB_CONFLICT,
+                                "the least position first, then the largest",
+                                StockReader.mm(least) + ", then " + StockReader.mm(most),
+                                "change the two round");
             }
             return new double[] {least, most};
         }
@@ -199,8 +206,8 @@ final class MachineProfiles {
         void ascending(String lower, double least, String upper, double most) {
             if (least > most && !faulty) {
                 faulty = true;
-                part.ifPresent(p -> p.key(lower).stop(
-                                Code.JOB_CONFLICT, "at most " + upper, least + " against " + most, "check both keys"));
+                part.ifPresent(p -> p.key(lower)
+                        .stop(Code.JOB_CONFLICT, "at most " + upper, least + " against " + most, "check both keys"));
             }
         }
     }

@@ -104,8 +104,8 @@ final class ProfileFile {
                 Entry entry = entry(kind, table);
                 read.apply(entry)
                         .filter(value -> !entry.name().isEmpty())
-                        .ifPresent(value -> profiles.add(
-                                new Profile<>(entry.name(), entry.title(), entry.source(), place, value)));
+                        .ifPresent(value ->
+                                profiles.add(new Profile<>(entry.name(), entry.title(), entry.source(), place, value)));
             });
         }
         return profiles;

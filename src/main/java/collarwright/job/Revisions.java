@@ -73,7 +73,10 @@ final class Revisions {
         for (RecordComponent component : whole.getClass().getRecordComponents()) {
             String name = component.getName();
             if (!name.equals("source") && !name.equals("revision")) {
-                text.append(name).append('=').append(canonical(read(whole, component))).append(';');
+                text.append(name)
+                        .append('=')
+                        .append(canonical(read(whole, component)))
+                        .append(';');
             }
         }
         return text.append(')').toString();

@@ -36,9 +36,7 @@ final class SettingsReader {
         }
         Given<Integer> domes = new Given<>(table.get().key("domes"), key -> key.wholeNumber(1, MOST_DOMES), 1);
         Given<Double> spares = new Given<>(table.get().key("spares"), KeyView::percent, SPARES_PERCENT);
-        return domes.good() && spares.good()
-                ? Optional.of(new Order(domes.value(), spares.value()))
-                : Optional.empty();
+        return domes.good() && spares.good() ? Optional.of(new Order(domes.value(), spares.value())) : Optional.empty();
     }
 
     /**

@@ -35,7 +35,9 @@ final class StockReader {
     static Optional<RoundStock> profile(ProfileFile.Entry entry, Map<String, Profile<MaterialProfile>> materials) {
         TableView table = entry.table();
         Optional<Material> material = material(
-                table, materials.keySet(), name -> Optional.ofNullable(materials.get(name)).map(Profile::value));
+                table,
+                materials.keySet(),
+                name -> Optional.ofNullable(materials.get(name)).map(Profile::value));
         Optional<Interval> od = profileOd(table);
         return build(table, od, material, new Named(entry.name(), entry.title(), entry.source()), false);
     }
@@ -49,16 +51,17 @@ final class StockReader {
      * @return the stock, or empty after findings
      */
     static Optional<RoundStock> inPlace(TableView table, Profiles profiles, boolean pipe) {
-        Optional<Material> material =
-                material(table, profiles.names(Profiles.Kind.MATERIAL), profiles::material);
-        Optional<Interval> od = table.need("od", "the outside diameter", "od = \"25 mm\"").interval();
+        Optional<Material> material = material(table, profiles.names(Profiles.Kind.MATERIAL), profiles::material);
+        Optional<Interval> od =
+                table.need("od", "the outside diameter", "od = \"25 mm\"").interval();
         return build(table, od, material, new Named("in the job", "", "given in the job"), pipe);
     }
 
     private record Named(String name, String title, String source) {}
 
     private static Optional<Interval> profileOd(TableView table) {
-        Optional<Length> od = table.need("od", "the outside diameter", "od = \"40 mm\"").length(Length.Zero.REFUSED);
+        Optional<Length> od =
+                table.need("od", "the outside diameter", "od = \"40 mm\"").length(Length.Zero.REFUSED);
         KeyView limitsKey = table.key("od-limits");
         KeyView toleranceKey = table.key("od-tolerance");
         Optional<Interval> limits = limitsKey.interval();
@@ -71,7 +74,8 @@ final class StockReader {
             return Optional.empty();
         }
         double nominal = od.get().mm();
-        if (limits.isPresent() && !(limits.get().min() <= nominal && nominal <= limits.get().max())) {
+        if (limits.isPresent()
+                && !(limits.get().min() <= nominal && nominal <= limits.get().max())) {
             limitsKey.stop(
                     Code.JOB_CONFLICT,
                     "limits on both sides of od, " + od.get().text(),
@@ -119,9 +123,7 @@ final class StockReader {
 
     private static Optional<RoundStock> build(
             TableView table, Optional<Interval> od, Optional<Material> material, Named named, boolean pipe) {
-        KeyView wallKey = pipe
-                ? table.need("wall", "the wall of the pipe", "wall = \"5 mm\"")
-                : table.key("wall");
+        KeyView wallKey = pipe ? table.need("wall", "the wall of the pipe", "wall = \"5 mm\"") : table.key("wall");
         Optional<Interval> wall = wallKey.interval();
         List<Double> lengths = new ArrayList<>();
         List<KeyView> lengthItems = table.key("lengths").items();

@@ -62,7 +62,8 @@ final class StrutReader {
                         Code.JOB_CONFLICT,
                         "stock, or od with wall, lengths and material",
                         key + " beside stock",
-                        "take it out; the profile says it" + (key.equals("wall") ? " (a measured wall is measured-wall)" : ""));
+                        "take it out; the profile says it"
+                                + (key.equals("wall") ? " (a measured wall is measured-wall)" : ""));
             }
         }
         return HubReader.named(name, profiles);
@@ -73,9 +74,10 @@ final class StrutReader {
         if (table.isEmpty()) {
             return Optional.empty();
         }
-        KeyView diameterKey = table.get().need("diameter", "the hole's diameter", "tie-hole = { diameter = \"6 mm\", … }");
-        KeyView fromEndKey =
-                table.get().need("from-end", "from the cut end to the hole's axis", "tie-hole = { …, from-end = \"18 mm\" }");
+        KeyView diameterKey =
+                table.get().need("diameter", "the hole's diameter", "tie-hole = { diameter = \"6 mm\", … }");
+        KeyView fromEndKey = table.get()
+                .need("from-end", "from the cut end to the hole's axis", "tie-hole = { …, from-end = \"18 mm\" }");
         Optional<Double> diameter = diameterKey.size();
         Optional<Double> fromEnd = fromEndKey.size();
         if (diameter.isEmpty() || fromEnd.isEmpty()) {
@@ -85,7 +87,8 @@ final class StrutReader {
         if (stock.isPresent() && diameter.get() >= stock.get().od().min()) {
             diameterKey.stop(
                     Code.JOB_CONFLICT,
-                    "a hole narrower than the strut, " + StockReader.mm(stock.get().od().min()),
+                    "a hole narrower than the strut, "
+                            + StockReader.mm(stock.get().od().min()),
                     StockReader.mm(diameter.get()),
                     "check the diameter and the unit");
             fits = false;

@@ -50,7 +50,10 @@ public record Length(Ratio millimetres, LengthUnit unit) {
     public static Reading<Length> from(double number, LengthUnit unit, Zero zero) {
         if (!Double.isFinite(number)) {
             return Reading.refused(
-                    Refusal.Fault.NOT_A_NUMBER, LengthText.expected(zero), Quoted.number(number), "write the number in digits");
+                    Refusal.Fault.NOT_A_NUMBER,
+                    LengthText.expected(zero),
+                    Quoted.number(number),
+                    "write the number in digits");
         }
         // The shortest decimal that is this double: what the person wrote, up to 15 digits.
         BigDecimal written = new BigDecimal(Double.toString(number));
@@ -68,7 +71,10 @@ public record Length(Ratio millimetres, LengthUnit unit) {
         Ratio size = millimetres.signum() < 0 ? millimetres.times(Ratio.of(-1, 1)) : millimetres;
         if (millimetres.signum() < 0 && zero != Zero.EITHER_SIDE) {
             return Reading.refused(
-                    Refusal.Fault.OUT_OF_RANGE, expected, Quoted.bare(text) + ", below 0", "write it without the minus");
+                    Refusal.Fault.OUT_OF_RANGE,
+                    expected,
+                    Quoted.bare(text) + ", below 0",
+                    "write it without the minus");
         }
         if (millimetres.signum() == 0) {
             return zero != Zero.REFUSED

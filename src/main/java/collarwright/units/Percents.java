@@ -46,7 +46,10 @@ public final class Percents {
         }
         if (percent < 0 || percent > 100) {
             return Reading.refused(
-                    Refusal.Fault.OUT_OF_RANGE, EXPECTED, Decimals.trimmed(percent, 6) + " %", "write a share from 0 to 100 %");
+                    Refusal.Fault.OUT_OF_RANGE,
+                    EXPECTED,
+                    Decimals.trimmed(percent, 6) + " %",
+                    "write a share from 0 to 100 %");
         }
         return Reading.of(percent == 0 ? 0 : percent);
     }
