@@ -76,20 +76,18 @@ final class HubReader {
     }
 
     private Optional<RoundStock> collar(KeyView key) {
-        return key.isTable()
-                ? key.table().flatMap(given -> StockReader.inPlace(given, profiles, true))
-                : named(key, profiles);
+        return key.isTable() ? key.table().flatMap(given -> placed(given, true)) : named(key, profiles);
     }
 
     private Optional<RoundStock> ring(KeyView key) {
-        if (!key.isTable()) {
-            return named(key, profiles);
-        }
-        return key.table().flatMap(given -> {
-            MeasuredStock measured = MeasuredStock.in(given);
-            KeyView stock = given.key("stock");
-            return measured.on(stock.present() ? named(stock, profiles) : StockReader.inPlace(given, profiles, false));
-        });
+        return key.isTable()
+                ? key.table().flatMap(given -> MeasuredStock.in(given).on(placed(given, false)))
+                : named(key, profiles);
+    }
+
+    private Optional<RoundStock> placed(TableView given, boolean pipe) {
+        KeyView stock = given.key("stock");
+        return stock.present() ? named(stock, profiles) : StockReader.inPlace(given, profiles, pipe);
     }
 
     /**

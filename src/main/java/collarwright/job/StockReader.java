@@ -23,6 +23,9 @@ import java.util.function.Function;
  */
 final class StockReader {
 
+    /** How thick a wall may be, in outside diameters, without a warning. Our choice: the thickest pipe shipped has 0.19. */
+    private static final double THICK = 0.2;
+
     private StockReader() {}
 
     /**
@@ -150,6 +153,12 @@ final class StockReader {
      */
     static boolean thinEnough(KeyView key, Optional<Interval> wall, Interval od) {
         if (wall.isEmpty() || wall.get().max() < od.min() / 2) {
+            wall.filter(w -> key.present() && w.max() > THICK * od.min())
+                    .ifPresent(thick -> key.warn(
+                            Code.JOB_CONFLICT,
+                            "a wall below a fifth of the outside diameter, " + mm(THICK * od.min()),
+                            mm(thick.max()) + ", unusually thick",
+                            "check that this is the wall, not the inside radius"));
             return true;
         }
         key.stop(

@@ -239,6 +239,66 @@ class JobReaderTest {
     }
 
     @Test
+    void read_otherFile_isNotToldLineByLine() {
+        List<Finding> found = Jobs.read("x y\n".repeat(10_000)).findings();
+        assertThat(found).hasSize(101);
+        assertThat(found.get(100).found()).isEqualTo("more than 100 lines that are not");
+        assertThat(found.get(100).where().text()).isEqualTo("job.toml:101:3");
+    }
+
+    @Test
+    void read_thickWall_warns() {
+        JobReading reading = Jobs.read(Jobs.with("[\"8.65 mm\", \"8.85 mm\"]", "\"25 mm\""));
+        assertThat(reading.job()).isPresent();
+        assertThat(reading.findings())
+                .extracting(Finding::level, Finding::code)
+                .containsOnly(org.assertj.core.groups.Tuple.tuple(Level.WARN, Code.JOB_CONFLICT));
+        assertThat(reading.findings().get(0).found()).isEqualTo("25 mm (0.9843 in), unusually thick");
+    }
+
+    @Test
+    void read_collarTable_mayNameAProfile() {
+        Job job = Jobs.job("collar = \"pvc-metric-110x8.2\"", "collar = { stock = \"pvc-metric-110x8.2\" }");
+        assertThat(job).isEqualTo(Jobs.job());
+    }
+
+    @Test
+    void read_fitNearest_isTaken() {
+        assertThat(Jobs.job("rack =", "fit = \"nearest\"\nrack =").drilling().fit())
+                .isEqualTo(Fit.NEAREST);
+    }
+
+    @Test
+    void read_otherSizesAreNotThere_areRefusedWithTheNearest() {
+        Finding finding = findings("rack =", "remove = [\"26 mm\"]\nrack =").get(0);
+        assertThat(finding.code()).isEqualTo(Code.JOB_UNKNOWN_WORD);
+        assertThat(finding.hints()).containsExactly("the nearest are 25 mm and 24.75 mm");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "as-drilled = \"40 mm\", spread = \"41 mm\" | drilling.add.spread: less than the as-drilled size",
+                "min-rpm = 900, max-rpm = 800 | drilling.add.min-rpm: at most max-rpm",
+                "point-angle = 200 | drilling.add.point-angle: an angle from 30° to 179°",
+                "depth = 0 | drilling.add.depth: a length above 0, such as 38 mm or 1-1/2 in",
+            })
+    void read_addedCutterThatCannotBe_isRefused(String keys, String expected) {
+        List<Finding> found = findings("rack =", "add = { kind = \"twist\", size = 40, " + keys + " }\nrack =");
+        assertThat(found).hasSize(1);
+        assertThat(found.get(0).expected()).isEqualTo(expected);
+    }
+
+    @Test
+    void read_everyCutterRemoved_isRefused() {
+        List<Finding> found =
+                findings("rack = [\"metric-twist\"]", "add = { kind = \"twist\", size = 40 }\nremove = 40");
+        assertThat(found).extracting(Finding::found).containsExactly("none");
+    }
+
+    @Test
     void read_deepNesting_isRefusedNotFollowed() {
         JobReading reading = Jobs.read("x = " + "[".repeat(100_000));
         assertThat(reading.job()).isEmpty();

@@ -270,6 +270,16 @@ class ProfilesTest {
     }
 
     @Test
+    void folder_besideTheJob_isFound(@TempDir Path folder) throws IOException {
+        assertThat(FolderProfiles.beside(folder.resolve("job.toml"))).isEmpty();
+        Files.writeString(Files.createDirectory(folder.resolve("profiles")).resolve("mine.toml"), "");
+        assertThat(FolderProfiles.beside(folder.resolve("job.toml"))
+                        .orElseThrow()
+                        .names())
+                .containsExactly("mine.toml");
+    }
+
+    @Test
     void folder_notThere_isAFinding(@TempDir Path folder) {
         Profiles profiles = Profiles.load(List.of(new FolderProfiles(folder.resolve("none"), "none")));
         assertThat(shown(profiles)).containsExactly("JOB_FILE_UNREADABLE none");
