@@ -92,6 +92,15 @@ public final class Profiles {
     }
 
     /**
+     * Lists every pipe, tube and bar.
+     *
+     * @return in the order of their names, nominal
+     */
+    public List<RoundStock> allStock() {
+        return stock.values().stream().map(Profile::value).toList();
+    }
+
+    /**
      * Finds a material by name.
      *
      * @param name such as {@code pvc}

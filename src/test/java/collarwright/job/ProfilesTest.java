@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
 import collarwright.geometry.Interval;
+import collarwright.stock.RoundStock;
 import collarwright.testing.ProjectFolder;
 import collarwright.tooling.Cutter;
 import java.io.IOException;
@@ -54,6 +55,15 @@ class ProfilesTest {
                 assertThat(profile.file()).startsWith("(program)/profiles/");
             });
         }
+    }
+
+    @Test
+    void allStock_isInTheOrderOfTheNames() {
+        assertThat(Jobs.PROFILES.allStock())
+                .extracting(RoundStock::name)
+                .isEqualTo(Jobs.PROFILES.names(Profiles.Kind.STOCK))
+                .doesNotHaveDuplicates()
+                .hasSizeGreaterThan(100);
     }
 
     @Test
