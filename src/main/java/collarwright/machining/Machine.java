@@ -18,6 +18,76 @@ import java.util.Set;
 public record Machine(
         String name, String title, Kind kind, Post post, Travel travel, Spindle spindle, Rotary rotary, String source) {
 
+    /** Checks what programs are made with; a press makes none, its figures are not used. */
+    public Machine {
+        if (kind == Kind.ROTARY) {
+            checkPost(post);
+            checkTravel(travel);
+            require(
+                    spindle.minRpm() > 0
+                            && spindle.maxRpm() >= spindle.minRpm()
+                            && spindle.startSeconds() >= 0
+                            && spindle.startSeconds() <= 60,
+                    "spindle speeds are above 0, and its start takes 0 to 60 seconds");
+            checkRotary(rotary);
+        }
+    }
+
+    private static void checkPost(Post post) {
+        require(
+                post.lengthDecimals() >= 3
+                        && post.lengthDecimals() <= 6
+                        && post.angleDecimals() >= 3
+                        && post.angleDecimals() <= 6,
+                "decimals of millimetres and of degrees: 3 to 6");
+        require(
+                post.lineLength() >= 40
+                        && post.lineLength() <= 255
+                        && !post.extension().isEmpty(),
+                "lines have 40 to 255 characters, and files an ending");
+        require(
+                post.endWord().equals("M2") || post.endWord().equals("M30"),
+                "a program ends with M2 or M30, not with " + post.endWord());
+    }
+
+    private static void checkTravel(Travel travel) {
+        require(
+                travel.minX() < travel.maxX()
+                        && travel.minZ() < travel.maxZ()
+                        && Double.isFinite(travel.maxX() - travel.minX())
+                        && Double.isFinite(travel.maxZ() - travel.minZ()),
+                "travel goes from a least to a larger value");
+        require(
+                travel.rapidMmPerMin() > 0
+                        && travel.maxFeedMmPerMin() > 0
+                        && travel.accelerationMmPerS2() > 0
+                        && travel.clearGap() > 0,
+                "rates, acceleration and clearance are above 0");
+    }
+
+    private static void checkRotary(Rotary rotary) {
+        require(
+                rotary.rapidDegreesPerMin() > 0
+                        && rotary.accelerationDegreesPerS2() > 0
+                        && rotary.takeUpDegrees() >= 0
+                        && rotary.takeUpDegrees() < 90,
+                "rotary rates are above 0, and take-up is 0 to 90 degrees");
+        require(
+                rotary.chuckLength() >= 0
+                        && rotary.jawClear() >= 0
+                        && rotary.jawHeight() >= 0
+                        && rotary.partingKerf() >= 0
+                        && rotary.endTrim() >= 0,
+                "lengths at the chuck and at the free end are 0 or more");
+        require(rotary.maxStick() > rotary.chuckLength(), "the longest stick is longer than the chuck");
+    }
+
+    private static void require(boolean holds, String rule) {
+        if (!holds) {
+            throw new IllegalArgumentException("machine: " + rule);
+        }
+    }
+
     /** What a machine can do. */
     public enum Kind {
         /** A drill press: no programs, tables and templates only. */
@@ -47,18 +117,9 @@ public record Machine(
             String endWord,
             String extension,
             Layout layout) {
-        /** Keeps the words and checks the ranges. */
+        /** Keeps the words. */
         public Post {
             words = Set.copyOf(words);
-            if (lengthDecimals < 3 || lengthDecimals > 6 || angleDecimals < 3 || angleDecimals > 6) {
-                throw new IllegalArgumentException("decimals of millimetres and of degrees: 3 to 6");
-            }
-            if (lineLength < 40 || lineLength > 255 || extension.isEmpty()) {
-                throw new IllegalArgumentException("lines have 40 to 255 characters, and files an ending");
-            }
-            if (!endWord.equals("M2") && !endWord.equals("M30")) {
-                throw new IllegalArgumentException("a program ends with M2 or M30, not with " + endWord);
-            }
         }
 
         /**
@@ -138,17 +199,7 @@ public record Machine(
             double rapidMmPerMin,
             double maxFeedMmPerMin,
             double accelerationMmPerS2,
-            double clearGap) {
-        /** Checks the ranges. */
-        public Travel {
-            if (!(minX < maxX && minZ < maxZ && Double.isFinite(maxX - minX) && Double.isFinite(maxZ - minZ))) {
-                throw new IllegalArgumentException("travel goes from a least to a larger value");
-            }
-            if (!(rapidMmPerMin > 0 && maxFeedMmPerMin > 0 && accelerationMmPerS2 > 0 && clearGap > 0)) {
-                throw new IllegalArgumentException("rates, acceleration and clearance are above 0");
-            }
-        }
-    }
+            double clearGap) {}
 
     /**
      * The spindle.
@@ -157,14 +208,7 @@ public record Machine(
      * @param maxRpm fastest
      * @param startSeconds dwell after a start or a stop
      */
-    public record Spindle(double minRpm, double maxRpm, double startSeconds) {
-        /** Checks the ranges. */
-        public Spindle {
-            if (!(minRpm > 0 && maxRpm >= minRpm && startSeconds >= 0 && startSeconds <= 60)) {
-                throw new IllegalArgumentException("spindle speeds are above 0, its start takes 0 to 60 seconds");
-            }
-        }
-    }
+    public record Spindle(double minRpm, double maxRpm, double startSeconds) {}
 
     /**
      * The rotary axis and its chuck.
@@ -192,20 +236,7 @@ public record Machine(
             double jawHeight,
             double partingKerf,
             double endTrim,
-            double maxStick) {
-        /** Checks the ranges. */
-        public Rotary {
-            if (!(rapidDegreesPerMin > 0 && accelerationDegreesPerS2 > 0 && takeUpDegrees >= 0 && takeUpDegrees < 90)) {
-                throw new IllegalArgumentException("rotary rates are above 0, take-up is 0 to 90 degrees");
-            }
-            if (!(chuckLength >= 0 && jawClear >= 0 && jawHeight >= 0 && partingKerf >= 0 && endTrim >= 0)) {
-                throw new IllegalArgumentException("lengths at the chuck and at the free end are 0 or more");
-            }
-            if (!(maxStick > chuckLength)) {
-                throw new IllegalArgumentException("the longest stick is longer than the chuck");
-            }
-        }
-    }
+            double maxStick) {}
 
     /**
      * Whether programs are written for it.
