@@ -136,7 +136,8 @@ final class ProgramWriter {
     private Move.Cycle cycle(Operation operation) {
         Heights heights = task.heights();
         double depth = heights.retract() - operation.bottom();
-        double peck = Move.Cycle.peck(depth, task.cut().peck(), grid);
+        boolean mark = operation instanceof Operation.Mark;
+        double peck = mark ? 0 : Move.Cycle.peck(depth, task.cut().peck(), grid);
         return new Move.Cycle(
                 operation.place().x(),
                 heights.retract(),
