@@ -23,8 +23,7 @@ class CutPlannerTest {
     }
 
     private static Cutter cutter(CutterKind kind, double size, double minRpm, double maxRpm) {
-        return new Cutter(
-                "C", kind, size + " mm", size, Interval.of(size), false, 3, 40, minRpm, maxRpm, "r");
+        return new Cutter("C", kind, size + " mm", size, Interval.of(size), false, 3, 40, minRpm, maxRpm, "r");
     }
 
     // Worked values of 12 x sfm / (pi x D): 80 sfm with 1/2 in gives 611 rpm, with 3/8 in 815 (813 to 815) rpm. Trade
@@ -34,7 +33,8 @@ class CutPlannerTest {
     void speed_surfaceFeet_givesTheTabledTurns(double sfm, double inches, int rpm) {
         CutPlanner planner = new CutPlanner(settings(10, 9000, sfm * 0.3048));
 
-        Cut cut = planner.plan(cutter(CutterKind.TWIST, inches * 25.4, 10, 9000)).orElseThrow();
+        Cut cut =
+                planner.plan(cutter(CutterKind.TWIST, inches * 25.4, 10, 9000)).orElseThrow();
 
         assertThat(cut.rpm()).isEqualTo(rpm);
         assertThat(planner.findings()).isEmpty();
@@ -130,14 +130,17 @@ class CutPlannerTest {
     @Test
     void feed_aboveTheMachine_isHeldByItWithANote() {
         RotarySettings base = settings(10, 9000, 60);
-        Machine slow = RotarySamples.with(base.machine(), new Machine.Travel(-10, 1000, -60, 400, 3000, 33.33, 400, 10));
+        Machine slow =
+                RotarySamples.with(base.machine(), new Machine.Travel(-10, 1000, -60, 400, 3000, 33.33, 400, 10));
         CutPlanner planner = new CutPlanner(RotarySamples.on(base, slow));
 
         assertThat(planner.plan(cutter(CutterKind.TWIST, 10, 10, 9000))
                         .orElseThrow()
                         .feedMmPerMin())
                 .isCloseTo(33.3, within(1e-9));
-        assertThat(planner.findings()).extracting(Finding::found).containsExactly("33.3 mm/min, the highest feed of the machine");
+        assertThat(planner.findings())
+                .extracting(Finding::found)
+                .containsExactly("33.3 mm/min, the highest feed of the machine");
     }
 
     @Test

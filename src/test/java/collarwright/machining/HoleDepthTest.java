@@ -24,10 +24,21 @@ class HoleDepthTest {
 
     private static Cutter cutter(double size, double lead, double depth) {
         return new Cutter(
-                "C-" + size, CutterKind.HOLE_SAW, size + " mm", size, Interval.of(size), false, lead, depth, 1, 9999, "r");
+                "C-" + size,
+                CutterKind.HOLE_SAW,
+                size + " mm",
+                size,
+                Interval.of(size),
+                false,
+                lead,
+                depth,
+                1,
+                9999,
+                "r");
     }
 
-    // Depth below the crown where the full diameter is through: plane geometry of two crossing cylinders, worked by hand:
+    // Depth below the crown where the full diameter is through: plane geometry of two crossing cylinders, worked by
+    // hand:
     // R 57.15 - sqrt(51.13^2 - 30^2) = 57.15 - 41.40 = 15.75; R 30.15 - sqrt(26.24^2 - 14.5^2) = 30.15 - 21.87 = 8.28.
     @ParameterizedTest
     @CsvSource({"114.3, 6.02, 60, 15.75", "60.3, 3.91, 29, 8.28"})

@@ -43,8 +43,8 @@ class MotionTimeTest {
     @Test
     void program_wholeFile_agreesWithAStepByStepDrive() {
         RotarySettings settings = RotarySamples.metric(true);
-        RotaryPlan plan = RotaryJob.plan(
-                settings, List.of(new PatternRun(RotarySamples.sixWay(RotarySamples.HOLE_SAW_44), 2)));
+        RotaryPlan plan =
+                RotaryJob.plan(settings, List.of(new PatternRun(RotarySamples.sixWay(RotarySamples.HOLE_SAW_44), 2)));
         ProgramFile plain = RotaryJob.plan(
                         RotarySamples.metric(false),
                         List.of(new PatternRun(RotarySamples.sixWay(RotarySamples.HOLE_SAW_44), 2)))
@@ -73,7 +73,8 @@ class MotionTimeTest {
 
     @Test
     void leastRotation_leavesOutTheWidestGap() {
-        assertThat(MotionTime.leastRotation(List.of(0.0, 72.0, 144.0, 216.0, 288.0))).isEqualTo(288);
+        assertThat(MotionTime.leastRotation(List.of(0.0, 72.0, 144.0, 216.0, 288.0)))
+                .isEqualTo(288);
         assertThat(MotionTime.leastRotation(List.of(10.0, 20.0, 350.0))).isEqualTo(30);
         assertThat(MotionTime.leastRotation(List.of(5.0))).isZero();
     }

@@ -32,8 +32,7 @@ class MoveTest {
     @Test
     void expanded_withoutPecks_isOneCut() {
         assertThat(new Move.Cycle(20, 2, -6, 0, 100, 25).expanded(MM, 20))
-                .containsExactly(
-                        new Move.Rapid(Axis.Z, 2), new Move.Feed(-6, 100), new Move.Rapid(Axis.Z, 25));
+                .containsExactly(new Move.Rapid(Axis.Z, 2), new Move.Feed(-6, 100), new Move.Rapid(Axis.Z, 25));
     }
 
     @Test
@@ -71,7 +70,8 @@ class MoveTest {
     @Test
     void grid_snap_isIdempotentAndPrintsAsItSnaps() {
         Seeds.each(500, draw -> {
-            Grid grid = new Grid(draw.oneOf(List.of(ProgramUnits.MM, ProgramUnits.INCH)), draw.whole(3, 5), draw.whole(3, 5));
+            Grid grid = new Grid(
+                    draw.oneOf(List.of(ProgramUnits.MM, ProgramUnits.INCH)), draw.whole(3, 5), draw.whole(3, 5));
             double length = draw.between(-500, 2000);
             double snapped = grid.snap(length);
             assertThat(grid.snap(snapped)).isEqualTo(snapped);

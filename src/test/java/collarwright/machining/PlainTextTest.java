@@ -46,12 +46,18 @@ class PlainTextTest {
             int length = draw.whole(0, 80);
             for (int i = 0; i < length; i++) {
                 text.appendCodePoint(draw.oneOf(List.of(
-                        draw.whole(32, 126), draw.whole(160, 0x24F), draw.whole(0x370, 0x4FF), 32, draw.whole(0x1F300, 0x1F5FF))));
+                        draw.whole(32, 126),
+                        draw.whole(160, 0x24F),
+                        draw.whole(0x370, 0x4FF),
+                        32,
+                        draw.whole(0x1F300, 0x1F5FF))));
             }
-            assertThat(PlainText.lines(text.toString(), 20)).isNotEmpty().allSatisfy(line -> assertThat(line)
-                    .hasSizeLessThanOrEqualTo(20)
-                    .matches("[ -~]*")
-                    .doesNotContain("(", ")", "?", "!", "~", "%", ";"));
+            assertThat(PlainText.lines(text.toString(), 20))
+                    .isNotEmpty()
+                    .allSatisfy(line -> assertThat(line)
+                            .hasSizeLessThanOrEqualTo(20)
+                            .matches("[ -~]*")
+                            .doesNotContain("(", ")", "?", "!", "~", "%", ";"));
         });
     }
 }

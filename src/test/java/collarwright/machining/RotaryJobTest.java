@@ -68,10 +68,22 @@ class RotaryJobTest {
     void names_ofLongAndOddCutters_areShortAndSafe() {
         Cutter c = RotarySamples.TWIST_1_1_8;
         Cutter odd = new Cutter(
-                "Größe: 1*2/3 " + "x".repeat(80), c.kind(), c.marked(), c.size(), c.asDrilled(), true, c.lead(), 120, 1, 900, "r");
+                "Größe: 1*2/3 " + "x".repeat(80),
+                c.kind(),
+                c.marked(),
+                c.size(),
+                c.asDrilled(),
+                true,
+                c.lead(),
+                120,
+                1,
+                900,
+                "r");
 
-        assertThat(plan(RotarySamples.metric(false), RotarySamples.pattern("CA", odd, 0, 90)).programs())
-                .allSatisfy(p -> assertThat(p.name()).hasSizeLessThanOrEqualTo(40).matches("[A-Za-z0-9._-]+"))
+        assertThat(plan(RotarySamples.metric(false), RotarySamples.pattern("CA", odd, 0, 90))
+                        .programs())
+                .allSatisfy(
+                        p -> assertThat(p.name()).hasSizeLessThanOrEqualTo(40).matches("[A-Za-z0-9._-]+"))
                 .extracting(ProgramFile::name)
                 .doesNotHaveDuplicates();
     }
@@ -84,7 +96,8 @@ class RotaryJobTest {
 
         assertThat(plan(RotarySamples.on(RotarySamples.metric(false), press), SIX))
                 .isEqualTo(new RotaryPlan(List.of(), List.of(), List.of()));
-        assertThat(RotaryJob.plan(RotarySamples.metric(false), List.of()).programs()).isEmpty();
+        assertThat(RotaryJob.plan(RotarySamples.metric(false), List.of()).programs())
+                .isEmpty();
     }
 
     // The convention of the two dimples, worked by hand: collar 80 wide, TOP toward the chuck, hole 1 of 44.5 at most:
@@ -114,7 +127,8 @@ class RotaryJobTest {
 
     @Test
     void marks_inANarrowWeb_takeHalfOfIt_andFollowTop() {
-        Pattern high = new Pattern("CA", 1, List.of(RotarySamples.hole(1, 0, 15, RotarySamples.HOLE_SAW_44)), "FFFFFFFF");
+        Pattern high =
+                new Pattern("CA", 1, List.of(RotarySamples.hole(1, 0, 15, RotarySamples.HOLE_SAW_44)), "FFFFFFFF");
         RotarySettings freeEnd = RotarySamples.on(
                 RotarySamples.metric(false), RotarySamples.turned(RotarySamples.machine(false), true, false));
 
@@ -136,7 +150,8 @@ class RotaryJobTest {
 
     @Test
     void mark_withoutAWeb_isAStop() {
-        Pattern high = new Pattern("CA", 1, List.of(RotarySamples.hole(1, 0, 20, RotarySamples.HOLE_SAW_44)), "FFFFFFFF");
+        Pattern high =
+                new Pattern("CA", 1, List.of(RotarySamples.hole(1, 0, 20, RotarySamples.HOLE_SAW_44)), "FFFFFFFF");
 
         assertThat(plan(RotarySamples.metric(false), high).findings())
                 .filteredOn(f -> f.level() == Level.STOP)
@@ -151,7 +166,8 @@ class RotaryJobTest {
         Cutter four = RotarySamples.twist(4);
         Cutter one = RotarySamples.twist(1);
 
-        assertThat(MarkTool.from(List.of(one, six, four, RotarySamples.HOLE_SAW_44)).cutter())
+        assertThat(MarkTool.from(List.of(one, six, four, RotarySamples.HOLE_SAW_44))
+                        .cutter())
                 .isEqualTo(four);
         assertThat(MarkTool.from(List.of(one, RotarySamples.HOLE_SAW_44))).isEqualTo(MarkTool.standard());
     }
@@ -173,10 +189,9 @@ class RotaryJobTest {
                 60,
                 2000,
                 "r");
-        Workpiece pipe = new Workpiece(
-                "pipe", RotarySamples.pvc160().body(), 0.6, true, List.of(150.0));
-        RotarySettings settings = RotarySamples.settings(
-                tiny, ProgramUnits.MM, RotarySamples.cutting("steel", 27), pipe);
+        Workpiece pipe = new Workpiece("pipe", RotarySamples.pvc160().body(), 0.6, true, List.of(150.0));
+        RotarySettings settings =
+                RotarySamples.settings(tiny, ProgramUnits.MM, RotarySamples.cutting("steel", 27), pipe);
 
         RotaryPlan plan = plan(settings, SIX, RotarySamples.pattern("CB", shallow, 0, 90));
 
@@ -185,10 +200,10 @@ class RotaryJobTest {
         Set<Code> codes = new TreeSet<>();
         plan.findings().stream().filter(f -> f.level() == Level.STOP).forEach(f -> codes.add(f.code()));
         assertThat(codes)
-                .containsExactly(
-                        Code.SPINDLE_RANGE, Code.CUTTER_REACH, Code.MACHINE_TRAVEL, Code.STICK_TOO_SHORT);
-        assertThat(plan.findings()).doesNotHaveDuplicates().allSatisfy(f -> assertThat(f.hints())
-                .isNotEmpty());
+                .containsExactly(Code.SPINDLE_RANGE, Code.CUTTER_REACH, Code.MACHINE_TRAVEL, Code.STICK_TOO_SHORT);
+        assertThat(plan.findings())
+                .doesNotHaveDuplicates()
+                .allSatisfy(f -> assertThat(f.hints()).isNotEmpty());
     }
 
     @Test
@@ -232,7 +247,10 @@ class RotaryJobTest {
 
         RotaryPlan plan = plan(RotarySamples.on(RotarySamples.metric(false), low), SIX);
 
-        assertThat(plan.programs()).extracting(ProgramFile::name).contains("CA-2-HS-44.ngc").doesNotContain("CA-2-HS-44-air.ngc");
+        assertThat(plan.programs())
+                .extracting(ProgramFile::name)
+                .contains("CA-2-HS-44.ngc")
+                .doesNotContain("CA-2-HS-44-air.ngc");
         assertThat(plan.findings())
                 .filteredOn(f -> f.level() == Level.WARN)
                 .extracting(f -> f.where().text())

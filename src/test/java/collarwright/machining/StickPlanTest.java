@@ -22,14 +22,11 @@ class StickPlanTest {
         Machine.Rotary r = machine.rotary();
         Machine.Travel t = machine.travel();
         machine = RotarySamples.with(
-                RotarySamples.with(
-                        machine,
-                        new Machine.Rotary(true, true, 3600, 720, 2, 100, 20, 15, 3, 10, maxStick)),
+                RotarySamples.with(machine, new Machine.Rotary(true, true, 3600, 720, 2, 100, 20, 15, 3, 10, maxStick)),
                 new Machine.Travel(
                         -10, maxX, -60, 400, t.rapidMmPerMin(), t.maxFeedMmPerMin(), t.accelerationMmPerS2(), 10));
         assertThat(r.maxStick()).isEqualTo(1200);
-        Workpiece work =
-                new Workpiece("pipe", new CollarBody(80, Interval.of(5), width), 0, true, lengths);
+        Workpiece work = new Workpiece("pipe", new CollarBody(80, Interval.of(5), width), 0, true, lengths);
         return RotarySamples.settings(machine, ProgramUnits.MM, RotarySamples.cutting("pvc", 60), work);
     }
 
@@ -141,14 +138,17 @@ class StickPlanTest {
                 int fits = 0;
                 while (100 + 20 + 10 + (fits + 1) * width + fits * 3
                                 <= Math.min(length, settings.machine().rotary().maxStick())
-                        && 20 + fits * (width + 3) + 75 <= settings.machine().travel().maxX()) {
+                        && 20 + fits * (width + 3) + 75
+                                <= settings.machine().travel().maxX()) {
                     fits++;
                 }
                 most = Math.max(most, fits);
             }
             int sticks = plan.loads().stream().mapToInt(Load::runs).sum();
             assertThat(sticks).isEqualTo((made + most - 1) / most);
-            assertThat(plan.loads().stream().mapToInt(l -> l.collars() * l.runs()).sum())
+            assertThat(plan.loads().stream()
+                            .mapToInt(l -> l.collars() * l.runs())
+                            .sum())
                     .isEqualTo(made);
             for (Load load : plan.loads()) {
                 double end = load.edge(load.collars()) + width + 10 + 100;

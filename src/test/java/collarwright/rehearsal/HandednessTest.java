@@ -45,8 +45,7 @@ class HandednessTest {
             List<Hole> holes = new ArrayList<>();
             for (HubStrut strut : type.struts()) {
                 Hole model = RotarySamples.hole(holes.size() + 1, 0, 0, RotarySamples.twist(12));
-                holes.add(new Hole(
-                        model.number(), strut.azimuth(), 0, 0.1, 12, model.cutter(), 0.2, 0.2, 0.2));
+                holes.add(new Hole(model.number(), strut.azimuth(), 0, 0.1, 12, model.cutter(), 0.2, 0.2, 0.2));
             }
             patterns.add(new Pattern("C" + (char) ('A' + patterns.size()), type.count(), holes, "FFFFFFFF"));
         }
@@ -67,8 +66,7 @@ class HandednessTest {
     void drilledCollars_onTheNodes_meetEveryStrut(boolean positive, boolean topTowardChuck) {
         RotarySettings settings = settings(positive, topTowardChuck);
         List<Pattern> patterns = patterns();
-        List<PatternRun> runs =
-                patterns.stream().map(p -> new PatternRun(p, 2)).toList();
+        List<PatternRun> runs = patterns.stream().map(p -> new PatternRun(p, 2)).toList();
         RotaryPlan plan = RotaryJob.plan(settings, runs);
         assertThat(Rehearsal.rehearse(plan, settings, runs)).isEmpty();
 
@@ -89,7 +87,8 @@ class HandednessTest {
     private static List<Vec3> drilled(RotaryPlan plan, String pattern, boolean positive) {
         List<Vec3> directions = new ArrayList<>();
         for (ProgramFile file : plan.programs()) {
-            boolean ours = file.purpose() == ProgramFile.Purpose.CUT && file.name().startsWith(pattern + "-2-");
+            boolean ours =
+                    file.purpose() == ProgramFile.Purpose.CUT && file.name().startsWith(pattern + "-2-");
             double a = 0;
             double x = 0;
             Matcher words = java.util.regex.Pattern.compile("(?m)^G[01] ([XAZ])(-?[0-9.]+)( F.*)?$")

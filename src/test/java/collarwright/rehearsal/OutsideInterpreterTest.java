@@ -33,10 +33,9 @@ class OutsideInterpreterTest {
     @CsvSource({"false, false", "false, true", "true, false", "true, true"})
     void everyProgram_makesThePlannedHoles(boolean cycles, boolean inch) {
         RotarySettings settings = inch ? RotarySamples.inch(cycles) : RotarySamples.metric(cycles);
-        PatternRun run = new PatternRun(
-                RotarySamples.sixWay(inch ? RotarySamples.TWIST_1_1_8 : RotarySamples.HOLE_SAW_44), 14);
-        List<ProgramFile> programs =
-                RotaryJob.plan(settings, List.of(run)).programs();
+        PatternRun run =
+                new PatternRun(RotarySamples.sixWay(inch ? RotarySamples.TWIST_1_1_8 : RotarySamples.HOLE_SAW_44), 14);
+        List<ProgramFile> programs = RotaryJob.plan(settings, List.of(run)).programs();
         assertThat(programs).hasSizeGreaterThanOrEqualTo(5);
         programs.forEach(p -> prove(p, settings));
     }
@@ -46,9 +45,7 @@ class OutsideInterpreterTest {
         Seeds.each(12, draw -> {
             RotarySettings settings = RehearsalTest.settings(draw);
             List<PatternRun> runs = RehearsalTest.runs(draw, settings.work().body());
-            RotaryJob.plan(settings, runs).programs().stream()
-                    .limit(6)
-                    .forEach(p -> prove(p, settings));
+            RotaryJob.plan(settings, runs).programs().stream().limit(6).forEach(p -> prove(p, settings));
         });
     }
 
@@ -93,8 +90,8 @@ class OutsideInterpreterTest {
     @ParameterizedTest
     @CsvSource({"false", "true"})
     void plainAndCycles_areTheSameMoves(boolean inch) {
-        PatternRun run = new PatternRun(
-                RotarySamples.sixWay(inch ? RotarySamples.TWIST_1_1_8 : RotarySamples.HOLE_SAW_44), 3);
+        PatternRun run =
+                new PatternRun(RotarySamples.sixWay(inch ? RotarySamples.TWIST_1_1_8 : RotarySamples.HOLE_SAW_44), 3);
         List<ProgramFile> plain = RotaryJob.plan(
                         inch ? RotarySamples.inch(false) : RotarySamples.metric(false), List.of(run))
                 .programs();
@@ -137,8 +134,8 @@ class OutsideInterpreterTest {
             text.append("G80\nM2\n");
 
             List<String> ours = new ArrayList<>();
-            Interpreter.Run run = Interpreter.run(
-                    BlockReader.read(text.toString()).blocks(), Pose.UNKNOWN);
+            Interpreter.Run run =
+                    Interpreter.run(BlockReader.read(text.toString()).blocks(), Pose.UNKNOWN);
             assertThat(run.faults()).isEmpty();
             for (Event event : run.events()) {
                 if (event instanceof Event.Stroke s && !s.from().equals(s.to())) {

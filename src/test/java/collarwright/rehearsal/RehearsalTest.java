@@ -50,8 +50,10 @@ class RehearsalTest {
     void plainAndCycles_areTheSameStrokes() {
         for (ProgramUnits units : ProgramUnits.values()) {
             List<PatternRun> runs = units == ProgramUnits.MM ? SIX : INCH;
-            List<ProgramFile> plain = RotaryJob.plan(settings(units, false), runs).programs();
-            List<ProgramFile> cycles = RotaryJob.plan(settings(units, true), runs).programs();
+            List<ProgramFile> plain =
+                    RotaryJob.plan(settings(units, false), runs).programs();
+            List<ProgramFile> cycles =
+                    RotaryJob.plan(settings(units, true), runs).programs();
             assertThat(plain).hasSameSizeAs(cycles);
             for (int i = 0; i < plain.size(); i++) {
                 assertThat(strokes(plain.get(i))).isEqualTo(strokes(cycles.get(i)));
@@ -83,6 +85,19 @@ class RehearsalTest {
     }
 
     @Test
+    void backplot_listsTheHolesOfTheText() {
+        RotarySettings settings = RotarySamples.metric(true);
+        ProgramFile file = RotaryJob.plan(settings, SIX).programs().get(6);
+
+        List<String> lines = Backplot.of(file, settings).text().lines().toList();
+
+        assertThat(lines).hasSize(19);
+        assertThat(lines.get(0)).isEqualTo("  line       X mm      A deg       Z mm  cuts    rpm  mm/min");
+        assertThat(lines.get(3)).isEqualTo("    30    226.000      0.000     58.257     3    434    43.4");
+        assertThat(lines.get(4)).isEqualTo("    34    226.000     58.283     58.257     3    434    43.4");
+    }
+
+    @Test
     void planThatLeavesAHoleOut_isCaught() {
         RotarySettings settings = RotarySamples.metric(false);
         RotaryPlan plan = RotaryJob.plan(settings, SIX);
@@ -105,7 +120,8 @@ class RehearsalTest {
         assertThat(Rehearsal.rehearse(plan, settings, List.of(new PatternRun(mirrored, 27))))
                 .hasSize(15)
                 .allSatisfy(f -> assertThat(f.expected()).endsWith("hole 6 made once"));
-        assertThat(Rehearsal.rehearse(plan, settings, List.of(new PatternRun(SIX.get(0).pattern(), 28))))
+        assertThat(Rehearsal.rehearse(
+                        plan, settings, List.of(new PatternRun(SIX.get(0).pattern(), 28))))
                 .singleElement()
                 .satisfies(f -> assertThat(f.expected()).isEqualTo("28 collars"));
     }
@@ -159,13 +175,27 @@ class RehearsalTest {
                 Machine.Kind.ROTARY,
                 post,
                 new Machine.Travel(
-                        -20, draw.between(400, 1500), -150, 500, draw.between(500, 9000), draw.between(50, 4000),
-                        draw.between(50, 900), draw.between(1, 30)),
+                        -20,
+                        draw.between(400, 1500),
+                        -150,
+                        500,
+                        draw.between(500, 9000),
+                        draw.between(50, 4000),
+                        draw.between(50, 900),
+                        draw.between(1, 30)),
                 new Machine.Spindle(draw.between(20, 100), draw.between(2000, 9000), draw.between(0, 6)),
                 new Machine.Rotary(
-                        draw.coin(), draw.coin(), draw.between(300, 9000), draw.between(50, 2000),
-                        draw.whole(0, 1) * draw.between(0.1, 10), draw.between(0, 150), draw.between(0, 40),
-                        draw.between(0, 40), draw.between(0, 5), draw.between(0, 30), draw.between(400, 2000)),
+                        draw.coin(),
+                        draw.coin(),
+                        draw.between(300, 9000),
+                        draw.between(50, 2000),
+                        draw.whole(0, 1) * draw.between(0.1, 10),
+                        draw.between(0, 150),
+                        draw.between(0, 40),
+                        draw.between(0, 40),
+                        draw.between(0, 5),
+                        draw.between(0, 30),
+                        draw.between(400, 2000)),
                 "drawn");
         double outer = draw.between(30, 130);
         double wall = draw.between(0.03, 0.12) * outer;
