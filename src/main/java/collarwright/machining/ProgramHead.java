@@ -22,9 +22,9 @@ final class ProgramHead {
         }
         lines.add("JOB " + settings.label().title());
         lines.add("REVISION " + settings.label().revision());
-        lines.add(
-                "PATTERN " + task.pattern() + ", " + place + ", " + task.load().collars() + " collars on this stick, "
-                        + task.load().runs() + " such sticks");
+        lines.add("PATTERN " + task.pattern() + ", " + place);
+        lines.add("THIS STICK " + count(task.load().collars(), "collar") + "; run it for "
+                + count(task.load().runs(), "stick"));
         lines.addAll(stock());
         lines.addAll(zero(settings, task.heights().crown()));
         lines.addAll(tool());
@@ -32,6 +32,10 @@ final class ProgramHead {
         lines.add("TIME " + Sizes.time(seconds) + ", tool change not counted");
         lines.addAll(cautions());
         return lines;
+    }
+
+    private static String count(int count, String thing) {
+        return count + " " + thing + (count == 1 ? "" : "s");
     }
 
     private List<String> stock() {

@@ -93,8 +93,8 @@ class RehearsalTest {
 
         assertThat(lines).hasSize(19);
         assertThat(lines.get(0)).isEqualTo("  line       X mm      A deg       Z mm  cuts    rpm  mm/min");
-        assertThat(lines.get(3)).isEqualTo("    30    226.000      0.000     58.257     3    434    43.4");
-        assertThat(lines.get(4)).isEqualTo("    34    226.000     58.283     58.257     3    434    43.4");
+        assertThat(lines.get(3)).isEqualTo("    31    226.000      0.000     58.257     3    434    43.4");
+        assertThat(lines.get(4)).isEqualTo("    35    226.000     58.283     58.257     3    434    43.4");
     }
 
     @Test
