@@ -13,8 +13,9 @@ import java.io.UncheckedIOException;
 final class JsonOut {
 
     // The shortest digits by the library's own rule: those of Double.toString changed from one Java version to another.
-    private static final JsonFactory FACTORY =
-            JsonFactory.builder().enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER).build();
+    private static final JsonFactory FACTORY = JsonFactory.builder()
+            .enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER)
+            .build();
 
     private final JsonGenerator json;
     private final RowPrinter printer;

@@ -35,13 +35,13 @@ public record StockNeed(String role, RoundStock stock, int pieces, double netLen
             struts += job.order().made(type.count()) * type.cut();
         }
         Machine machine = job.shop().machine();
-        OptionalDouble parting = machine.programmed()
-                ? OptionalDouble.of(machine.rotary().partingKerf())
-                : OptionalDouble.empty();
+        OptionalDouble parting =
+                machine.programmed() ? OptionalDouble.of(machine.rotary().partingKerf()) : OptionalDouble.empty();
         return List.of(
                 new StockNeed("strut", job.strut().stock(), made.struts(), struts, OptionalDouble.empty()),
                 new StockNeed("collar", hub.collar(), made.collars(), made.collars() * hub.width(), parting),
-                new StockNeed("ring", hub.ring(), made.rings(), made.rings() * hub.ringWidth(), OptionalDouble.empty()));
+                new StockNeed(
+                        "ring", hub.ring(), made.rings(), made.rings() * hub.ringWidth(), OptionalDouble.empty()));
     }
 
     /**

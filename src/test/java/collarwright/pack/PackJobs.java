@@ -154,13 +154,14 @@ final class PackJobs {
     }
 
     private static List<Cutter> inchDrills() {
-        return List.of(twist("TW-15/16in", "15/16 in", 23.8125), twist("TW-1in", "1 in", 25.4), twist(
-                "TW-1-1/16in", "1-1/16 in", 26.9875));
+        return List.of(
+                twist("TW-15/16in", "15/16 in", 23.8125),
+                twist("TW-1in", "1 in", 25.4),
+                twist("TW-1-1/16in", "1-1/16 in", 26.9875));
     }
 
     private static Cutter twist(String id, String marked, double size) {
-        return new Cutter(
-                id, CutterKind.TWIST, marked, size, Interval.of(size), false, 8, 120, 30, 2000, "inch-twist");
+        return new Cutter(id, CutterKind.TWIST, marked, size, Interval.of(size), false, 8, 120, 30, 2000, "inch-twist");
     }
 
     private static CuttingData cutting(String material) {
