@@ -187,8 +187,8 @@ final class PackFaults {
                         place,
                         "permission to write in " + printable(ground.toString()),
                         "the system forbids it",
-                        "close every program that has a file of the pack open",
-                        "or name another folder with --out"))
+                        "name another folder with --out",
+                        "or, where a program has a file of the old pack open, close it first"))
                 : Optional.empty();
     }
 
@@ -197,7 +197,7 @@ final class PackFaults {
                 place,
                 "a folder that can be written",
                 "the system says: " + printable(reason(fault)),
-                "name a folder on another disk with --out");
+                "name another folder with --out, such as one inside this or on another disk");
     }
 
     private static String reason(IOException fault) {
