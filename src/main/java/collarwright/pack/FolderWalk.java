@@ -83,8 +83,6 @@ record FolderWalk(SortedMap<String, Entry> entries) {
     /** Whether a path is a folder in which something lies. */
     boolean isFilledFolder(String path) {
         SortedMap<String, Entry> below = entries.tailMap(path + "/");
-        return isFolder(path)
-                && !below.isEmpty()
-                && below.firstKey().startsWith(path + "/");
+        return isFolder(path) && !below.isEmpty() && below.firstKey().startsWith(path + "/");
     }
 }

@@ -142,8 +142,7 @@ final class PackDisk {
             }
 
             @Override
-            public FileVisitResult postVisitDirectory(Path at, @Nullable IOException fault)
-                    throws IOException {
+            public FileVisitResult postVisitDirectory(Path at, @Nullable IOException fault) throws IOException {
                 if (fault != null) {
                     throw fault;
                 }

@@ -36,12 +36,11 @@ final class PackFaults {
     }
 
     static Finding foreign(Path place, PackSight sight) {
-        String found =
-                switch (sight.kind()) {
-                    case FILE -> "a file";
-                    case LINK -> "a link to another place";
-                    default -> "a folder with other things in it";
-                };
+        String found = switch (sight.kind()) {
+            case FILE -> "a file";
+            case LINK -> "a link to another place";
+            default -> "a folder with other things in it";
+        };
         return Finding.stop(
                 Code.PACK_FOREIGN,
                 at(place),
@@ -141,8 +140,7 @@ final class PackFaults {
 
     private static Optional<Finding> nameTooLong(Path place) {
         String name = String.valueOf(place.toAbsolutePath().normalize().getFileName());
-        int length =
-                File.separatorChar == '\\' ? name.length() : name.getBytes(StandardCharsets.UTF_8).length;
+        int length = File.separatorChar == '\\' ? name.length() : name.getBytes(StandardCharsets.UTF_8).length;
         int longest = LONGEST_NAME - PackFolder.NEW.length();
         return length <= longest
                 ? Optional.empty()

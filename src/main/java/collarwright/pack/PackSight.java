@@ -130,7 +130,8 @@ record PackSight(Kind kind, List<String> changed, List<String> added, List<Strin
         for (Map.Entry<String, String> file : list.sums().entrySet()) {
             if (!walk.entries().containsKey(file.getKey())) {
                 missing.add(file.getKey());
-            } else if (!walk.isFile(file.getKey()) || !sum(folder.resolve(file.getKey())).equals(file.getValue())) {
+            } else if (!walk.isFile(file.getKey())
+                    || !sum(folder.resolve(file.getKey())).equals(file.getValue())) {
                 changed.add(file.getKey());
             }
         }

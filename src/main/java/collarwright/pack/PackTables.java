@@ -142,9 +142,8 @@ public final class PackTables {
     private record Place(int member, boolean atA) {}
 
     private static void place(CsvTable table, Hubs hubs, PartNames names, Place place) {
-        int node = place.atA()
-                ? hubs.dome().memberA(place.member())
-                : hubs.dome().memberB(place.member());
+        int node =
+                place.atA() ? hubs.dome().memberA(place.member()) : hubs.dome().memberB(place.member());
         int type = hubs.typeOf(node);
         table.text(names.node(node))
                 .text(names.hubType(type))
@@ -152,7 +151,8 @@ public final class PackTables {
                 .whole(place.atA() ? hubs.holeAtA(place.member()) : hubs.holeAtB(place.member()));
     }
 
-    // For every node the strut ends in the order of its holes; an end is 2 · member + (0 at its node a, 1 at its node b).
+    // For every node the strut ends in the order of its holes; an end is 2 · member + (0 at its node a, 1 at its node
+    // b).
     private static int[][] endsByHole(Hubs hubs) {
         int[][] ends = new int[hubs.dome().nodeCount()][];
         for (int node = 0; node < ends.length; node++) {

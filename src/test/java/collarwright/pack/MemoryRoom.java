@@ -13,8 +13,6 @@ final class MemoryRoom implements TempDirFactory {
     @Override
     public Path createTempDirectory(AnnotatedElementContext element, ExtensionContext context) throws IOException {
         Path memory = Path.of("/dev/shm");
-        return Files.isWritable(memory)
-                ? Files.createTempDirectory(memory, "pack")
-                : Files.createTempDirectory("pack");
+        return Files.isWritable(memory) ? Files.createTempDirectory(memory, "pack") : Files.createTempDirectory("pack");
     }
 }

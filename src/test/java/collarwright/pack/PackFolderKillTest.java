@@ -101,7 +101,8 @@ class PackFolderKillTest {
         }
     }
 
-    // The first kill falls in the second half of the steps, where the renames are; the second within the first 20 steps of
+    // The first kill falls in the second half of the steps, where the renames are; the second within the first 20 steps
+    // of
     // the next command, which are those that bring the first one to its end.
     @Test
     void recover_killedAgainAtAnyStep_stillLeavesACompletePack() {

@@ -34,8 +34,7 @@ class PackFolderTest {
     }
 
     private static Finding refused(Path place, Map<String, byte[]> files, boolean replace) {
-        JobException e =
-                catchThrowableOfType(JobException.class, () -> PackFolder.write(place, files, replace));
+        JobException e = catchThrowableOfType(JobException.class, () -> PackFolder.write(place, files, replace));
         assertThat(e).isNotNull();
         assertThat(e.findings()).hasSize(1);
         return e.findings().get(0);
@@ -51,9 +50,7 @@ class PackFolderTest {
 
         assertThat(PackFolder.write(place, files, false)).isEmpty();
 
-        assertThat(place.resolve("files.sha256"))
-                .hasContent(
-                        """
+        assertThat(place.resolve("files.sha256")).hasContent("""
                         248d6a61d20638b8e5c026930c3e6039a33ce45964ff2167f6ecedd419db06c1  a/b.txt
                         ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad  plan.json
                         """);
@@ -152,7 +149,8 @@ class PackFolderTest {
 
         assertThat(finding.code()).isEqualTo(Code.PACK_EDITED);
         assertThat(finding.found())
-                .isEqualTo("changed: plan.json; added: notes/deep; added: notes/mine.txt; missing: struts/cut-list.csv");
+                .isEqualTo(
+                        "changed: plan.json; added: notes/deep; added: notes/mine.txt; missing: struts/cut-list.csv");
         assertThat(finding.hints()).anyMatch(hint -> hint.contains("--replace"));
         assertThat(snapshot(room)).isEqualTo(before);
 
@@ -263,7 +261,9 @@ class PackFolderTest {
             // Also beside an unfinished list of ours.
             for (boolean listed : new boolean[] {false, true}) {
                 if (listed) {
-                    Files.write(theirs.resolve("files.sha256~"), PackList.of(edition("one")).bytes());
+                    Files.write(
+                            theirs.resolve("files.sha256~"),
+                            PackList.of(edition("one")).bytes());
                 }
                 SortedMap<String, String> before = snapshot(room);
                 Finding finding = refused(place, edition("two"), true);

@@ -19,9 +19,39 @@ class PackPathsTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "", "/", "/a", "a/", "a//b", ".", "..", "a/../b", "./a", "a\\b", "a:b", "a*", "a?", "a\"b", "a<b", "a>b",
-                "a|b", "a\tb", "a\nb", "Größe", "con", "CON.txt", "a/aux", "nul.tar.gz", "Com1", "lpt9.ngc", "con .txt",
-                "conin$", "a.", "a ", " a", "a./b", "x/ y"
+                "",
+                "/",
+                "/a",
+                "a/",
+                "a//b",
+                ".",
+                "..",
+                "a/../b",
+                "./a",
+                "a\\b",
+                "a:b",
+                "a*",
+                "a?",
+                "a\"b",
+                "a<b",
+                "a>b",
+                "a|b",
+                "a\tb",
+                "a\nb",
+                "Größe",
+                "con",
+                "CON.txt",
+                "a/aux",
+                "nul.tar.gz",
+                "Com1",
+                "lpt9.ngc",
+                "con .txt",
+                "conin$",
+                "a.",
+                "a ",
+                " a",
+                "a./b",
+                "x/ y"
             })
     void allowed_pathThatSomeDiskRefuses_isNotAllowed(String path) {
         assertThat(PackPaths.allowed(path)).isFalse();
@@ -35,7 +65,8 @@ class PackPathsTest {
 
     @Test
     void faults_severalPaths_areAllNamed() {
-        assertThat(PackPaths.faults(List.of("plan.json", "a/one.txt", "a/two.txt"))).isEmpty();
+        assertThat(PackPaths.faults(List.of("plan.json", "a/one.txt", "a/two.txt")))
+                .isEmpty();
         assertThat(PackPaths.faults(List.of("a/x.txt", "A/y.txt", "b", "B", "c", "c/d", "e:")))
                 .containsExactlyInAnyOrder(
                         "differ by capitals only: a and A",

@@ -64,14 +64,16 @@ class PackTablesTest {
 
     @Test
     void cutList_tieHoles_areGivenFromBothEndsOrLeftOut() {
-        assertThat(rows(PackTables.cutList(PackJobs.plan(PackJobs.metric())))).allSatisfy(row -> assertThat(row)
-                .containsEntry("tie hole from end a (mm)", "18.000")
-                .containsEntry("tie hole from end b (mm)", "18.000")
-                // 18 / 25.4 = 0.70866…
-                .containsEntry("tie hole from end b (in)", "0.7087"));
-        assertThat(rows(PackTables.cutList(PackJobs.plan(PackJobs.inch())))).allSatisfy(row -> assertThat(row)
-                .containsEntry("tie hole from end a (mm)", "")
-                .containsEntry("tie hole from end b (in)", ""));
+        assertThat(rows(PackTables.cutList(PackJobs.plan(PackJobs.metric()))))
+                .allSatisfy(row -> assertThat(row)
+                        .containsEntry("tie hole from end a (mm)", "18.000")
+                        .containsEntry("tie hole from end b (mm)", "18.000")
+                        // 18 / 25.4 = 0.70866…
+                        .containsEntry("tie hole from end b (in)", "0.7087"));
+        assertThat(rows(PackTables.cutList(PackJobs.plan(PackJobs.inch()))))
+                .allSatisfy(row -> assertThat(row)
+                        .containsEntry("tie hole from end a (mm)", "")
+                        .containsEntry("tie hole from end b (in)", ""));
     }
 
     private static double inches(String text) {
@@ -107,8 +109,9 @@ class PackTablesTest {
                             row.get("to node") + "/" + row.get("to hole"),
                             row.get("from node") + "/" + row.get("from hole") + " " + row.get("member"));
         }
-        assertThat(times).hasSize(counts.get("struts").asInt()).allSatisfy((m, n) -> assertThat(n)
-                .isEqualTo(2));
+        assertThat(times)
+                .hasSize(counts.get("struts").asInt())
+                .allSatisfy((m, n) -> assertThat(n).isEqualTo(2));
         assertThat(nodes).hasSize(counts.get("hubs").asInt());
     }
 
@@ -120,15 +123,16 @@ class PackTablesTest {
         json.get("members").forEach(m -> members.put(m.get("id").asText(), m));
         Map<String, String> hubTypes = new HashMap<>();
         json.get("nodes")
-                .forEach(n -> hubTypes.put(n.get("id").asText(), n.get("hubType").asText()));
+                .forEach(
+                        n -> hubTypes.put(n.get("id").asText(), n.get("hubType").asText()));
         Map<String, String> patterns = new HashMap<>();
         json.get("hubTypes")
-                .forEach(h -> patterns.put(h.get("id").asText(), h.get("pattern").asText()));
+                .forEach(
+                        h -> patterns.put(h.get("id").asText(), h.get("pattern").asText()));
         for (Map<String, String> row : rows(PackTables.members(plan))) {
             JsonNode member = members.get(row.get("member"));
             assertThat(row).containsEntry("strut type", member.get("strutType").asText());
-            assertThat(List.of(
-                            row.get("from node") + row.get("from hole"), row.get("to node") + row.get("to hole")))
+            assertThat(List.of(row.get("from node") + row.get("from hole"), row.get("to node") + row.get("to hole")))
                     .containsExactlyInAnyOrder(end(member, "a"), end(member, "b"));
             for (String side : List.of("from", "to")) {
                 String hubType = hubTypes.get(row.get(side + " node"));
@@ -140,7 +144,8 @@ class PackTablesTest {
     }
 
     private static String end(JsonNode member, String end) {
-        return member.get(end).get("node").asText() + member.get(end).get("hole").asText();
+        return member.get(end).get("node").asText()
+                + member.get(end).get("hole").asText();
     }
 
     @Test
@@ -180,7 +185,8 @@ class PackTablesTest {
         return Double.parseDouble(words[0]) + Double.parseDouble(words[2]) / 60;
     }
 
-    // What spreadsheets take for a formula: OWASP, "CSV Injection" (cells that begin with = + - @, tab or carriage return).
+    // What spreadsheets take for a formula: OWASP, "CSV Injection" (cells that begin with = + - @, tab or carriage
+    // return).
     @Test
     void tables_titleLikeAFormula_startsNoCellWithIt() {
         for (String title : List.of("=1+1", "+1", "-1", "@SUM(A1)", "  =1+1", "\t=1", "\r=1", "＝1+1")) {
