@@ -14,6 +14,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -223,6 +224,18 @@ class PackFolderTest {
             assertThat(finding.found()).isEqualTo(file + " is a file");
         }
         assertThat(snapshot(room)).containsOnlyKeys("/", "file");
+    }
+
+    // No disk has an exabyte; the sizes are rounded up to whole blocks, so the figure is a multiple of 512 bytes.
+    @Test
+    void notWritten_diskTooSmall_saysWhatIsNeededAndWhatIsFree() {
+        PackFaults.Need need = new PackFaults.Need(List.of(1L << 60, 1L), 2);
+        Finding finding = PackFaults.notWritten(place, need, new IOException("in the words of some system"));
+        assertThat(finding.code()).isEqualTo(Code.PACK_NOT_WRITTEN);
+        assertThat(finding.found()).matches("\\d+ bytes free");
+        long needed = Long.parseLong(finding.expected().replaceAll("\\D", ""));
+        assertThat(needed).isGreaterThan(1L << 60);
+        assertThat(needed % 512).isZero();
     }
 
     @Test
