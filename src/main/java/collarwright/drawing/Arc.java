@@ -58,8 +58,7 @@ public record Arc(Point centre, double radius, double start, double sweep) imple
      * @return the point
      */
     public Point at(double angle) {
-        return new Point(
-                centre.x() + radius * StrictMath.cos(angle), centre.y() + radius * StrictMath.sin(angle));
+        return new Point(centre.x() + radius * StrictMath.cos(angle), centre.y() + radius * StrictMath.sin(angle));
     }
 
     @Override

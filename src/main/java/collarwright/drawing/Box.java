@@ -11,10 +11,8 @@ package collarwright.drawing;
 public record Box(double left, double bottom, double right, double top) {
     /** Checks the order and that all are finite. */
     public Box {
-        boolean finite = Double.isFinite(left)
-                && Double.isFinite(bottom)
-                && Double.isFinite(right)
-                && Double.isFinite(top);
+        boolean finite =
+                Double.isFinite(left) && Double.isFinite(bottom) && Double.isFinite(right) && Double.isFinite(top);
         if (!finite || left > right || bottom > top) {
             throw new IllegalArgumentException("not a box: " + left + ", " + bottom + ", " + right + ", " + top);
         }

@@ -16,8 +16,7 @@ public record Circle(Point centre, double radius) implements Shape {
 
     @Override
     public Box bounds() {
-        return new Box(
-                centre.x() - radius, centre.y() - radius, centre.x() + radius, centre.y() + radius);
+        return new Box(centre.x() - radius, centre.y() - radius, centre.x() + radius, centre.y() + radius);
     }
 
     @Override

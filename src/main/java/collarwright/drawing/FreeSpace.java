@@ -8,8 +8,10 @@ import java.util.Optional;
 final class FreeSpace {
     private static final double STEP = 0.5;
     private static final double FROM_EDGE = 1;
-    private static final double FROM_HOLE = 1;
-    private static final double BETWEEN = 0.6;
+    private static final double FROM_HOLE = 1.2;
+    private static final double INSIDE_HOLE = 0.7;
+    private static final double LETTERS_ACROSS = 2.5;
+    private static final double LETTERS_UP = 1;
 
     private final Box region;
     private final List<Placed> holes;
@@ -27,7 +29,7 @@ final class FreeSpace {
         }
 
         boolean holds(Box box) {
-            return outline.holds(box.moved(-centre.x(), -centre.y()), FROM_HOLE);
+            return outline.holds(box.moved(-centre.x(), -centre.y()), INSIDE_HOLE);
         }
     }
 
@@ -36,9 +38,23 @@ final class FreeSpace {
         this.holes = List.copyOf(holes);
     }
 
-    /** Takes a place, whether it is free or not. */
-    void take(Box box) {
-        taken.add(box.grown(BETWEEN));
+    /** The height of the whole wrap. */
+    double height() {
+        return region.height();
+    }
+
+    /** Takes a place and some room around it, whether it is free or not. */
+    void take(Box box, double around) {
+        taken.add(box.grown(around));
+    }
+
+    /** Takes the place of letters: what stands beside them on a line has to keep further off than what stands above. */
+    void takeLetters(Box box) {
+        taken.add(new Box(
+                box.left() - LETTERS_ACROSS,
+                box.bottom() - LETTERS_UP,
+                box.right() + LETTERS_ACROSS,
+                box.top() + LETTERS_UP));
     }
 
     /** Tells whether a box lies on the wrap, outside all holes and clear of what is placed. */
@@ -59,12 +75,13 @@ final class FreeSpace {
      * Finds room for a mark.
      *
      * @param shape a box of the mark's size around the place where it would be best
-     * @param reach how far to the left or right of it the mark may go
+     * @param reachAcross how far to the left or right of it the mark may go
+     * @param reachUp how far up or down
      * @return the nearest free box of that size, if there is one
      */
-    Optional<Box> nearest(Box shape, double reach) {
-        int across = (int) StrictMath.ceil(reach / STEP);
-        int up = (int) StrictMath.ceil((region.height() + shape.height()) / STEP);
+    Optional<Box> nearest(Box shape, double reachAcross, double reachUp) {
+        int across = (int) StrictMath.ceil(reachAcross / STEP);
+        int up = (int) StrictMath.ceil(reachUp / STEP);
         Optional<Box> best = Optional.empty();
         double least = Double.POSITIVE_INFINITY;
         for (int i = -across; i <= across; i++) {

@@ -36,11 +36,12 @@ public final class Likeness {
 
     // A flip turns the collar upside down: azimuths run the other way and heights change sign.
     private static boolean matches(List<Hole> holes, int sense, double shift) {
-        return holes.stream().allMatch(a -> holes.stream().anyMatch(b -> {
-            double off = StrictMath.IEEEremainder(sense * a.azimuth() + shift - b.azimuth(), TURN);
-            boolean height = StrictMath.abs(sense * a.height() - b.height()) <= SAME_SIZE;
-            boolean size = StrictMath.abs(a.diameter() - b.diameter()) <= SAME_SIZE;
-            return StrictMath.abs(off) <= SAME_ANGLE && height && size;
-        }));
+        return holes.stream()
+                .allMatch(a -> holes.stream().anyMatch(b -> {
+                    double off = StrictMath.IEEEremainder(sense * a.azimuth() + shift - b.azimuth(), TURN);
+                    boolean height = StrictMath.abs(sense * a.height() - b.height()) <= SAME_SIZE;
+                    boolean size = StrictMath.abs(a.diameter() - b.diameter()) <= SAME_SIZE;
+                    return StrictMath.abs(off) <= SAME_ANGLE && height && size;
+                }));
     }
 }

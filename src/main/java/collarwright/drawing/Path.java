@@ -84,9 +84,7 @@ public record Path(List<Vertex> vertices, boolean closed) implements Shape {
         for (int i = 0; i < pieceCount(); i++) {
             Vertex from = from(i);
             pieces.add(
-                    from.bulge() == 0
-                            ? new Line(from.point(), to(i))
-                            : Arc.between(from.point(), to(i), from.bulge()));
+                    from.bulge() == 0 ? new Line(from.point(), to(i)) : Arc.between(from.point(), to(i), from.bulge()));
         }
         return List.copyOf(pieces);
     }

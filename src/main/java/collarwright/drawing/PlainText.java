@@ -1,9 +1,11 @@
 package collarwright.drawing;
 
 import java.text.Normalizer;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.IntPredicate;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Says a text with the characters that are at hand: letters without their accents, Greek and Cyrillic in Latin letters,
@@ -85,6 +87,16 @@ public final class PlainText {
         return out.toString().strip().replaceAll(" +", " ");
     }
 
+    /**
+     * Takes a line apart where it may be broken: at its spaces, but not between a number and its unit.
+     *
+     * @param line one line with single spaces
+     * @return its words in order
+     */
+    public static List<String> words(String line) {
+        return List.of(line.split("(?<![0-9]) | (?!(?:%|mm|in)(?:[ ,.:;)]|$))"));
+    }
+
     private static String say(int c, IntPredicate covered) {
         if (Character.isWhitespace(c) || Character.isSpaceChar(c)) {
             return " ";
@@ -115,7 +127,7 @@ public final class PlainText {
         return capital ? said.substring(0, 1).toUpperCase(Locale.ROOT) + said.substring(1) : said;
     }
 
-    private static @org.jspecify.annotations.Nullable String ofAlphabet(int lower) {
+    private static @Nullable String ofAlphabet(int lower) {
         int cyrillic = CYRILLIC.indexOf(lower);
         if (cyrillic >= 0) {
             return CYRILLIC_LATIN[cyrillic];

@@ -13,6 +13,9 @@ public final class ScaleBars {
     /** Room that a bar with its lettering takes across its length. */
     public static final double BREADTH = 10;
 
+    /** What stands beside bars, wherever they are printed. */
+    public static final String ADVICE = "Print at 100 %, no scaling. Check the bars.";
+
     private static final double END_TICK = 2;
     private static final double TICK = 1;
     private static final double LETTERS = 3.5;

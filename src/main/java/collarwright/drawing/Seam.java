@@ -2,6 +2,7 @@ package collarwright.drawing;
 
 import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -24,14 +25,15 @@ public record Seam(double azimuth, double web) {
      * @throws IllegalArgumentException if no two neighbouring holes leave any web
      */
     public static Seam of(Pattern pattern, double radius) {
-        List<Hole> holes =
-                pattern.holes().stream().sorted(java.util.Comparator.comparingDouble(Hole::azimuth)).toList();
+        List<Hole> holes = pattern.holes().stream()
+                .sorted(Comparator.comparingDouble(Hole::azimuth))
+                .toList();
         Seam best = between(holes.get(0), holes.get(1 % holes.size()), radius);
         for (int i = 1; i < holes.size(); i++) {
             Seam seam = between(holes.get(i), holes.get((i + 1) % holes.size()), radius);
             boolean wider = seam.web > best.web + ALIKE;
             boolean alike = StrictMath.abs(seam.web - best.web) <= ALIKE;
-            if (wider || alike && seam.fromBack() < best.fromBack() - ALIKE) {
+            if (wider || (alike && seam.fromBack() < best.fromBack() - ALIKE)) {
                 best = seam;
             }
         }

@@ -38,7 +38,10 @@ public record Sheet(String name, Heading heading, Box size, Box body, List<Layer
      * @return its shapes in order
      */
     public List<Shape> shapes(Role role) {
-        return layers.get(role.ordinal()).shapes();
+        return layers.stream()
+                .filter(layer -> layer.role() == role)
+                .flatMap(layer -> layer.shapes().stream())
+                .toList();
     }
 
     /**

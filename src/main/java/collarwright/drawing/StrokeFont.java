@@ -3,6 +3,7 @@ package collarwright.drawing;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -10,13 +11,13 @@ import java.util.Map;
  * signs a drawing needs; a character it does not have is an error, never a gap.
  *
  * <p>Proportions: ISO 3098 type B, vertical (the alphabet itself is ours): small letters 0.7 of the height, tails 0.3,
- * letters 0.2 apart, lines 1.5 or more apart.
+ * letters 0.2 and words 0.6 apart.
  */
 public final class StrokeFont {
     // Everything in the table is in tenths of the height.
     private static final double GRID = 10;
     private static final double BETWEEN = 2;
-    private static final double SPACE = 4;
+    private static final double SPACE = 2;
     private static final int BLANK = ' ';
     private static final Map<Integer, Glyph> GLYPHS = parse(Glyphs.TABLE);
 
@@ -89,8 +90,8 @@ public final class StrokeFont {
      */
     static void require(String text) {
         text.codePoints().filter(c -> !covers(c)).findFirst().ifPresent(c -> {
-            throw new IllegalArgumentException("no strokes for U+" + Integer.toHexString(c).toUpperCase(java.util.Locale.ROOT)
-                    + " in \"" + text + "\"");
+            throw new IllegalArgumentException(
+                    "no strokes for U+" + Integer.toHexString(c).toUpperCase(Locale.ROOT) + " in \"" + text + "\"");
         });
     }
 
@@ -150,7 +151,8 @@ public final class StrokeFont {
             }
         }
         Vertex last = vertices.get(vertices.size() - 1);
-        boolean closed = vertices.size() > 2 && last.point().equals(vertices.get(0).point());
+        boolean closed =
+                vertices.size() > 2 && last.point().equals(vertices.get(0).point());
         return new Path(closed ? vertices.subList(0, vertices.size() - 1) : vertices, closed);
     }
 

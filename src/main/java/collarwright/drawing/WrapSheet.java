@@ -5,13 +5,12 @@ import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Puts a wrap on a sheet: the wrap above, scale bars on its left and below, notes and the table of holes beneath. */
+/** Puts a wrap on a sheet: the wrap above, scale bars on its left and below, notes beneath. */
 final class WrapSheet {
     private static final double GAP = 6;
     private static final double LETTERS = 3.5;
     private static final double TITLE = 5;
     private static final double PITCH = 6;
-    private static final double COLUMN_GAP = 5;
     private static final double BARS = 2 * ScaleBars.BREADTH;
     private static final double LEAST_TEXT_WIDTH = 150;
 
@@ -28,7 +27,11 @@ final class WrapSheet {
         y += BARS + GAP / 2;
         y = words(all, heading, new Point(left, y), room);
         y = StrictMath.max(y + GAP, Sheet.MARGIN);
-        Box body = new Box(left, y, left + template.length(), y + template.settings().body().width());
+        Box body = new Box(
+                left,
+                y,
+                left + template.length(),
+                y + template.settings().body().width());
         all.addMoved(WrapMarks.draw(template), body.left(), body.bottom());
         return framed(template.settings().pattern().id() + "-wrap", heading, body, all.layers());
     }
@@ -45,22 +48,17 @@ final class WrapSheet {
         return new Sheet(name, heading, new Box(0, 0, width, height), body, layers);
     }
 
-    // Notes and table side by side if there is room, else the table below the notes. Returns the upper end.
+    // Returns the upper end.
     private static double words(Drawing all, Heading heading, Point from, double room) {
-        double table = tableWidth(heading.table());
-        double beside = room - table - 2 * GAP;
-        boolean together = beside >= LEAST_TEXT_WIDTH;
-        List<String> lines = wrapped(heading.notes(), together ? beside : room);
-        double below = together ? 0 : heading.table().size() * PITCH + GAP / 2;
-        double tall = StrictMath.max(lines.size(), together ? heading.table().size() : 0) * PITCH;
-        double y = from.y() + below + tall;
-        double top = y;
+        List<String> notes = new ArrayList<>(heading.notes());
+        notes.add(1, ScaleBars.ADVICE);
+        List<String> lines = wrapped(notes, room);
+        double top = from.y() + lines.size() * PITCH;
+        double y = top;
         for (String line : lines) {
             y -= PITCH;
             all.add(Role.NOTE, Label.of(line, LETTERS, from.x(), y));
         }
-        double tableTop = together ? top : from.y() + heading.table().size() * PITCH;
-        table(all, heading.table(), together ? from.x() + room - table : from.x(), tableTop);
         return title(all, heading, from.x(), top, room);
     }
 
@@ -78,44 +76,11 @@ final class WrapSheet {
         return base + 1 + TITLE;
     }
 
-    private static void table(Drawing all, List<List<String>> rows, double x, double top) {
-        List<Double> columns = columnWidths(rows);
-        double y = top;
-        for (List<String> row : rows) {
-            y -= PITCH;
-            double right = x;
-            for (int i = 0; i < row.size(); i++) {
-                right += columns.get(i);
-                // Set flush right, so that units and decimals stand under one another.
-                double start = right - StrokeFont.width(row.get(i), LETTERS);
-                all.add(Role.NOTE, Label.of(row.get(i), LETTERS, start, y));
-                right += COLUMN_GAP;
-            }
-        }
-    }
-
-    private static double tableWidth(List<List<String>> rows) {
-        List<Double> columns = columnWidths(rows);
-        return columns.stream().mapToDouble(w -> w + COLUMN_GAP).sum() - COLUMN_GAP;
-    }
-
-    private static List<Double> columnWidths(List<List<String>> rows) {
-        List<Double> widths = new ArrayList<>();
-        for (int i = 0; i < rows.get(0).size(); i++) {
-            int column = i;
-            widths.add(rows.stream()
-                    .mapToDouble(row -> StrokeFont.width(row.get(column), LETTERS))
-                    .max()
-                    .orElse(0));
-        }
-        return widths;
-    }
-
     private static List<String> wrapped(List<String> notes, double room) {
         List<String> lines = new ArrayList<>();
         for (String note : notes) {
             String line = "";
-            for (String word : PlainText.strokes(note).split(" ")) {
+            for (String word : PlainText.words(PlainText.strokes(note))) {
                 String longer = line.isEmpty() ? word : line + " " + word;
                 if (!line.isEmpty() && StrokeFont.width(longer, LETTERS) > room) {
                     lines.add(line);
@@ -138,21 +103,21 @@ final class WrapSheet {
     private static List<String> notes(WrapTemplate template) {
         WrapSettings settings = template.settings();
         String od = mm(2 * settings.body().outerRadius());
+        String seam = Decimals.trimmed(Angles.degrees(template.seam().azimuth()), 1) + "°";
         List<String> notes = new ArrayList<>();
-        notes.add("Wrap outside, this face out, TOP up. Print at 100 %, no scaling. Check the bars.");
-        notes.add(settings.order().pieces() + (settings.order().pieces() == 1 ? " collar, " : " collars, ")
-                + mm(settings.body().width()) + " mm wide, OD " + od + " mm "
-                + (settings.measured() ? "measured." : "(nominal, not measured): measure the pipe first."));
-        notes.add("Length " + Decimals.fixed(template.length(), 2) + " mm, made for paper of "
-                + mm(settings.paper()) + " mm. The ends just meet at "
-                + Decimals.trimmed(Angles.degrees(template.seam().azimuth()), 1)
-                + "°: seam gap 0.0 mm, no tab. 1 mm of gap or overlap: the pipe is "
-                + Decimals.fixed(1 / StrictMath.PI, 2) + " mm thicker or thinner than stated.");
-        notes.add("The flag on the 0° line points the way azimuth grows (clockwise seen from above)."
-                + (Likeness.looksTheSameTurned(settings.pattern())
-                        ? " This collar looks alike when turned: copy TOP, the 0° line and the flag onto it first."
-                        : ""));
-        notes.add("Outlines nominal, no kerf taken off. Each hole: number, size on the cutter, size it drills in mm.");
+        notes.add("Wrap outside, this face out, TOP up.");
+        int pieces = settings.order().pieces();
+        notes.add(pieces + (pieces == 1 ? " collar, " : " collars, ")
+                + mm(settings.body().width()) + " mm wide, OD " + od
+                + (settings.measured() ? " mm, measured." : " mm, nominal, not measured: measure the pipe first."));
+        notes.add("Length " + Decimals.fixed(template.length(), 2) + " mm for paper of " + mm(settings.paper())
+                + " mm. Ends just meet at " + seam + ": seam gap 0.0 mm. 1 mm of gap or overlap: OD is off by "
+                + Decimals.fixed(1 / StrictMath.PI, 2) + " mm.");
+        notes.add("The flag points the way azimuth grows, clockwise from above.");
+        if (Likeness.looksTheSameTurned(settings.pattern())) {
+            notes.add("Looks alike when turned: copy TOP, 0° line and flag onto the collar first.");
+        }
+        notes.add("Lengths in mm. Outlines are nominal, no kerf taken off.");
         return notes;
     }
 
