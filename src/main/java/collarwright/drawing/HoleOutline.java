@@ -81,16 +81,21 @@ public record HoleOutline(double pipeRadius, double paper, double holeRadius) {
     }
 
     /**
-     * Tells whether a box comes near the hole. Exact, because the outline is convex and symmetrical in both axes.
+     * Returns half of the width of a larger hole on the paper, at some height. Boxes can be kept clear of the hole by it,
+     * because the outline is convex and symmetrical in both axes.
      *
-     * @param box in the frame of the outline
+     * @param height above or below the hole's axis
      * @param clearance how much the drilled hole's radius is taken larger
-     * @return true if any point of the box lies inside the larger hole
+     * @return 0 above and below that hole; a quarter of the girth at most
      */
-    public boolean meets(Box box, double clearance) {
-        double x = StrictMath.max(0, StrictMath.max(box.left(), -box.right()));
-        double y = StrictMath.max(0, StrictMath.max(box.bottom(), -box.top()));
-        return inside(x, y, holeRadius + clearance);
+    public double halfWidthAt(double height, double clearance) {
+        double radius = holeRadius + clearance;
+        double square = radius * radius - height * height;
+        if (!(square > 0)) {
+            return 0;
+        }
+        double across = StrictMath.sqrt(square) / pipeRadius;
+        return paperRadius() * StrictMath.asin(StrictMath.min(1, across));
     }
 
     /**

@@ -55,16 +55,6 @@ public final class PlainText {
     private PlainText() {}
 
     /**
-     * Says a text in printable ASCII.
-     *
-     * @param text any text
-     * @return it in the characters U+0020 to U+007E
-     */
-    public static String ascii(String text) {
-        return of(text, c -> c >= ' ' && c <= '~');
-    }
-
-    /**
      * Says a text in the letters of the {@link StrokeFont}.
      *
      * @param text any text

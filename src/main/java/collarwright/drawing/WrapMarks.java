@@ -6,7 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Draws what is on the wrap itself, in the frame of the wrap. Used once, for one template. */
+/**
+ * Draws what is on the wrap itself, in the frame of the wrap. On a small collar the numbers of the degree scale give way
+ * first, then the scale; what still has no room is told to the caller.
+ */
 final class WrapMarks {
     /** The most by which a straight piece of an outline may stray from the true curve. */
     static final double CHORD_ERROR = 0.01;
@@ -14,18 +17,13 @@ final class WrapMarks {
     private static final double PILOT = 3;
     private static final double ARM = 2;
     private static final double FLAG = 5;
-    private static final double LONG_TICK = 5;
-    private static final double TICK = 3;
-    private static final double NEAR_END = 1.5;
-    private static final double AROUND_LINE = 0.6;
-    private static final double[] NUMBER_HEIGHTS = {7, 6, 5, 4, 3.5, 3, 2.5};
-    private static final double[] SIZE_HEIGHTS = {4, 3.5, 3, 2.5};
     private static final double[] NAME_HEIGHTS = {7, 6, 5, 4, 3.5, 3};
     private static final double[] SMALL_NAME_HEIGHTS = {5, 4, 3.5, 3, 2.5, 2};
     private static final double[] TEXT_HEIGHTS = {3.5, 3, 2.5};
-    private static final double[] TOP_HEIGHTS = {6, 5, 4, 3.5, 3, 2.5, 2};
+    private static final double[] TOP_HEIGHTS = {6, 5, 4, 3.5, 3, 2.5, 2, 1.5, 1.2};
 
     private final WrapTemplate template;
+    private final DegreeScale scale;
     private final Drawing drawing = new Drawing();
     private final FreeSpace space;
     private final Lettering letters;
@@ -33,9 +31,26 @@ final class WrapMarks {
     private final double length;
     private final double width;
     private final double zero;
+    private final List<String> missing = new ArrayList<>();
+
+    /** What is drawn of the degree scale. */
+    private enum Scale {
+        NUMBERED,
+        TICKS,
+        NONE
+    }
+
+    /**
+     * A wrap as drawn.
+     *
+     * @param drawing its shapes
+     * @param missing texts about holes, id or revision for which there was no room
+     */
+    record Marked(Drawing drawing, List<String> missing) {}
 
     private WrapMarks(WrapTemplate template) {
         this.template = template;
+        this.scale = DegreeScale.of(template);
         this.length = template.length();
         this.width = template.settings().body().width();
         this.zero = template.zeroFromLeftEnd();
@@ -51,21 +66,52 @@ final class WrapMarks {
     /**
      * Draws the wrap.
      *
-     * @throws IllegalArgumentException if there is no room for a mark that has to be there
+     * @throws IllegalArgumentException if there is no room for TOP at all
      */
-    static Drawing draw(WrapTemplate template) {
-        WrapMarks marks = new WrapMarks(template);
-        marks.cuts();
-        marks.ends();
-        marks.holes.forEach(marks::pilot);
-        List<String> rest = marks.lettersInHoles();
-        marks.zeroLine();
-        marks.degrees();
-        marks.flag();
-        marks.tops();
-        marks.lettersBesideHoles(rest);
-        marks.names();
-        return marks.drawing;
+    static Marked draw(WrapTemplate template) {
+        for (Scale scale : Scale.values()) {
+            WrapMarks marks = new WrapMarks(template);
+            boolean top = marks.all(scale);
+            if (scale == Scale.NONE && !top) {
+                throw new IllegalArgumentException(
+                        "pattern " + template.settings().pattern().id() + " has no room for TOP");
+            }
+            if (scale == Scale.NONE || (top && marks.missing.isEmpty())) {
+                return new Marked(marks.drawing, List.copyOf(marks.missing));
+            }
+        }
+        throw new IllegalStateException("no scale");
+    }
+
+    private boolean all(Scale shown) {
+        cuts();
+        ends();
+        holes.forEach(this::pilot);
+        List<HoleLetters> texts = new ArrayList<>();
+        List<List<String>> rest = new ArrayList<>();
+        for (int i = 0; i < holes.size(); i++) {
+            texts.add(HoleLetters.of(template.holes().get(i), holes.get(i)));
+            rest.add(texts.get(i).inside(letters, arm(holes.get(i))));
+        }
+        zeroLine();
+        if (shown != Scale.NONE) {
+            scale.ticks(drawing, space);
+        }
+        if (!scale.zero(letters)) {
+            missing.add("0° at the long upright line");
+        }
+        if (shown == Scale.NUMBERED) {
+            scale.numbers(letters);
+        }
+        flag();
+        boolean top = tops();
+        for (int i = 0; i < holes.size(); i++) {
+            if (!rest.get(i).isEmpty() && !texts.get(i).beside(letters, rest.get(i))) {
+                missing.add("hole " + String.join(" ", rest.get(i)));
+            }
+        }
+        names();
+        return top;
     }
 
     private void cuts() {
@@ -79,10 +125,13 @@ final class WrapMarks {
 
     // Short marks at both ends on the mid-plane: they have to meet when the paper is wrapped square.
     private void ends() {
-        mark(Line.of(0, width / 2, FLAG, width / 2));
-        mark(Line.of(length - FLAG, width / 2, length, width / 2));
-        space.take(new Box(0, width / 2, FLAG, width / 2), AROUND_LINE);
-        space.take(new Box(length - FLAG, width / 2, length, width / 2), AROUND_LINE);
+        double half = template.seam().web() / 2;
+        double reach = StrictMath.min(FLAG, half / 2);
+        for (Line line :
+                List.of(Line.of(0, width / 2, reach, width / 2), Line.of(length - reach, width / 2, length, width / 2))) {
+            mark(line);
+            space.take(line.bounds(), FreeSpace.AROUND_LINE);
+        }
     }
 
     private void pilot(FreeSpace.Placed hole) {
@@ -96,7 +145,7 @@ final class WrapMarks {
         if (x != zero) {
             mark(Line.of(x, y - arm, x, y + arm));
         }
-        space.take(new Box(x - arm, y - arm, x + arm, y + arm), AROUND_LINE);
+        space.take(new Box(x - arm, y - arm, x + arm, y + arm), FreeSpace.AROUND_LINE);
     }
 
     private static double pilotRadius(FreeSpace.Placed hole) {
@@ -107,98 +156,17 @@ final class WrapMarks {
         return pilotRadius(hole) + StrictMath.min(ARM, hole.outline().holeRadius() / 8);
     }
 
-    // Returns for each hole what found no room inside; empty if all did.
-    private List<String> lettersInHoles() {
-        List<String> beside = new ArrayList<>();
-        for (int i = 0; i < holes.size(); i++) {
-            FreeSpace.Placed hole = holes.get(i);
-            HoleWords of = HoleWords.of(template.holes().get(i));
-            double from = arm(hole) + 1;
-            boolean numbered = letters.setInside(hole, of.number(), NUMBER_HEIGHTS, from);
-            boolean sized = letters.setInside(hole, of.marked(), SIZE_HEIGHTS, -from);
-            boolean drilled = sized && letters.setInside(hole, of.drills(), SIZE_HEIGHTS, -from);
-            String rest = (sized ? "" : " " + of.marked()) + (drilled ? "" : " " + of.drills());
-            beside.add(numbered && rest.isEmpty() ? "" : of.number() + ":" + rest);
-        }
-        return beside;
-    }
-
-    /** What is written about a hole. */
-    private record HoleWords(String number, String marked, String drills) {
-        static HoleWords of(WrapHole hole) {
-            return new HoleWords(
-                    Integer.toString(hole.hole().number()),
-                    PlainText.strokes(hole.hole().cutter().marked()),
-                    "drills " + Decimals.trimmed(hole.hole().diameter(), 2));
-        }
-    }
-
-    private void lettersBesideHoles(List<String> texts) {
-        for (int i = 0; i < holes.size(); i++) {
-            String text = texts.get(i);
-            if (!text.isEmpty() && !besideHole(holes.get(i), text)) {
-                throw new IllegalArgumentException("no room on the collar for the letters of hole " + text);
-            }
-        }
-    }
-
-    private boolean besideHole(FreeSpace.Placed hole, String text) {
-        double below = hole.centre().y() - hole.outline().holeRadius() - 1.5;
-        for (double height : SMALL_NAME_HEIGHTS) {
-            Label label = Label.centred(
-                    text, StrictMath.min(height, 3.5), hole.centre().x(), below - height);
-            if (letters.setNear(label, 2 * hole.outline().halfWidth() + 2 * height)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
+    // Whole from edge to edge, but for the letters inside hole 1.
     private void zeroLine() {
         double y = 0;
         for (Box gap : letters.crossedBy(zero)) {
-            mark(Line.of(zero, y, zero, gap.bottom()));
-            y = gap.top();
+            if (gap.bottom() > y) {
+                mark(Line.of(zero, y, zero, gap.bottom()));
+            }
+            y = StrictMath.max(y, gap.top());
         }
         mark(Line.of(zero, y, zero, width));
-        space.take(new Box(zero, 0, zero, width), AROUND_LINE);
-    }
-
-    private void degrees() {
-        for (int degree = 10; degree < 360; degree += 10) {
-            double x = template.fromLeftEnd(Angles.radians(degree));
-            double tick = degree % 30 == 0 ? LONG_TICK : TICK;
-            tick(x, width - tick, width);
-            tick(x, 0, tick - 1);
-        }
-        for (double height : new double[] {4, 3.5, 3, 2.5, 2}) {
-            Label label = Label.of("0°", height, zero + 1.5, width - 1.5 - height);
-            if (letters.setIfFree(label) || letters.setNear(label, 4)) {
-                break;
-            }
-        }
-        for (int degree = 30; degree < 360; degree += 30) {
-            degree(degree);
-        }
-    }
-
-    private void degree(int degree) {
-        double x = template.fromLeftEnd(Angles.radians(degree));
-        for (double height : TEXT_HEIGHTS) {
-            if (letters.setIfFree(Label.centred(degree + "°", height, x, width - LONG_TICK - 1 - height))) {
-                return;
-            }
-        }
-    }
-
-    private void tick(double x, double from, double to) {
-        Box box = new Box(x, from, x, to);
-        // Too near to an end it would be taken for the end.
-        boolean atEnd = x < NEAR_END || x > length - NEAR_END;
-        if (!atEnd && holes.stream().noneMatch(hole -> hole.meets(box))) {
-            mark(Line.of(x, from, x, to));
-            space.take(box, AROUND_LINE);
-        }
+        space.take(new Box(zero, 0, zero, width), FreeSpace.AROUND_LINE);
     }
 
     // Hangs on the 0° line and points the way azimuth grows; nothing else on the wrap is so lopsided.
@@ -206,19 +174,20 @@ final class WrapMarks {
         for (double size = FLAG; size >= 2; size--) {
             double tip = zero - 1.4 * size;
             for (double y = 1; y + size < width; y += 0.5) {
-                Box box = new Box(tip, y, zero - AROUND_LINE - 0.1, y + size);
+                Box box = new Box(tip, y, zero - FreeSpace.AROUND_LINE - 0.1, y + size);
                 if (space.isFree(box)) {
                     List<Point> corners = List.of(new Point(zero, y + size), new Point(tip, y), new Point(zero, y));
                     mark(Path.straight(corners, false));
-                    space.take(box, AROUND_LINE);
+                    space.take(box, FreeSpace.AROUND_LINE);
                     return;
                 }
             }
         }
+        missing.add("the flag, which would point to the left of the 0° line");
     }
 
     // One in every web that has room, so that every page of a split print shows which way is up.
-    private void tops() {
+    private boolean tops() {
         List<Double> axes =
                 template.holes().stream().map(WrapHole::fromLeftEnd).sorted().toList();
         List<Double> middles = new ArrayList<>();
@@ -229,18 +198,16 @@ final class WrapMarks {
         middles.add((axes.get(axes.size() - 1) + length) / 2);
         double reach = length / (4.0 * axes.size());
         long placed = middles.stream().filter(x -> top(x, reach, width / 4)).count();
-        if (placed == 0 && !top(length / 2, length, width)) {
-            throw new IllegalArgumentException("no room on the collar for TOP");
-        }
+        return placed > 0 || top(length / 2, length, width);
     }
 
     private boolean top(double x, double reach, double down) {
         for (double height : TOP_HEIGHTS) {
             double head = height / 2;
-            double wide = StrokeFont.width("TOP", height) + 1.5 + 2 * head;
+            double wide = StrokeFont.width("TOP", height) + 3 * head;
             // Under the row of degrees.
-            double up = width - LONG_TICK - 6;
-            Box best = new Box(x - wide / 2, up - height - 1, x + wide / 2, up);
+            double up = width - scale.longTick() - 6;
+            Box best = new Box(x - wide / 2, up - 1.17 * height, x + wide / 2, up);
             Optional<Box> box = space.nearest(best, reach, down);
             if (box.isPresent()) {
                 top(box.get(), height, head);
@@ -257,7 +224,7 @@ final class WrapMarks {
         mark(Path.straight(
                 List.of(new Point(shaft - head, low), new Point(shaft, box.top()), new Point(shaft + head, low)),
                 false));
-        mark(Label.of("TOP", height, shaft + head + 1.5, box.bottom()));
+        mark(Label.of("TOP", height, shaft + 2 * head, box.bottom()));
         space.takeLetters(box);
     }
 
@@ -267,22 +234,24 @@ final class WrapMarks {
         String revision = "rev " + PlainText.strokes(settings.order().revision());
         Point right = new Point(zero + 4, 6);
         if (!letters.setPairNear(id, revision, NAME_HEIGHTS, right, length / 2)) {
-            required(id);
-            required(revision);
+            wanted(id);
+            wanted(revision);
         }
-        String seam = "seam " + Decimals.trimmed(Angles.degrees(template.seam().azimuth()), 1) + "°";
+        String seam =
+                "seam " + Decimals.trimmed(Angles.degrees(template.seam().azimuth()), 1) + "°";
         end(seam, true);
         end(seam, false);
         instruction(PlainText.strokes(settings.order().title()));
     }
 
-    private void required(String text) {
-        for (double height : SMALL_NAME_HEIGHTS) {
-            if (letters.setNear(Label.of(text, height, zero + 4, 6), length)) {
-                return;
-            }
+    private void wanted(String text) {
+        boolean placed = false;
+        for (int i = 0; i < SMALL_NAME_HEIGHTS.length && !placed; i++) {
+            placed = letters.setNear(Label.of(text, SMALL_NAME_HEIGHTS[i], zero + 4, 6), length);
         }
-        throw new IllegalArgumentException("no room on the collar for " + text);
+        if (!placed) {
+            missing.add(text);
+        }
     }
 
     // The title is on the sheet beside the wrap too; on a crowded wrap it gives way.
@@ -300,12 +269,12 @@ final class WrapMarks {
 
     // Along the ends, so that the same words meet at the seam.
     private void end(String text, boolean left) {
-        for (double height : TEXT_HEIGHTS) {
+        boolean placed = false;
+        for (int i = 0; i < TEXT_HEIGHTS.length && !placed; i++) {
+            double height = TEXT_HEIGHTS[i];
             double base = left ? height + 1.5 : length - 1.5;
             Point at = new Point(base, (width / 2 - StrokeFont.width(text, height)) / 2);
-            if (letters.setNear(new Label(text, at, height, StrictMath.PI / 2), 2)) {
-                return;
-            }
+            placed = letters.setNear(new Label(text, at, height, StrictMath.PI / 2), 2);
         }
     }
 

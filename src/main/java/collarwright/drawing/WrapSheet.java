@@ -17,7 +17,8 @@ final class WrapSheet {
     private WrapSheet() {}
 
     static Sheet draw(WrapTemplate template) {
-        Heading heading = heading(template);
+        WrapMarks.Marked marked = WrapMarks.draw(template);
+        Heading heading = heading(template, marked.missing());
         double left = Sheet.MARGIN + BARS + GAP;
         double room = StrictMath.max(template.length(), LEAST_TEXT_WIDTH);
         Drawing all = new Drawing();
@@ -32,7 +33,7 @@ final class WrapSheet {
                 y,
                 left + template.length(),
                 y + template.settings().body().width());
-        all.addMoved(WrapMarks.draw(template), body.left(), body.bottom());
+        all.addMoved(marked.drawing(), body.left(), body.bottom());
         return framed(template.settings().pattern().id() + "-wrap", heading, body, all.layers());
     }
 
@@ -93,14 +94,14 @@ final class WrapSheet {
         return lines;
     }
 
-    private static Heading heading(WrapTemplate template) {
+    private static Heading heading(WrapTemplate template, List<String> missing) {
         WrapSettings settings = template.settings();
         WrapSettings.OrderWords order = settings.order();
         String drawing = "Wrap template " + settings.pattern().id();
-        return new Heading(drawing, order.title(), order.revision(), notes(template), table(template));
+        return new Heading(drawing, order.title(), order.revision(), notes(template, missing), table(template));
     }
 
-    private static List<String> notes(WrapTemplate template) {
+    private static List<String> notes(WrapTemplate template, List<String> missing) {
         WrapSettings settings = template.settings();
         String od = mm(2 * settings.body().outerRadius());
         String seam = Decimals.trimmed(Angles.degrees(template.seam().azimuth()), 1) + "°";
@@ -118,6 +119,9 @@ final class WrapSheet {
             notes.add("Looks alike when turned: copy TOP, 0° line and flag onto the collar first.");
         }
         notes.add("Lengths in mm. Outlines are nominal, no kerf taken off.");
+        if (!missing.isEmpty()) {
+            notes.add("No room on the wrap for: " + String.join("; ", missing) + ".");
+        }
         return notes;
     }
 

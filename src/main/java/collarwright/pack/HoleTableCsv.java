@@ -1,4 +1,4 @@
-package collarwright.sheet;
+package collarwright.pack;
 
 import collarwright.drawing.WrapHole;
 import collarwright.drawing.WrapTemplate;
@@ -66,7 +66,7 @@ public final class HoleTableCsv {
 
     // A spreadsheet runs what begins like a formula; an apostrophe makes it text.
     private static String harmless(String text) {
-        return !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+        return !text.isBlank() && "=+-@＝＋－＠\t\r".indexOf(text.strip().charAt(0)) >= 0 ? "'" + text : text;
     }
 
     private static String line(List<String> cells) {
