@@ -127,8 +127,8 @@ final class WrapMarks {
     private void ends() {
         double half = template.seam().web() / 2;
         double reach = StrictMath.min(FLAG, half / 2);
-        for (Line line :
-                List.of(Line.of(0, width / 2, reach, width / 2), Line.of(length - reach, width / 2, length, width / 2))) {
+        for (Line line : List.of(
+                Line.of(0, width / 2, reach, width / 2), Line.of(length - reach, width / 2, length, width / 2))) {
             mark(line);
             space.take(line.bounds(), FreeSpace.AROUND_LINE);
         }
@@ -237,8 +237,7 @@ final class WrapMarks {
             wanted(id);
             wanted(revision);
         }
-        String seam =
-                "seam " + Decimals.trimmed(Angles.degrees(template.seam().azimuth()), 1) + "°";
+        String seam = "seam " + Decimals.trimmed(Angles.degrees(template.seam().azimuth()), 1) + "°";
         end(seam, true);
         end(seam, false);
         instruction(PlainText.strokes(settings.order().title()));

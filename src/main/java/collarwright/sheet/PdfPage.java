@@ -29,6 +29,7 @@ record PdfPage(PdfLayout layout, PdfPen pen, int number) {
     private static final double MAP_Y = 4;
 
     void draw() throws IOException {
+        pen.round();
         heading();
         bars();
         boolean tile = number < layout.tiling().count();
@@ -98,10 +99,11 @@ record PdfPage(PdfLayout layout, PdfPen pen, int number) {
         double second = edge + 6.5;
         PdfPen across = pen.at(start, 0, x, 1);
         PdfPen up = pen.at(0, start + 1, 1, y);
-        lying(across, edge, ScaleBars.METRIC, 10, "100 mm");
-        lying(across, second, ScaleBars.INCH, 4, "4 in");
-        standing(up, edge, ScaleBars.METRIC, 10, "100 mm");
-        standing(up, second, ScaleBars.INCH, 4, "4 in");
+        // The letters hang below the bars' ends by as much.
+        lying(across, edge + 1, ScaleBars.METRIC, 10, "100 mm");
+        lying(across, second + 1, ScaleBars.INCH, 4, "4 in");
+        standing(up, edge + 0.3, ScaleBars.METRIC, 10, "100 mm");
+        standing(up, second + 0.3, ScaleBars.INCH, 4, "4 in");
         double after = start + ScaleBars.INCH * x + 22;
         double room = layout.frame().window().right() - after;
         double line = second - TICK;

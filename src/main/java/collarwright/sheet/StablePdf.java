@@ -9,6 +9,7 @@ import java.util.zip.CRC32;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDocument;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSObjectKey;
 import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
@@ -61,6 +62,9 @@ public final class StablePdf {
                 try (InputStream in = stream.createInputStream()) {
                     plain = in.readAllBytes();
                 }
+                // A stream packs what is written to it by the filters that it names.
+                stream.removeItem(COSName.FILTER);
+                stream.removeItem(COSName.DECODE_PARMS);
                 try (OutputStream out = stream.createOutputStream()) {
                     out.write(plain);
                 }

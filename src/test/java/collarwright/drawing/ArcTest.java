@@ -13,7 +13,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ArcTest {
     private static final double TINY = 1e-9;
 
-    // Autodesk, DXF Reference, LWPOLYLINE, group 42: the bulge is the tangent of one fourth the included angle of an arc
+    // Autodesk, DXF Reference, LWPOLYLINE, group 42: the bulge is the tangent of one fourth the included angle of an
+    // arc
     // segment, negative if the arc goes clockwise; 0 is a straight segment, 1 a semicircle. Tangents by table.
     @ParameterizedTest
     @CsvSource({"45, .19891237", "60, .26794919", "90, .41421356", "120, .57735027", "180, 1"})
@@ -76,7 +77,8 @@ class ArcTest {
 
     @Test
     void shapes_thatAreNone_areRefused() {
-        for (double bad : Seeds.AWKWARD.stream().filter(v -> !(v > 0) || v.isInfinite()).toList()) {
+        for (double bad :
+                Seeds.AWKWARD.stream().filter(v -> !(v > 0) || v.isInfinite()).toList()) {
             assertThatThrownBy(() -> new Circle(new Point(0, 0), bad)).isInstanceOf(IllegalArgumentException.class);
             assertThatThrownBy(() -> new Arc(new Point(0, 0), bad, 0, 1)).isInstanceOf(IllegalArgumentException.class);
         }

@@ -12,8 +12,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class HoleOutlineTest {
 
-    // The construction is that of the books on sheet metal (A. Dickason, The Geometry of Sheet Metal Work, Pitman, chapters
-    // on pipes that meet at a right angle: the girth steps are the arcs on the main pipe); the digits were worked out with
+    // The construction is that of the books on sheet metal (A. Dickason, The Geometry of Sheet Metal Work, Pitman,
+    // chapters
+    // on pipes that meet at a right angle: the girth steps are the arcs on the main pipe); the digits were worked out
+    // with
     // its closed form, along = r cos φ, girth = R arcsin(r sin φ / R).
     @ParameterizedTest
     @CsvSource({
@@ -74,8 +76,8 @@ class HoleOutlineTest {
                 Point p = outline.at(i * 2 * StrictMath.PI / 3000);
                 double nearest = Double.POSITIVE_INFINITY;
                 for (int k = 0; k < corners.size(); k++) {
-                    nearest = StrictMath.min(
-                            nearest, toPiece(p, corners.get(k), corners.get((k + 1) % corners.size())));
+                    nearest =
+                            StrictMath.min(nearest, toPiece(p, corners.get(k), corners.get((k + 1) % corners.size())));
                 }
                 most = StrictMath.max(most, nearest);
             }

@@ -20,8 +20,7 @@ class LikenessTest {
     @Test
     void nearlyEvenPatterns_lookTheSameTurned() {
         // A six-way hub of a sphere: 58.28°, 63.43°, 58.28° twice.
-        assertThat(Likeness.looksTheSameTurned(
-                        pattern("CA", saw(40), 0, 58.2825, 121.7174, 180, 238.2825, 301.7174)))
+        assertThat(Likeness.looksTheSameTurned(pattern("CA", saw(40), 0, 58.2825, 121.7174, 180, 238.2825, 301.7174)))
                 .isTrue();
         assertThat(Likeness.looksTheSameTurned(pattern("CA", saw(40), 0, 119, 241)))
                 .isTrue();

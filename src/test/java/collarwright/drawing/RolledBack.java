@@ -24,8 +24,7 @@ public record RolledBack(double zero, double middle, double paperRadius) {
     /** Lays a point of the sheet onto the paper's middle, then straight in to the pipe's surface. */
     public Space place(Point p, double pipeRadius) {
         double turn = (p.x() - zero) / paperRadius;
-        return new Space(
-                pipeRadius * StrictMath.cos(turn), pipeRadius * StrictMath.sin(turn), p.y() - middle);
+        return new Space(pipeRadius * StrictMath.cos(turn), pipeRadius * StrictMath.sin(turn), p.y() - middle);
     }
 
     /**
@@ -56,8 +55,7 @@ public record RolledBack(double zero, double middle, double paperRadius) {
 
     /** Straight distance. */
     public static double distance(Space a, Space b) {
-        return StrictMath.sqrt(StrictMath.pow(a.x() - b.x(), 2)
-                + StrictMath.pow(a.y() - b.y(), 2)
-                + StrictMath.pow(a.z() - b.z(), 2));
+        return StrictMath.sqrt(
+                StrictMath.pow(a.x() - b.x(), 2) + StrictMath.pow(a.y() - b.y(), 2) + StrictMath.pow(a.z() - b.z(), 2));
     }
 }

@@ -40,7 +40,8 @@ class WrapSheetTest {
                     .hasSameSizeAs(settings.pattern().holes());
             assertThat(String.join("\n", sheet.heading().notes())).doesNotContain("No room");
             labels(sheet, Role.MARK)
-                    .forEach(label -> assertThat(sheet.body().holds(label.bounds())).isTrue());
+                    .forEach(label ->
+                            assertThat(sheet.body().holds(label.bounds())).isTrue());
         }
     }
 
@@ -67,7 +68,9 @@ class WrapSheetTest {
                 .contains("no kerf")
                 .contains("Bee-yard windbreak, east slope")
                 .contains("Wrap template CA rev HKVWTXNA");
-        assertThat(notes(ExampleCollars.four())).contains("OD 160.1 mm, measured.").doesNotContain("nominal, not");
+        assertThat(notes(ExampleCollars.four()))
+                .contains("OD 160.1 mm, measured.")
+                .doesNotContain("nominal, not");
     }
 
     @Test
@@ -103,8 +106,8 @@ class WrapSheetTest {
     @Test
     void sheet_zeroLine_runsFromEdgeToEdgeButForLetters() {
         Sheet sheet = WrapTemplate.of(ExampleCollars.five()).sheet();
-        double zero = sheet.body().left()
-                + WrapTemplate.of(ExampleCollars.five()).zeroFromLeftEnd();
+        double zero =
+                sheet.body().left() + WrapTemplate.of(ExampleCollars.five()).zeroFromLeftEnd();
         List<Box> pieces = sheet.shapes(Role.MARK).stream()
                 .filter(Line.class::isInstance)
                 .map(Shape::bounds)
@@ -121,8 +124,12 @@ class WrapSheetTest {
 
     @Test
     void sheet_anyPattern_lettersTouchNeitherOneAnotherNorAnyCut() {
-        Seeds.each(60, draw -> lettersKeepApart(WrapTemplate.of(WrapTemplateTest.drawn(draw)).sheet()));
-        ExampleCollars.all().forEach(settings -> lettersKeepApart(WrapTemplate.of(settings).sheet()));
+        Seeds.each(
+                60,
+                draw -> lettersKeepApart(
+                        WrapTemplate.of(WrapTemplateTest.drawn(draw)).sheet()));
+        ExampleCollars.all()
+                .forEach(settings -> lettersKeepApart(WrapTemplate.of(settings).sheet()));
     }
 
     private static void lettersKeepApart(Sheet sheet) {

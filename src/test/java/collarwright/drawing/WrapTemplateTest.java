@@ -49,7 +49,8 @@ class WrapTemplateTest {
         return new RolledBack(zeroLine(sheet), middle, settings.body().outerRadius() + settings.paper() / 2);
     }
 
-    // Mean-diameter rule for ring blanks: L = π (OD − t), with the worked example of a rolled ring, TAFE NSW, sheet metal
+    // Mean-diameter rule for ring blanks: L = π (OD − t), with the worked example of a rolled ring, TAFE NSW, sheet
+    // metal
     // toolbox: mean diameter 640 mm gives 2010.62 mm. A paper of 4 mm round 636 mm is such a ring of OD 644 mm.
     @Test
     void length_isTheMeanGirthOfThePaper() {
@@ -70,8 +71,8 @@ class WrapTemplateTest {
         for (WrapSettings settings : ExampleCollars.all()) {
             Sheet sheet = WrapTemplate.of(settings).sheet();
             double radius = settings.body().outerRadius();
-            List<Double> misses =
-                    rolled(settings, sheet).misses(pilots(sheet), settings.pattern().holes(), radius);
+            List<Double> misses = rolled(settings, sheet)
+                    .misses(pilots(sheet), settings.pattern().holes(), radius);
             assertThat(misses).allSatisfy(miss -> assertThat(miss).isLessThan(1e-9));
         }
     }
@@ -151,8 +152,7 @@ class WrapTemplateTest {
         WrapHole second = template.holes().get(1);
         assertThat(second.arcOnPaper()).isCloseTo(radius * StrictMath.toRadians(50), offset(1e-9));
         assertThat(second.arcOnCollar()).isCloseTo(55 * StrictMath.toRadians(50), offset(1e-9));
-        assertThat(template.zeroFromLeftEnd() - second.fromLeftEnd())
-                .isCloseTo(second.arcOnPaper(), offset(1e-9));
+        assertThat(template.zeroFromLeftEnd() - second.fromLeftEnd()).isCloseTo(second.arcOnPaper(), offset(1e-9));
         assertThat(template.holes())
                 .allSatisfy(hole -> assertThat(hole.fromLeftEnd()).isBetween(0.0, template.length()));
         assertThat(template.fromLeftEnd(StrictMath.toRadians(50))).isCloseTo(second.fromLeftEnd(), offset(1e-9));
