@@ -13,8 +13,8 @@ record DegreeScale(WrapTemplate template, double longTick) {
     private static final double LONGEST = 5;
     private static final double SHORTEST = 1.5;
     private static final double NEAR_END = 1.5;
-    private static final double[] HEIGHTS = {3.5, 3, 2.5};
-    private static final double[] ZERO_HEIGHTS = {4, 3.5, 3, 2.5, 2, 1.5};
+    private static final List<Double> HEIGHTS = List.of(3.5, 3.0, 2.5);
+    private static final List<Double> ZERO_HEIGHTS = List.of(4.0, 3.5, 3.0, 2.5, 2.0, 1.5);
     private static final double ZERO_REACH = 6;
 
     /** Longer ticks on a wider collar. */
@@ -58,8 +58,8 @@ record DegreeScale(WrapTemplate template, double longTick) {
         for (int degree = 30; degree < 360; degree += 30) {
             double x = template.fromLeftEnd(Angles.radians(degree));
             boolean placed = false;
-            for (int i = 0; i < HEIGHTS.length && !placed; i++) {
-                placed = letters.setIfFree(Label.centred(degree + "°", HEIGHTS[i], x, under - HEIGHTS[i]));
+            for (int i = 0; i < HEIGHTS.size() && !placed; i++) {
+                placed = letters.setIfFree(Label.centred(degree + "°", HEIGHTS.get(i), x, under - HEIGHTS.get(i)));
             }
         }
     }

@@ -13,9 +13,9 @@ import java.util.List;
  * @param drills the size it drills
  */
 record HoleLetters(FreeSpace.Placed hole, String number, String marked, String drills) {
-    private static final double[] NUMBER_HEIGHTS = {7, 6, 5, 4, 3.5, 3, 2.5};
-    private static final double[] SIZE_HEIGHTS = {4, 3.5, 3, 2.5};
-    private static final double[] BESIDE_HEIGHTS = {3.5, 3, 2.5, 2};
+    private static final List<Double> NUMBER_HEIGHTS = List.of(7.0, 6.0, 5.0, 4.0, 3.5, 3.0, 2.5);
+    private static final List<Double> SIZE_HEIGHTS = List.of(4.0, 3.5, 3.0, 2.5);
+    private static final List<Double> BESIDE_HEIGHTS = List.of(3.5, 3.0, 2.5, 2.0);
 
     static HoleLetters of(WrapHole hole, FreeSpace.Placed place) {
         return new HoleLetters(
@@ -60,7 +60,7 @@ record HoleLetters(FreeSpace.Placed hole, String number, String marked, String d
             Point at = label.at();
             if (letters.setNear(label, reach)
                     || (rest.size() == 2
-                            && letters.setPairNear(rest.get(0), rest.get(1), new double[] {height}, at, reach))) {
+                            && letters.setPairNear(rest.get(0), rest.get(1), List.of(height), at, reach))) {
                 return true;
             }
         }

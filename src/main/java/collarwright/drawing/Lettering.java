@@ -75,7 +75,7 @@ final class Lettering {
     }
 
     /** Sets two texts near a point, one under or beside the other, the first one as large as fits. */
-    boolean setPairNear(String first, String second, double[] heights, Point near, double reach) {
+    boolean setPairNear(String first, String second, List<Double> heights, Point near, double reach) {
         for (double height : heights) {
             double less = StrictMath.min(height, StrictMath.max(height / 2, 3.5));
             Block stacked = Block.stacked(first, height, second, less).moved(near);
@@ -88,7 +88,7 @@ final class Lettering {
     }
 
     /** Sets a line of letters inside a hole, above or below its cross, as large as fits. */
-    boolean setInside(FreeSpace.Placed hole, String text, double[] heights, double from) {
+    boolean setInside(FreeSpace.Placed hole, String text, List<Double> heights, double from) {
         for (double height : heights) {
             for (double d = 0; d <= 2 * height + 2; d += 0.5) {
                 double base = hole.centre().y() + (from > 0 ? from + d : from - height - d);

@@ -16,15 +16,13 @@ import org.jspecify.annotations.Nullable;
  */
 public final class PlainText {
     private static final String CYRILLIC = "абвгдежзийклмнопрстуфхцчшщъыьэюяёєіїґў";
-    private static final String[] CYRILLIC_LATIN = {
-        "a", "b", "v", "g", "d", "e", "zh", "z", "i", "y", "k", "l", "m", "n", "o", "p", "r", "s", "t", "u", "f", "kh",
-        "ts", "ch", "sh", "shch", "", "y", "", "e", "yu", "ya", "yo", "ye", "i", "yi", "g", "u"
-    };
+    private static final List<String> CYRILLIC_LATIN = List.of(
+            "a", "b", "v", "g", "d", "e", "zh", "z", "i", "y", "k", "l", "m", "n", "o", "p", "r", "s", "t", "u", "f",
+            "kh", "ts", "ch", "sh", "shch", "", "y", "", "e", "yu", "ya", "yo", "ye", "i", "yi", "g", "u");
     private static final String GREEK = "αβγδεζηθικλμνξοπρσςτυφχψω";
-    private static final String[] GREEK_LATIN = {
-        "a", "v", "g", "d", "e", "z", "i", "th", "i", "k", "l", "m", "n", "x", "o", "p", "r", "s", "s", "t", "y", "f",
-        "ch", "ps", "o"
-    };
+    private static final List<String> GREEK_LATIN = List.of(
+            "a", "v", "g", "d", "e", "z", "i", "th", "i", "k", "l", "m", "n", "x", "o", "p", "r", "s", "s", "t", "y",
+            "f", "ch", "ps", "o");
     private static final Map<Integer, String> OTHER = Map.ofEntries(
             Map.entry((int) 'ß', "ss"),
             Map.entry((int) 'æ', "ae"),
@@ -120,11 +118,11 @@ public final class PlainText {
     private static @Nullable String ofAlphabet(int lower) {
         int cyrillic = CYRILLIC.indexOf(lower);
         if (cyrillic >= 0) {
-            return CYRILLIC_LATIN[cyrillic];
+            return CYRILLIC_LATIN.get(cyrillic);
         }
         int base = bare(lower).codePointAt(0);
         int greek = GREEK.indexOf(base);
-        return greek >= 0 ? GREEK_LATIN[greek] : null;
+        return greek >= 0 ? GREEK_LATIN.get(greek) : null;
     }
 
     // The letter without accents, a full-width or other special form as the plain one.

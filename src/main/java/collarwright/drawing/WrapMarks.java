@@ -17,10 +17,10 @@ final class WrapMarks {
     private static final double PILOT = 3;
     private static final double ARM = 2;
     private static final double FLAG = 5;
-    private static final double[] NAME_HEIGHTS = {7, 6, 5, 4, 3.5, 3};
-    private static final double[] SMALL_NAME_HEIGHTS = {5, 4, 3.5, 3, 2.5, 2};
-    private static final double[] TEXT_HEIGHTS = {3.5, 3, 2.5};
-    private static final double[] TOP_HEIGHTS = {6, 5, 4, 3.5, 3, 2.5, 2, 1.5, 1.2};
+    private static final List<Double> NAME_HEIGHTS = List.of(7.0, 6.0, 5.0, 4.0, 3.5, 3.0);
+    private static final List<Double> SMALL_NAME_HEIGHTS = List.of(5.0, 4.0, 3.5, 3.0, 2.5, 2.0);
+    private static final List<Double> TEXT_HEIGHTS = List.of(3.5, 3.0, 2.5);
+    private static final List<Double> TOP_HEIGHTS = List.of(6.0, 5.0, 4.0, 3.5, 3.0, 2.5, 2.0, 1.5, 1.2);
 
     private final WrapTemplate template;
     private final DegreeScale scale;
@@ -245,8 +245,8 @@ final class WrapMarks {
 
     private void wanted(String text) {
         boolean placed = false;
-        for (int i = 0; i < SMALL_NAME_HEIGHTS.length && !placed; i++) {
-            placed = letters.setNear(Label.of(text, SMALL_NAME_HEIGHTS[i], zero + 4, 6), length);
+        for (int i = 0; i < SMALL_NAME_HEIGHTS.size() && !placed; i++) {
+            placed = letters.setNear(Label.of(text, SMALL_NAME_HEIGHTS.get(i), zero + 4, 6), length);
         }
         if (!placed) {
             missing.add(text);
@@ -256,12 +256,12 @@ final class WrapMarks {
     // The title is on the sheet beside the wrap too; on a crowded wrap it gives way.
     private void instruction(String title) {
         String text = "wrap outside, this face out, TOP up";
-        double[] usual = {3.5, 3};
+        List<Double> usual = List.of(3.5, 3.0);
         Point left = new Point(zero - 12 - StrokeFont.width(text, 3.5), 7);
         if (!title.isBlank() && letters.setPairNear(text, title, usual, left, length / 2)) {
             return;
         }
-        if (!letters.setNear(Label.of(text, usual[0], left.x(), left.y()), length / 2)) {
+        if (!letters.setNear(Label.of(text, usual.get(0), left.x(), left.y()), length / 2)) {
             letters.setPairNear("wrap outside,", "this face out, TOP up", TEXT_HEIGHTS, left, length / 2);
         }
     }
@@ -269,8 +269,8 @@ final class WrapMarks {
     // Along the ends, so that the same words meet at the seam.
     private void end(String text, boolean left) {
         boolean placed = false;
-        for (int i = 0; i < TEXT_HEIGHTS.length && !placed; i++) {
-            double height = TEXT_HEIGHTS[i];
+        for (int i = 0; i < TEXT_HEIGHTS.size() && !placed; i++) {
+            double height = TEXT_HEIGHTS.get(i);
             double base = left ? height + 1.5 : length - 1.5;
             Point at = new Point(base, (width / 2 - StrokeFont.width(text, height)) / 2);
             placed = letters.setNear(new Label(text, at, height, StrictMath.PI / 2), 2);
