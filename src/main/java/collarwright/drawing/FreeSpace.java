@@ -98,9 +98,10 @@ final class FreeSpace {
         int rows = (int) StrictMath.ceil(reachUp / STEP);
         Optional<Box> best = Optional.empty();
         double room = reachAcross;
+        // Rows 0, 1, -1, 2, -2 and so on.
         for (int j = 0; j <= 2 * rows; j++) {
-            // Rows 0, 1, -1, 2, -2 and so on.
-            double up = (j % 2 == 1 ? 1 : -1) * ((j + 1) / 2) * STEP;
+            int step = (j + 1) / 2;
+            double up = (step * 2 > j ? step : -step) * STEP;
             Box row = shape.moved(0, up);
             if (row.bottom() < region.bottom() || row.top() > region.top()) {
                 continue;

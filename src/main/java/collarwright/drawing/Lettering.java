@@ -90,7 +90,8 @@ final class Lettering {
     /** Sets a line of letters inside a hole, above or below its cross, as large as fits. */
     boolean setInside(FreeSpace.Placed hole, String text, List<Double> heights, double from) {
         for (double height : heights) {
-            for (double d = 0; d <= 2 * height + 2; d += 0.5) {
+            for (int step = 0; 0.5 * step <= 2 * height + 2; step++) {
+                double d = 0.5 * step;
                 double base = hole.centre().y() + (from > 0 ? from + d : from - height - d);
                 Label label = Label.centred(text, height, hole.centre().x(), base);
                 if (space.isFreeInside(hole, label.bounds())) {

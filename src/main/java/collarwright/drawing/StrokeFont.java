@@ -19,7 +19,7 @@ public final class StrokeFont {
     private static final double BETWEEN = 2;
     private static final double SPACE = 2;
     private static final int BLANK = ' ';
-    private static final Map<Integer, Glyph> GLYPHS = parse(Glyphs.TABLE);
+    private static final Map<Integer, Glyph> GLYPHS = parse(Glyphs.table());
 
     private StrokeFont() {}
 

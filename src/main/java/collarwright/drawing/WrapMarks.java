@@ -16,7 +16,7 @@ final class WrapMarks {
 
     private static final double PILOT = 3;
     private static final double ARM = 2;
-    private static final double FLAG = 5;
+    private static final int FLAG = 5;
     private static final List<Double> NAME_HEIGHTS = List.of(7.0, 6.0, 5.0, 4.0, 3.5, 3.0);
     private static final List<Double> SMALL_NAME_HEIGHTS = List.of(5.0, 4.0, 3.5, 3.0, 2.5, 2.0);
     private static final List<Double> TEXT_HEIGHTS = List.of(3.5, 3.0, 2.5);
@@ -171,9 +171,10 @@ final class WrapMarks {
 
     // Hangs on the 0° line and points the way azimuth grows; nothing else on the wrap is so lopsided.
     private void flag() {
-        for (double size = FLAG; size >= 2; size--) {
+        for (int size = FLAG; size >= 2; size--) {
             double tip = zero - 1.4 * size;
-            for (double y = 1; y + size < width; y += 0.5) {
+            for (int step = 2; 0.5 * step + size < width; step++) {
+                double y = 0.5 * step;
                 Box box = new Box(tip, y, zero - FreeSpace.AROUND_LINE - 0.1, y + size);
                 if (space.isFree(box)) {
                     List<Point> corners = List.of(new Point(zero, y + size), new Point(tip, y), new Point(zero, y));
