@@ -30,7 +30,10 @@ class TemplatesLookTest {
             Sheet sheet = WrapTemplate.of(settings).sheet();
             Path svg = folder.resolve(sheet.name() + ".svg");
             Files.writeString(svg, SvgWriter.print(sheet));
-            assertThat(Chromium.look(svg, 2000, folder.resolve(sheet.name() + "-svg.png"))
+            // The browser takes no picture of a bare drawing, only of a page that shows it.
+            Path shown = folder.resolve(sheet.name() + ".html");
+            Files.writeString(shown, page(sheet.name()));
+            assertThat(Chromium.look(shown, 1960, folder.resolve(sheet.name() + "-svg.png"))
                             .complaints())
                     .isEmpty();
             for (Paper paper : Paper.values()) {
@@ -43,5 +46,10 @@ class TemplatesLookTest {
             }
         }
         assertThat(folder.resolve("CD-wrap-A4-1.png")).isNotEmptyFile();
+    }
+
+    private static String page(String name) {
+        return "<!doctype html><meta charset=utf-8><title>" + name + "</title><img width=1900 alt='' src='" + name
+                + ".svg'>";
     }
 }
