@@ -105,7 +105,7 @@ public final class SvgWriter {
             case CUT_INSIDE -> "#ff0000";
             case CUT_OUTSIDE -> "#0000ff";
             case MARK -> "#000000";
-            case NOTE -> "#808080";
+            case NOTE -> "#505050";
         };
     }
 

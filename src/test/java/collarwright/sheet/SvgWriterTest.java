@@ -66,7 +66,7 @@ class SvgWriterTest {
                         <path id="MARK-2" d="M110 50A10 10 0 1 1 93.4636 42.432"/>
                         <path id="MARK-3" d="M120 45L120 50L122.5 50"/>
                         </g>
-                        <g id="NOTE" fill="none" stroke="#808080" stroke-width="0.1">
+                        <g id="NOTE" fill="none" stroke="#505050" stroke-width="0.1">
                         </g>
                         </svg>
                         """);
