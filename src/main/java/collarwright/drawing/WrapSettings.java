@@ -1,0 +1,58 @@
+package collarwright.drawing;
+
+import collarwright.collar.CollarBody;
+import collarwright.tooling.Pattern;
+import java.util.Objects;
+
+/**
+ * What a wrap template is made for.
+ *
+ * @param pattern the holes
+ * @param body the collar they go into
+ * @param measured whether the collar's outside diameter was measured; if not, the sheet says so
+ * @param paper thickness of the paper or card that is wrapped round the collar
+ * @param order the words on the sheet that come from the order
+ */
+public record WrapSettings(Pattern pattern, CollarBody body, boolean measured, double paper, OrderWords order) {
+    /** Thickness of common office paper; common practice, no source. */
+    public static final double OFFICE_PAPER = 0.1;
+
+    private static final double THICKEST = 5;
+
+    /** Checks the paper, and that the holes go into the pipe. */
+    public WrapSettings {
+        Objects.requireNonNull(pattern, "pattern");
+        Objects.requireNonNull(body, "body");
+        Objects.requireNonNull(order, "order");
+        if (!(paper >= 0 && paper <= THICKEST)) {
+            throw new IllegalArgumentException("paper is 0 to " + THICKEST + " mm thick, not " + paper);
+        }
+    }
+
+    /**
+     * The words on a sheet that come from the order.
+     *
+     * @param title the job's title, in any script
+     * @param revision the job's revision
+     * @param pieces collars of this pattern in the whole order, spares included; 1 or more
+     */
+    public record OrderWords(String title, String revision, int pieces) {
+        /** Checks the count. */
+        public OrderWords {
+            Objects.requireNonNull(title, "title");
+            Objects.requireNonNull(revision, "revision");
+            if (pieces < 1) {
+                throw new IllegalArgumentException("an order has 1 piece or more, not " + pieces);
+            }
+        }
+    }
+
+    /**
+     * Returns the radius at which lengths on the paper are measured.
+     *
+     * @return radius of the middle of the paper
+     */
+    public double paperRadius() {
+        return body.outerRadius() + paper / 2;
+    }
+}

@@ -1,0 +1,147 @@
+package collarwright.drawing;
+
+import collarwright.units.Angles;
+import collarwright.units.Decimals;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Puts a wrap on a sheet: the wrap above, scale bars on its left and below, notes beneath. */
+final class WrapSheet {
+    private static final double GAP = 6;
+    private static final double LETTERS = 3.5;
+    private static final double TITLE = 5;
+    private static final double PITCH = 6;
+    private static final double BARS = 2 * ScaleBars.BREADTH;
+    private static final double LEAST_TEXT_WIDTH = 150;
+
+    private WrapSheet() {}
+
+    static Sheet draw(WrapTemplate template) {
+        WrapMarks.Marked marked = WrapMarks.draw(template);
+        Heading heading = heading(template, marked.missing());
+        double left = Sheet.MARGIN + BARS + GAP;
+        double room = StrictMath.max(template.length(), LEAST_TEXT_WIDTH);
+        Drawing all = new Drawing();
+        double y = Sheet.MARGIN;
+        all.addAll(Role.NOTE, ScaleBars.standing(Sheet.MARGIN, y));
+        all.addAll(Role.NOTE, ScaleBars.lying(left, y));
+        y += BARS + GAP / 2;
+        y = words(all, heading, new Point(left, y), room);
+        y = StrictMath.max(y + GAP, Sheet.MARGIN);
+        Box body = new Box(
+                left,
+                y,
+                left + template.length(),
+                y + template.settings().body().width());
+        all.addMoved(marked.drawing(), body.left(), body.bottom());
+        return framed(template.settings().pattern().id() + "-wrap", heading, body, all.layers());
+    }
+
+    private static Sheet framed(String name, Heading heading, Box body, List<Layer> layers) {
+        Box ink = layers.stream()
+                .flatMap(layer -> layer.shapes().stream())
+                .map(Shape::bounds)
+                .reduce(Box::with)
+                .orElse(body);
+        // Whole millimetres are easier to set on a printer or a laser bed.
+        double width = StrictMath.ceil(ink.right() + Sheet.MARGIN);
+        double height = StrictMath.ceil(ink.top() + Sheet.MARGIN);
+        return new Sheet(name, heading, new Box(0, 0, width, height), body, layers);
+    }
+
+    // Returns the upper end.
+    private static double words(Drawing all, Heading heading, Point from, double room) {
+        List<String> notes = new ArrayList<>(heading.notes());
+        notes.add(1, ScaleBars.ADVICE);
+        List<String> lines = wrapped(notes, room);
+        double top = from.y() + lines.size() * PITCH;
+        double y = top;
+        for (String line : lines) {
+            y -= PITCH;
+            all.add(Role.NOTE, Label.of(line, LETTERS, from.x(), y));
+        }
+        return title(all, heading, from.x(), top, room);
+    }
+
+    private static double title(Drawing all, Heading heading, double x, double y, double room) {
+        String drawing = PlainText.strokes(heading.drawing() + "   rev " + heading.revision());
+        double base = y + GAP / 2;
+        List<String> lines = new ArrayList<>(wrapped(List.of(PlainText.strokes(heading.job())), room));
+        for (int i = lines.size() - 1; i >= 0; i--) {
+            if (!lines.get(i).isBlank()) {
+                all.add(Role.NOTE, Label.of(lines.get(i), LETTERS, x, base));
+                base += PITCH;
+            }
+        }
+        all.add(Role.NOTE, Label.of(drawing, TITLE, x, base + 1));
+        return base + 1 + TITLE;
+    }
+
+    private static List<String> wrapped(List<String> notes, double room) {
+        List<String> lines = new ArrayList<>();
+        for (String note : notes) {
+            String line = "";
+            for (String word : PlainText.words(PlainText.strokes(note))) {
+                String longer = line.isEmpty() ? word : line + " " + word;
+                if (!line.isEmpty() && StrokeFont.width(longer, LETTERS) > room) {
+                    lines.add(line);
+                    longer = word;
+                }
+                line = longer;
+            }
+            lines.add(line);
+        }
+        return lines;
+    }
+
+    private static Heading heading(WrapTemplate template, List<String> missing) {
+        WrapSettings settings = template.settings();
+        WrapSettings.OrderWords order = settings.order();
+        String drawing = "Wrap template " + settings.pattern().id();
+        return new Heading(drawing, order.title(), order.revision(), notes(template, missing), table(template));
+    }
+
+    private static List<String> notes(WrapTemplate template, List<String> missing) {
+        WrapSettings settings = template.settings();
+        String od = mm(2 * settings.body().outerRadius());
+        String seam = Decimals.trimmed(Angles.degrees(template.seam().azimuth()), 1) + "°";
+        List<String> notes = new ArrayList<>();
+        notes.add("Wrap outside, this face out, TOP up.");
+        int pieces = settings.order().pieces();
+        notes.add(pieces + (pieces == 1 ? " collar, " : " collars, ")
+                + mm(settings.body().width()) + " mm wide, OD " + od
+                + (settings.measured() ? " mm, measured." : " mm, nominal, not measured: measure the pipe first."));
+        notes.add("Length " + Decimals.fixed(template.length(), 2) + " mm for paper of " + mm(settings.paper())
+                + " mm. Ends just meet at " + seam + ": seam gap 0.0 mm. 1 mm of gap or overlap: OD is off by "
+                + Decimals.fixed(1 / StrictMath.PI, 2) + " mm.");
+        notes.add("The flag points the way azimuth grows, clockwise from above.");
+        if (Likeness.looksTheSameTurned(settings.pattern())) {
+            notes.add("Looks alike when turned: copy TOP, 0° line and flag onto the collar first.");
+        }
+        notes.add("Lengths in mm. Outlines are nominal, no kerf taken off.");
+        if (!missing.isEmpty()) {
+            notes.add("No room on the wrap for: " + String.join("; ", missing) + ".");
+        }
+        return notes;
+    }
+
+    private static List<List<String>> table(WrapTemplate template) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("hole", "azimuth", "left of 0° line", "from left end", "height", "cutter", "drills"));
+        for (WrapHole hole : template.holes()) {
+            rows.add(List.of(
+                    Integer.toString(hole.hole().number()),
+                    Decimals.fixed(Angles.degrees(hole.hole().azimuth()), 2) + "°",
+                    Decimals.fixed(hole.arcOnPaper(), 2),
+                    Decimals.fixed(hole.fromLeftEnd(), 2),
+                    Decimals.fixed(hole.hole().height(), 2),
+                    PlainText.strokes(hole.hole().cutter().marked()),
+                    Decimals.fixed(hole.hole().diameter(), 2)));
+        }
+        return rows;
+    }
+
+    private static String mm(double length) {
+        return Decimals.trimmed(length, 2);
+    }
+}
