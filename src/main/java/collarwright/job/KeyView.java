@@ -344,13 +344,14 @@ public final class KeyView {
     }
 
     private <T> Optional<T> taken(Reading<T> reading, Code unreadable) {
-        reading.refusal().ifPresent(why -> reader.add(new Finding(
-                collarwright.finding.Level.STOP,
-                code(why.fault(), unreadable),
-                where,
-                path + ": " + why.expected(),
-                why.found(),
-                why.hints())));
+        reading.refusal()
+                .ifPresent(why -> reader.add(new Finding(
+                        collarwright.finding.Level.STOP,
+                        code(why.fault(), unreadable),
+                        where,
+                        path + ": " + why.expected(),
+                        why.found(),
+                        why.hints())));
         return reading.found();
     }
 

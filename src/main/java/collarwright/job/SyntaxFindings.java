@@ -60,7 +60,8 @@ final class SyntaxFindings {
     }
 
     private static Finding finding(TextFile file, TomlParseError error, int line) {
-        Where where = new Where.Text(file.name(), line, StrictMath.max(1, error.position().column()));
+        Where where = new Where.Text(
+                file.name(), line, StrictMath.max(1, error.position().column()));
         String message = message(error);
         Matcher twice = TWICE.matcher(message);
         if (twice.matches()) {
@@ -88,7 +89,11 @@ final class SyntaxFindings {
     private static Finding valueFinding(Where where, String key, String value, String message) {
         if (value.isEmpty()) {
             return Finding.stop(
-                    Code.JOB_SYNTAX, where, key + " = a value", "nothing after the =", "write the value, or take the line out");
+                    Code.JOB_SYNTAX,
+                    where,
+                    key + " = a value",
+                    "nothing after the =",
+                    "write the value, or take the line out");
         }
         if (DECIMAL_COMMA.matcher(value).matches()) {
             String pointed = value.replaceFirst(",", ".");
@@ -133,12 +138,7 @@ final class SyntaxFindings {
         Matcher unexpected = UNEXPECTED.matcher(message);
         String expected = unexpected.matches() ? unexpected.group(2) : "text that follows the rules of TOML";
         String found = unexpected.matches() ? unexpected.group(1) : message;
-        return Finding.stop(
-                Code.JOB_SYNTAX,
-                where,
-                plain(expected),
-                Quoted.bare(plain(found)),
-                hint(message));
+        return Finding.stop(Code.JOB_SYNTAX, where, plain(expected), Quoted.bare(plain(found)), hint(message));
     }
 
     private static String plain(String words) {

@@ -65,7 +65,10 @@ public record Length(Ratio millimetres, LengthUnit unit) {
         String expected = LengthText.expected(zero);
         if (millimetres.signum() < 0) {
             return Reading.refused(
-                    Refusal.Fault.OUT_OF_RANGE, expected, Quoted.bare(text) + ", below 0", "write it without the minus");
+                    Refusal.Fault.OUT_OF_RANGE,
+                    expected,
+                    Quoted.bare(text) + ", below 0",
+                    "write it without the minus");
         }
         if (millimetres.signum() == 0) {
             return zero == Zero.ALLOWED

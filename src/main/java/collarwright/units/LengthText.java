@@ -10,8 +10,10 @@ import java.util.regex.Pattern;
 final class LengthText {
 
     private static final Pattern ONE = Pattern.compile("([+-]?) ?" + NumberText.NUMBER + " ?(\\D.*)?");
-    private static final Pattern FEET_AND_INCHES = Pattern.compile("([+-]?) ?" + NumberText.NUMBER
-            + " ?('|ft\\.?|foot|feet) ?-? ?" + NumberText.NUMBER + " ?(\"|in\\.?|inch|inches)?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern FEET_AND_INCHES = Pattern.compile(
+            "([+-]?) ?" + NumberText.NUMBER + " ?('|ft\\.?|foot|feet) ?-? ?" + NumberText.NUMBER
+                    + " ?(\"|in\\.?|inch|inches)?",
+            Pattern.CASE_INSENSITIVE);
 
     private LengthText() {}
 
@@ -62,10 +64,12 @@ final class LengthText {
     }
 
     private static Reading<Length> feetAndInches(Matcher both) {
-        return NumberText.number(both.group(2)).then(feet -> NumberText.number(both.group(4)).then(inches -> {
-            Ratio whole = feet.times(Ratio.of(12, 1)).plus(inches);
-            return Reading.of(new Length(length(both.group(1), whole, LengthUnit.IN).millimetres(), LengthUnit.FT));
-        }));
+        return NumberText.number(both.group(2))
+                .then(feet -> NumberText.number(both.group(4)).then(inches -> {
+                    Ratio whole = feet.times(Ratio.of(12, 1)).plus(inches);
+                    return Reading.of(new Length(
+                            length(both.group(1), whole, LengthUnit.IN).millimetres(), LengthUnit.FT));
+                }));
     }
 
     private static Reading<LengthUnit> unit(String unit, String number, LengthUnit bare, String text, String expected) {
@@ -95,7 +99,8 @@ final class LengthText {
 
     private static String otherHints(String unit, String number) {
         int slash = unit.indexOf('/');
-        Optional<LengthUnit> above = slash > 0 ? LengthUnit.parse(unit.substring(0, slash).strip()) : Optional.empty();
+        Optional<LengthUnit> above =
+                slash > 0 ? LengthUnit.parse(unit.substring(0, slash).strip()) : Optional.empty();
         return above.map(u -> "if a length is meant, write " + number + " " + u.symbol())
                 .orElse("write the length in mm, cm, m, in or ft");
     }

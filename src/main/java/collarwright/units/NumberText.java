@@ -22,10 +22,21 @@ final class NumberText {
     private static final Pattern EXPONENT = Pattern.compile("[+-]?(?:\\d+\\.?\\d*|\\.\\d+)[eE][+-]?\\d+.*");
     private static final Pattern NOT_FINITE = Pattern.compile("[+-]?(?:nan|inf|infinity|∞)\\b.*|[+-]?∞.*");
     private static final Map<Character, String> FRACTIONS = Map.ofEntries(
-            Map.entry('½', "1/2"), Map.entry('¼', "1/4"), Map.entry('¾', "3/4"), Map.entry('⅛', "1/8"),
-            Map.entry('⅜', "3/8"), Map.entry('⅝', "5/8"), Map.entry('⅞', "7/8"), Map.entry('⅓', "1/3"),
-            Map.entry('⅔', "2/3"), Map.entry('⅕', "1/5"), Map.entry('⅖', "2/5"), Map.entry('⅗', "3/5"),
-            Map.entry('⅘', "4/5"), Map.entry('⅙', "1/6"), Map.entry('⅚', "5/6"));
+            Map.entry('½', "1/2"),
+            Map.entry('¼', "1/4"),
+            Map.entry('¾', "3/4"),
+            Map.entry('⅛', "1/8"),
+            Map.entry('⅜', "3/8"),
+            Map.entry('⅝', "5/8"),
+            Map.entry('⅞', "7/8"),
+            Map.entry('⅓', "1/3"),
+            Map.entry('⅔', "2/3"),
+            Map.entry('⅕', "1/5"),
+            Map.entry('⅖', "2/5"),
+            Map.entry('⅗', "3/5"),
+            Map.entry('⅘', "4/5"),
+            Map.entry('⅙', "1/6"),
+            Map.entry('⅚', "5/6"));
 
     private NumberText() {}
 
@@ -116,7 +127,10 @@ final class NumberText {
         BigInteger below = new BigInteger(mixed.group(3));
         if (below.signum() == 0) {
             return Reading.refused(
-                    Refusal.Fault.NOT_A_NUMBER, "a fraction such as 15/16", text, "write a number above 0 below the line");
+                    Refusal.Fault.NOT_A_NUMBER,
+                    "a fraction such as 15/16",
+                    text,
+                    "write a number above 0 below the line");
         }
         String whole = mixed.group(1);
         if (whole == null) {

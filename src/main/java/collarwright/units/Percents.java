@@ -41,8 +41,7 @@ public final class Percents {
      */
     public static Reading<Double> from(double percent) {
         if (!Double.isFinite(percent)) {
-            return Reading.refused(
-                    Refusal.Fault.NOT_A_NUMBER, EXPECTED, percent + "", "write the number in digits");
+            return Reading.refused(Refusal.Fault.NOT_A_NUMBER, EXPECTED, percent + "", "write the number in digits");
         }
         if (percent < 0 || percent > 100) {
             return Reading.refused(

@@ -26,15 +26,13 @@ public final class Quoted {
     public static String bare(String text) {
         StringBuilder shown = new StringBuilder();
         int signs = text.codePointCount(0, text.length());
-        text.codePoints()
-                .limit(MOST_CHARACTERS)
-                .forEach(sign -> {
-                    if (printable(sign)) {
-                        shown.appendCodePoint(sign);
-                    } else {
-                        shown.append("<").append(hex(sign)).append('>');
-                    }
-                });
+        text.codePoints().limit(MOST_CHARACTERS).forEach(sign -> {
+            if (printable(sign)) {
+                shown.appendCodePoint(sign);
+            } else {
+                shown.append("<").append(hex(sign)).append('>');
+            }
+        });
         return signs > MOST_CHARACTERS ? shown + "… (" + signs + " characters)" : shown.toString();
     }
 
@@ -47,7 +45,8 @@ public final class Quoted {
     public static boolean printable(int sign) {
         boolean turns = (sign >= 0x202A && sign <= 0x202E) || (sign >= 0x2066 && sign <= 0x2069);
         return switch (Character.getType(sign)) {
-            case Character.CONTROL, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR, Character.SURROGATE -> false;
+            case Character.CONTROL, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR, Character.SURROGATE ->
+                false;
             default -> !turns && sign != 0xFEFF;
         };
     }
