@@ -30,7 +30,7 @@ public final class Lettering {
     public static final double DESCENT = 434.0 / 2048;
 
     /** Width of the outline that makes letters bold, in parts of the size. */
-    public static final double BOLD = 0.035;
+    public static final double BOLD = 1.0 / 32;
 
     private static final String FILE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
     private static final int MISSING = 0x25A1;

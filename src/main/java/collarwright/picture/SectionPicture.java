@@ -174,7 +174,7 @@ public final class SectionPicture implements Picture {
         sketch.line(Stroking.axis(Ink.INK), onStrut(-reach, 0, hole.tiltLimit()), onStrut(reach, 0, hole.tiltLimit()));
         if (hole.slack() > 0) {
             sketch.line(
-                    new Stroking(Stroking.NARROW, List.of(2.0, 1.2), Ink.DATUM),
+                    new Stroking(Stroking.NARROW, List.of(2.0, 1.25), Ink.DATUM),
                     onStrut(0, 0, hole.neededLean()),
                     onStrut(reach - 2, 0, hole.neededLean()));
         }
@@ -216,7 +216,7 @@ public final class SectionPicture implements Picture {
         row(
                 sketch,
                 top + 15.5,
-                new Stroking(Stroking.NARROW, List.of(2.0, 1.2), Ink.DATUM),
+                new Stroking(Stroking.NARROW, List.of(2.0, 1.25), Ink.DATUM),
                 "needs",
                 hole.neededLean());
         sketch.write(Label.of("slack " + Figures.degrees(hole.slack()), width, top + 15.5, Label.Side.RIGHT)

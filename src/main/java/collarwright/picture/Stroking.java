@@ -19,7 +19,7 @@ public record Stroking(double width, List<Double> dash, Ink ink) {
     public static final double NARROW = 0.25;
 
     /** Width of lines on the far side. */
-    public static final double FINE = 0.18;
+    public static final double FINE = 0.1875;
 
     /** Checks the lengths and keeps the dashes. */
     public Stroking {
@@ -64,7 +64,7 @@ public record Stroking(double width, List<Double> dash, Ink ink) {
      * @return narrow and dashed
      */
     public static Stroking hidden() {
-        return new Stroking(NARROW, List.of(1.6, 0.9), Ink.INK);
+        return new Stroking(NARROW, List.of(1.5, 1.0), Ink.INK);
     }
 
     /**
@@ -74,7 +74,7 @@ public record Stroking(double width, List<Double> dash, Ink ink) {
      * @return narrow, long dashes and dots
      */
     public static Stroking axis(Ink ink) {
-        return new Stroking(NARROW, List.of(5.0, 0.9, 0.6, 0.9), ink);
+        return new Stroking(NARROW, List.of(5.0, 1.0, 0.5, 1.0), ink);
     }
 
     BasicStroke toStroke() {

@@ -7,11 +7,11 @@ final class StrutLines {
 
     private static final List<List<Double>> DASHES = List.of(
             List.of(),
-            List.of(3.6, 1.2),
-            List.of(1.2, 0.9),
-            List.of(4.2, 0.8, 0.7, 0.8),
-            List.of(4.2, 0.8, 0.7, 0.8, 0.7, 0.8),
-            List.of(0.5, 0.7));
+            List.of(3.5, 1.25),
+            List.of(1.25, 1.0),
+            List.of(4.25, 0.75, 0.75, 0.75),
+            List.of(4.25, 0.75, 0.75, 0.75, 0.75, 0.75),
+            List.of(0.5, 0.75));
 
     private StrutLines() {}
 
