@@ -66,7 +66,8 @@ final class CollarLayout {
         List<Operation> all = new ArrayList<>();
         boolean outward = true;
         for (List<Operation> group : byAngle.values()) {
-            Comparator<Operation> byX = Comparator.comparingDouble(o -> o.place().x());
+            Comparator<Operation> byX =
+                    Comparator.comparingDouble(o -> o.place().x());
             group.sort(outward ? byX : byX.reversed());
             all.addAll(group);
             outward = !outward;
@@ -85,7 +86,8 @@ final class CollarLayout {
             return; // found once for the cutter
         }
         double bottom = settings.grid()
-                .snap(HoleDepth.of(settings.work(), cutter, settings.overtravel()).bottom());
+                .snap(HoleDepth.of(settings.work(), cutter, settings.overtravel())
+                        .bottom());
         add(cutter, hole.height(), hole.azimuth(), p -> new Operation.Drill(p, hole.number(), cutter, bottom));
     }
 

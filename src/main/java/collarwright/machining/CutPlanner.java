@@ -123,8 +123,8 @@ final class CutPlanner {
         return Finding.stop(
                 Code.PROFILE_WRONG,
                 where(cutter),
-                "a row of the cutting data for " + settings.cutting().material() + " that covers a "
-                        + cutter.marked() + " " + cutter.kind().title(),
+                "a row of the cutting data for " + settings.cutting().material() + " that covers a " + cutter.marked()
+                        + " " + cutter.kind().title(),
                 "no such row",
                 "add a row for " + cutter.kind().title() + "s of this size to the cutting data",
                 "take the cutter out of the rack");

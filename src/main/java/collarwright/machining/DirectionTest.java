@@ -42,8 +42,7 @@ final class DirectionTest {
         moves.add(new Move.Pause(question(machine)));
         moves.add(new Move.End());
         MotionTime time = MotionTime.of(moves, machine);
-        ProgramFile.Effort effort =
-                new ProgramFile.Effort(time.seconds(), time.rotationDegrees(), TURN_DEGREES, 0, 0);
+        ProgramFile.Effort effort = new ProgramFile.Effort(time.seconds(), time.rotationDegrees(), TURN_DEGREES, 0, 0);
         return new ProgramFile(
                 fileName(machine),
                 ProgramFile.Purpose.DIRECTION_TEST,

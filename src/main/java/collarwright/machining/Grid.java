@@ -85,7 +85,8 @@ public record Grid(ProgramUnits units, int decimals, int angleDecimals) {
      * @return in the program's unit, such as {@code 12.500}
      */
     public String length(double length) {
-        return Decimals.fixed(StrictMath.rint(length / units.millimetres() * scale(decimals)) / scale(decimals), decimals);
+        return Decimals.fixed(
+                StrictMath.rint(length / units.millimetres() * scale(decimals)) / scale(decimals), decimals);
     }
 
     /**

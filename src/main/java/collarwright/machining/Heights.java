@@ -34,8 +34,7 @@ public record Heights(double crown, double retract, double clear) {
         double crown = settings.work().body().outerRadius();
         double gap = settings.machine().travel().clearGap();
         double highest = crown + settings.work().outOfRound();
-        double clear = grid.snapUp(
-                highest + settings.machine().rotary().jawHeight() + gap + cutter.lead());
+        double clear = grid.snapUp(highest + settings.machine().rotary().jawHeight() + gap + cutter.lead());
         double retract = grid.snapUp(highest + StrictMath.min(APPROACH, gap));
         return new Heights(crown, StrictMath.min(retract, clear), clear);
     }

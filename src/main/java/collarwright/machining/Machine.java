@@ -141,15 +141,7 @@ public record Machine(
                 int lineLength,
                 String endWord,
                 String extension) {
-            this(
-                    cycles,
-                    words,
-                    lengthDecimals,
-                    angleDecimals,
-                    lineLength,
-                    endWord,
-                    extension,
-                    Layout.plain());
+            this(cycles, words, lengthDecimals, angleDecimals, lineLength, endWord, extension, Layout.plain());
         }
     }
 

@@ -22,13 +22,13 @@ final class ProgramHead {
         }
         lines.add("JOB " + settings.label().title());
         lines.add("REVISION " + settings.label().revision());
-        lines.add("PATTERN " + task.pattern() + ", " + place + ", " + task.load().collars() + " collars on this stick, "
-                + task.load().runs() + " such sticks");
+        lines.add(
+                "PATTERN " + task.pattern() + ", " + place + ", " + task.load().collars() + " collars on this stick, "
+                        + task.load().runs() + " such sticks");
         lines.addAll(stock());
         lines.addAll(zero(settings, task.heights().crown()));
         lines.addAll(tool());
-        lines.add("CLEAR Z " + length(task.heights().clear() + lift) + ", DEEPEST Z "
-                + length(task.deepest() + lift));
+        lines.add("CLEAR Z " + length(task.heights().clear() + lift) + ", DEEPEST Z " + length(task.deepest() + lift));
         lines.add("TIME " + Sizes.time(seconds) + ", tool change not counted");
         lines.addAll(cautions());
         return lines;
@@ -39,9 +39,11 @@ final class ProgramHead {
         return List.of(
                 "STOCK " + work.title() + (work.measured() ? ", measured" : ", NOMINAL, NOT MEASURED"),
                 "OD " + length(2 * work.body().outerRadius()) + ", WALL up to "
-                        + length(work.body().wall().max()) + ", stick " + length(task.load().stickLength())
+                        + length(work.body().wall().max()) + ", stick "
+                        + length(task.load().stickLength())
                         + " or longer",
-                "FIRST COLLAR from X " + length(task.load().firstEdge()) + ", pitch " + length(task.load().pitch()));
+                "FIRST COLLAR from X " + length(task.load().firstEdge()) + ", pitch "
+                        + length(task.load().pitch()));
     }
 
     /** Where everything is zero. */

@@ -153,12 +153,15 @@ final class ProgramPost {
                     machine.post().cycles() ? "or turn its cycles off" : "or use another machine"));
         }
         int most = machine.post().lineLength();
-        lines.stream().filter(l -> l.length() > most).findFirst().ifPresent(l -> findings.add(Finding.stop(
-                Code.MACHINE_UNABLE,
-                where,
-                "lines of " + most + " characters at most",
-                l.length() + " characters: " + l,
-                "turn the profile's cycles or line numbers off, or allow longer lines")));
+        lines.stream()
+                .filter(l -> l.length() > most)
+                .findFirst()
+                .ifPresent(l -> findings.add(Finding.stop(
+                        Code.MACHINE_UNABLE,
+                        where,
+                        "lines of " + most + " characters at most",
+                        l.length() + " characters: " + l,
+                        "turn the profile's cycles or line numbers off, or allow longer lines")));
         if (!findings.isEmpty()) {
             throw new JobException(findings);
         }

@@ -100,8 +100,7 @@ final class ProgramWriter {
         Operation first = task.operations().get(0);
         double takeUp = grid.snapDegrees(settings.machine().rotary().takeUpDegrees());
         if (takeUp > 0) {
-            moves.add(new Move.Rapid(
-                    Axis.A, grid.snapDegrees(first.place().angleDegrees() - takeUp)));
+            moves.add(new Move.Rapid(Axis.A, grid.snapDegrees(first.place().angleDegrees() - takeUp)));
         }
         moves.add(new Move.Rapid(Axis.A, first.place().angleDegrees()));
         moves.add(new Move.Rapid(Axis.X, first.place().x()));

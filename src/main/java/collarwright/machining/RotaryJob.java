@@ -185,8 +185,6 @@ public final class RotaryJob {
     }
 
     private RotaryPlan result() {
-        return stopped()
-                ? new RotaryPlan(List.of(), List.of(), findings)
-                : new RotaryPlan(programs, setups, findings);
+        return stopped() ? new RotaryPlan(List.of(), List.of(), findings) : new RotaryPlan(programs, setups, findings);
     }
 }

@@ -8,7 +8,7 @@ package collarwright.machining;
  * @param cutting speeds and feeds for the pipe's material
  * @param work the pipe
  * @param label title and revision for the headers
- * @param overtravel how far the cutting edge goes beyond the point where the full diameter is through, above 0
+ * @param overtravel how far the cutting edge goes beyond the point where the full diameter is through, 0 or more
  * @param mark the drill for the dimples
  */
 public record RotarySettings(
@@ -21,8 +21,8 @@ public record RotarySettings(
         MarkTool mark) {
     /** Checks the overtravel. */
     public RotarySettings {
-        if (!(overtravel > 0 && Double.isFinite(overtravel))) {
-            throw new IllegalArgumentException("overtravel is above 0");
+        if (!(overtravel >= 0 && Double.isFinite(overtravel))) {
+            throw new IllegalArgumentException("overtravel is 0 or more");
         }
     }
 

@@ -33,8 +33,7 @@ final class Setups {
                 "X0 at the chuck's jaw face, X+ toward the free end",
                 "Y0 over the rotary axis, within 0.1 mm (0.004 in)",
                 "Z0 at the rotary axis, for the cutter's lowest point: touch the crown of the pipe with it and set Z to "
-                        + Sizes.in(
-                                settings.units(), settings.work().body().outerRadius())
+                        + Sizes.in(settings.units(), settings.work().body().outerRadius())
                         + "; again after every tool change",
                 "A0 with the 0° line of the pattern up" + takeUp + turn,
                 Indexing.of(settings).topDirection());

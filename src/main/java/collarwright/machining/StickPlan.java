@@ -106,13 +106,14 @@ public record StickPlan(List<Load> loads, List<Finding> findings) {
         private Load load(int number, int collars, int runs) {
             double needed = needed(collars);
             Optional<Double> from = settings.work().lengths().stream()
-                    .filter(l -> capacity(StrictMath.min(l, settings.machine().rotary().maxStick())) >= collars)
+                    .filter(l -> capacity(StrictMath.min(
+                                    l, settings.machine().rotary().maxStick()))
+                            >= collars)
                     .findFirst();
             double kerf = settings.machine().rotary().partingKerf();
             int perLength = from.map(l -> (int) StrictMath.floor((l + kerf + EQUAL) / (needed + kerf)))
                     .orElse(1);
-            return new Load(
-                    number, collars, runs, firstEdge(), pitch(), needed, from, StrictMath.max(1, perLength));
+            return new Load(number, collars, runs, firstEdge(), pitch(), needed, from, StrictMath.max(1, perLength));
         }
 
         /** Lengths that can be put in the machine. */

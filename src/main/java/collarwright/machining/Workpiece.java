@@ -1,6 +1,7 @@
 package collarwright.machining;
 
 import collarwright.collar.CollarBody;
+import collarwright.stock.RoundStock;
 import java.util.List;
 
 /**
@@ -16,8 +17,21 @@ public record Workpiece(String title, CollarBody body, double outOfRound, boolea
     /** Checks the sizes and keeps the lengths in order. */
     public Workpiece {
         lengths = lengths.stream().sorted().toList();
-        if (!(outOfRound >= 0 && outOfRound < body.outerRadius()) || lengths.stream().anyMatch(l -> !(l > 0))) {
+        if (!(outOfRound >= 0 && outOfRound < body.outerRadius())
+                || lengths.stream().anyMatch(l -> !(l > 0))) {
             throw new IllegalArgumentException(title + ": out-of-round is 0 or more, lengths are above 0");
         }
+    }
+
+    /**
+     * Takes the pipe as it is bought and measured.
+     *
+     * @param stock the pipe
+     * @param body the collar that is cut from it
+     * @return the workpiece; measured only if both outside diameter and wall were
+     */
+    public static Workpiece of(RoundStock stock, CollarBody body) {
+        boolean measured = stock.odMeasured() && stock.wallMeasured();
+        return new Workpiece(stock.title(), body, stock.outOfRound(), measured, stock.lengths());
     }
 }

@@ -7,7 +7,7 @@ import java.util.Map;
  * Drilling cycles, expanded into strokes.
  *
  * <p>Absolute: X, Y, Z and R are positions. Incremental (G91): X, Y and R count from where the tool stands, Z from R. With
- * G98 the tool comes back to the Z it had before the cycle unless that lies below R; with G99 to R. R, Z, Q and P stay in
+ * G98 the tool comes back to the Z it had before the row of cycles unless that lies below R; with G99 to R. R, Z, Q and P stay in
  * force in a row of blocks of the same cycle; L does not.
  *
  * <p>Source: Kramer, Proctor, Messina, The NIST RS274NGC Interpreter - Version 3, NISTIR 6556, 2000, section 3.5.16.
@@ -19,6 +19,7 @@ final class Canned {
 
     private final Interpreter machine;
     private final Map<Character, Double> sticky = new HashMap<>();
+    private double seriesZ;
 
     Canned(Interpreter machine) {
         this.machine = machine;
@@ -26,6 +27,11 @@ final class Canned {
 
     static boolean cycle(String motion) {
         return motion.equals("G73") || motion.equals("G81") || motion.equals("G82") || motion.equals("G83");
+    }
+
+    /** A row of cycles starts where the tool stands. */
+    void begin() {
+        seriesZ = machine.pose().z();
     }
 
     void drill(Block block, String motion, boolean fresh) {
@@ -48,7 +54,7 @@ final class Canned {
         if (!(startZ >= retract)) {
             machine.stroke(block, Event.Kind.CYCLE_RAPID, machine.pose().withZ(retract));
         }
-        double clear = machine.retractsToOldZ() && startZ > retract ? startZ : retract;
+        double clear = machine.retractsToOldZ() && seriesZ > retract ? seriesZ : retract;
         int times = (int) StrictMath.rint(block.value('L').orElse(1.0));
         for (int i = 0; i < times; i++) {
             once(block, motion, new Depth(retract, bottom, clear));

@@ -44,10 +44,8 @@ record DrilledHole(Pose at, List<Event.Stroke> strokes) {
 
     private static void close(List<DrilledHole> holes, List<Event.Stroke> strokes) {
         strokes.stream().filter(Event.Stroke::feed).findFirst().ifPresent(first -> {
-            double lowest = strokes.stream()
-                    .mapToDouble(Event.Stroke::lowest)
-                    .min()
-                    .orElse(first.lowest());
+            double lowest =
+                    strokes.stream().mapToDouble(Event.Stroke::lowest).min().orElse(first.lowest());
             holes.add(new DrilledHole(first.to().withZ(lowest), strokes));
         });
         strokes.clear();

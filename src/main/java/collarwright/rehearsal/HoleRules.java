@@ -3,6 +3,7 @@ package collarwright.rehearsal;
 import collarwright.geometry.Vec3;
 import collarwright.machining.Operation;
 import collarwright.machining.ProgramTask;
+import collarwright.machining.ProgramUnits;
 import collarwright.units.Angles;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,7 +45,10 @@ final class HoleRules {
         double slack = 2 * proof.tolerance();
         String name = "collar " + place.collar() + ", " + operation.title();
         if (StrictMath.abs(hole.at().x() - place.x()) > slack) {
-            fault(hole.line(), name + " at X " + proof.text(place.x()), "X " + proof.text(hole.at().x()));
+            fault(
+                    hole.line(),
+                    name + " at X " + proof.text(place.x()),
+                    "X " + proof.text(hole.at().x()));
         }
         double bottom = operation.bottom() + proof.file().lift();
         if (StrictMath.abs(hole.bottom() - bottom) > slack) {
@@ -107,8 +111,9 @@ final class HoleRules {
         }
     }
 
+    /** Feeds are printed with one decimal of mm/min or two of in/min. */
     private double feedTolerance() {
-        return 0.051 * proof.settings().units().millimetres();
+        return proof.settings().units() == ProgramUnits.INCH ? 0.0051 * 25.4 : 0.051;
     }
 
     /** Chips come out: between two cuts the tool goes up out of the pipe. */
@@ -118,8 +123,8 @@ final class HoleRules {
         for (int i = 1; i < cuts.size(); i++) {
             int after = strokes.indexOf(cuts.get(i - 1));
             int before = strokes.indexOf(cuts.get(i));
-            boolean out = strokes.subList(after + 1, before).stream()
-                    .anyMatch(s -> s.to().z() >= crown - proof.tolerance());
+            boolean out =
+                    strokes.subList(after + 1, before).stream().anyMatch(s -> s.to().z() >= crown - proof.tolerance());
             if (!out) {
                 fault(cuts.get(i).line(), "the cutter out of the hole between pecks", "none");
             }

@@ -142,6 +142,7 @@ final class Interpreter {
 
     private void motion(Block block) {
         boolean fresh = false;
+        boolean series = Canned.cycle(motion);
         for (Word word : block.words()) {
             if (Integer.valueOf(1).equals(GROUPS.get(word.key()))) {
                 fresh = !word.is(motion);
@@ -156,6 +157,9 @@ final class Interpreter {
             return;
         }
         if (Canned.cycle(motion)) {
+            if (!series) {
+                canned.begin();
+            }
             canned.drill(block, motion, fresh);
         } else if (motion.equals("G0") || motion.equals("G1")) {
             straight(block);

@@ -46,9 +46,7 @@ final class MotionRules {
                 .findFirst()
                 .filter(s -> !proof.atClear(s.to().z()))
                 .ifPresent(s -> fault(
-                        s.line(),
-                        "first of all Z up to " + proof.text(proof.clear()),
-                        "Z " + proof.text(s.to().z())));
+                        s.line(), "first of all Z up to " + proof.text(proof.clear()), "Z " + proof.text(s.to().z())));
     }
 
     private static void note(StringBuilder order, char axis, double from, double to) {
@@ -86,7 +84,10 @@ final class MotionRules {
                     "Z " + proof.text(stroke.lowest()));
         }
         if (stroke.to().y() != 0 && !Double.isNaN(stroke.to().y())) {
-            fault(stroke.line(), "Y0 over the axis", "Y " + proof.text(stroke.to().y()));
+            fault(
+                    stroke.line(),
+                    "Y0 over the axis",
+                    "Y " + proof.text(stroke.to().y()));
         }
     }
 
@@ -117,10 +118,8 @@ final class MotionRules {
 
     /** The whole cutter stays off the chuck whenever it is below the clear height. */
     private void overJaws(Event.Stroke stroke) {
-        double radius = proof.file()
-                .task()
-                .map(t -> t.cutter().asDrilled().max() / 2)
-                .orElse(0.0);
+        double radius =
+                proof.file().task().map(t -> t.cutter().asDrilled().max() / 2).orElse(0.0);
         boolean over = stroke.to().x() - radius < 0;
         if (over && !proof.atClear(stroke.lowest())) {
             fault(
@@ -174,9 +173,7 @@ final class MotionRules {
         Optional<Event.Stroke> last = proof.strokes().stream().reduce((a, b) -> b);
         last.filter(s -> !proof.atClear(s.to().z()))
                 .ifPresent(s -> fault(
-                        s.line(),
-                        "at the end Z up to " + proof.text(proof.clear()),
-                        "Z " + proof.text(s.to().z())));
+                        s.line(), "at the end Z up to " + proof.text(proof.clear()), "Z " + proof.text(s.to().z())));
     }
 
     private void fault(int line, String expected, String found) {

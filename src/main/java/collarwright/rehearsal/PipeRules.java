@@ -50,7 +50,7 @@ final class PipeRules {
         double radius = cutter.asDrilled().max() / 2;
         for (int i = 0; i < POINTS; i++) {
             double y = radius * StrictMath.sin(2 * StrictMath.PI * i / POINTS);
-            if (StrictMath.hypot(y, edge) >= inner) {
+            if (StrictMath.hypot(y, edge) > inner + 2 * proof.tolerance()) {
                 fault(hole, "the full diameter through the wall", "its edge at Z " + proof.text(edge) + " is not");
                 return;
             }
@@ -70,7 +70,8 @@ final class PipeRules {
     }
 
     private boolean meets(double y, double z) {
-        return z < 0 && StrictMath.hypot(y, z) >= inner - proof.settings().work().outOfRound() / 2;
+        return z < 0
+                && StrictMath.hypot(y, z) >= inner - proof.settings().work().outOfRound() / 2;
     }
 
     private void inTheWall(DrilledHole hole) {

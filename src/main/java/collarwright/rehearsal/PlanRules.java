@@ -94,16 +94,15 @@ final class PlanRules {
                                     && t.load().equals(load))
                             .isPresent();
             if (ours) {
-                double diameter =
-                        file.task().orElseThrow().cutter().asDrilled().nominal();
+                double diameter = file.task().orElseThrow().cutter().asDrilled().nominal();
                 BlockReader reader = BlockReader.read(file.text());
                 List<Event> events =
                         Interpreter.run(reader.blocks(), Pose.UNKNOWN).events();
                 Proof proof = new Proof(file, settings, reader.blocks(), events);
                 boolean positive = settings.machine().rotary().positive();
                 DrilledHole.from(proof)
-                        .forEach(h -> made.add(new Made(
-                                file.name(), h.at().x(), Wrap.drilled(h.at().a(), positive), diameter)));
+                        .forEach(h -> made.add(
+                                new Made(file.name(), h.at().x(), Wrap.drilled(h.at().a(), positive), diameter)));
             }
         }
         return made;

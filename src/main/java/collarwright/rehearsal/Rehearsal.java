@@ -59,8 +59,8 @@ public final class Rehearsal {
     }
 
     private static List<Fault> faults(ProgramFile file, RotarySettings settings) {
-        List<Fault> faults = new ArrayList<>(
-                TextRules.check(file.text(), settings.machine().post()));
+        List<Fault> faults =
+                new ArrayList<>(TextRules.check(file.text(), settings.machine().post()));
         BlockReader reader = BlockReader.read(file.text());
         faults.addAll(reader.faults());
         Interpreter.Run run = Interpreter.run(reader.blocks(), Pose.UNKNOWN);

@@ -46,8 +46,11 @@ final class SpindleRules {
                     "S between " + range.minRpm() + " and " + range.maxRpm() + " rpm",
                     spindle.rpm() + " rpm"));
         }
-        proof.file().task().filter(t -> t.cut().rpm() != spindle.rpm()).ifPresent(t -> faults.add(new Fault(
-                spindle.line(), t.cut().rpm() + " rpm as planned", spindle.rpm() + " rpm")));
+        proof.file()
+                .task()
+                .filter(t -> t.cut().rpm() != spindle.rpm())
+                .ifPresent(t -> faults.add(
+                        new Fault(spindle.line(), t.cut().rpm() + " rpm as planned", spindle.rpm() + " rpm")));
     }
 
     private static double seconds(Proof proof, Event.Dwell dwell) {

@@ -16,7 +16,8 @@ final class TextRules {
     private static final Pattern WHOLE = Pattern.compile("\\d+");
     private static final Pattern MINUS_ZERO = Pattern.compile("-0+\\.0*");
     /** Some controls act on comments that begin like this. */
-    private static final Pattern ACTIVE = Pattern.compile("(?i)\\s*(MSG|DEBUG|PRINT|LOG|LOGOPEN|LOGCLOSE|PROBE\\w*)\\b.*");
+    private static final Pattern ACTIVE =
+            Pattern.compile("(?i)\\s*(MSG|DEBUG|PRINT|LOG|LOGOPEN|LOGCLOSE|PROBE\\w*)\\b.*");
 
     private final Machine.Post post;
     private final List<Fault> faults = new ArrayList<>();

@@ -22,8 +22,7 @@ final class WordRules {
     }
 
     static List<Fault> check(Proof proof) {
-        WordRules rules =
-                new WordRules(proof.machine().post(), proof.settings().units());
+        WordRules rules = new WordRules(proof.machine().post(), proof.settings().units());
         rules.preamble(proof.blocks());
         proof.blocks().forEach(rules::block);
         rules.end(proof.blocks());
@@ -33,10 +32,12 @@ final class WordRules {
     private void preamble(List<Block> blocks) {
         String unit = units == ProgramUnits.INCH ? "G20" : "G21";
         Block first = blocks.isEmpty() ? new Block(1, List.of()) : blocks.get(0);
-        List<Word> words =
-                first.words().stream().filter(w -> w.letter() != 'N').toList();
+        List<Word> words = first.words().stream().filter(w -> w.letter() != 'N').toList();
         if (words.isEmpty() || !words.get(0).is(unit)) {
-            fault(first, unit + " as the first word", words.isEmpty() ? "none" : words.get(0).toString());
+            fault(
+                    first,
+                    unit + " as the first word",
+                    words.isEmpty() ? "none" : words.get(0).toString());
         }
         for (String word : List.of("G90", "G94", "G17")) {
             for (Block block : blocks) {

@@ -24,8 +24,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Every rule of a safe program, broken on purpose; each broken program must be caught for the reason it was broken. */
 class BrokenProgramTest {
 
-    private static final PatternRun TWO_COLLARS =
-            new PatternRun(RotarySamples.sixWay(RotarySamples.HOLE_SAW_44), 2);
+    private static final PatternRun TWO_COLLARS = new PatternRun(RotarySamples.sixWay(RotarySamples.HOLE_SAW_44), 2);
 
     private enum Text {
         PLAIN(false, Purpose.CUT, "CA-2-HS-44.ngc"),
@@ -80,14 +79,24 @@ class BrokenProgramTest {
 
     private static Stream<Arguments> texts() {
         return Stream.of(
-                swap("a line too long", Text.PLAIN, "(REVISION", "(" + "X".repeat(69) + ")\n(REVISION", "70 characters"),
+                swap(
+                        "a line too long",
+                        Text.PLAIN,
+                        "(REVISION",
+                        "(" + "X".repeat(69) + ")\n(REVISION",
+                        "70 characters"),
                 swap("an accent", Text.PLAIN, "Bee", "Bée", "plain letters"),
                 broken("a byte order mark", Text.PLAIN, t -> "\uFEFF" + t, "plain letters"),
                 swap("a tab", Text.PLAIN, "G0 Y0.000", "G0\tY0.000", "plain letters"),
                 swap("nested brackets", Text.PLAIN, "(REVISION", "(a (b) c)\n(REVISION", "one comment"),
                 swap("two comments", Text.PLAIN, "(REVISION", "(a) (b)\n(REVISION", "one comment"),
                 swap("an open bracket", Text.PLAIN, "(REVISION", "(a\n(REVISION", "one comment"),
-                swap("a realtime sign in a comment", Text.PLAIN, "(REVISION", "(ok?)\n(REVISION", "no sign in a comment"),
+                swap(
+                        "a realtime sign in a comment",
+                        Text.PLAIN,
+                        "(REVISION",
+                        "(ok?)\n(REVISION",
+                        "no sign in a comment"),
                 swap("a message comment", Text.PLAIN, "(REVISION", "(MSG,hello)\n(REVISION", "no comment that"),
                 swap("a blank line", Text.PLAIN, "G0 Y0.000", "\nG0 Y0.000", "no blank line"),
                 broken("no line end at the end", Text.PLAIN, String::stripTrailing, "a line end"),
@@ -124,7 +133,12 @@ class BrokenProgramTest {
                 swap("home", Text.PLAIN, "M5", "G28\nM5", "only words"),
                 swap("machine coordinates", Text.PLAIN, "M5", "G53 G0 Z0.000\nM5", "only words"),
                 swap("an arc", Text.PLAIN, "M5", "G2 X1.000 F1.0\nM5", "only words"),
-                swap("a cycle on a plain machine", Text.PLAIN, "M5", "G81 X1.000 Z1.000 R2.000 F1.0\nG80\nM5", "no drilling"),
+                swap(
+                        "a cycle on a plain machine",
+                        Text.PLAIN,
+                        "M5",
+                        "G81 X1.000 Z1.000 R2.000 F1.0\nG80\nM5",
+                        "no drilling"),
                 swap("no end", Text.PLAIN, "M2\n", "", "M2 at the end"),
                 swap("another end", Text.PLAIN, "M2\n", "M30\n", "M2 at the end"),
                 swap("words after the end", Text.PLAIN, "M2\n", "M2\nG0 X0.000\n", "nothing after"),
@@ -224,7 +238,12 @@ class BrokenProgramTest {
                 swap("a bare X after turning", Text.CYCLES, x + "\n", x + "\nX70.000\n", "G80 before anything"),
                 swap("another peck", Text.CYCLES, "Q8.132", "Q12.200", "pecks up to"),
                 swap("another depth", Text.CYCLES, "Z58.257", "Z58.260", "collar 1, hole 1 to Z"),
-                swap("G81 in place of G83", Text.CYCLES, x, x.replace("G83", "G81").replace("Q8.132 ", ""), "pecks up to"),
+                swap(
+                        "G81 in place of G83",
+                        Text.CYCLES,
+                        x,
+                        x.replace("G83", "G81").replace("Q8.132 ", ""),
+                        "pecks up to"),
                 swap("G73 in place of G83", Text.CYCLES, "G83", "G73", "the cutter out of the hole"),
                 broken(
                         "no G80 at the end",
@@ -274,7 +293,8 @@ class BrokenProgramTest {
     @ParameterizedTest
     @MethodSource("layouts")
     void programInAnotherLayout_isCaught(Machine.Layout printed, Machine.Layout wanted, String expected) {
-        ProgramFile file = RotaryJob.plan(laid(printed), List.of(TWO_COLLARS)).programs().get(0);
+        ProgramFile file =
+                RotaryJob.plan(laid(printed), List.of(TWO_COLLARS)).programs().get(0);
         assertThat(Rehearsal.rehearse(file, laid(printed))).isEmpty();
 
         assertThat(Rehearsal.rehearse(file, laid(wanted)))

@@ -199,7 +199,16 @@ class InterpreterTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "G0 X--1.0", "G0 X", "G0 X1.0.0", "G0 1.0", "G0 X1e2", "g0 x1.0", "#1=2", "G0 X[1+1]", "G0 X1,5", "/G0 X1.0"
+                "G0 X--1.0",
+                "G0 X",
+                "G0 X1.0.0",
+                "G0 1.0",
+                "G0 X1e2",
+                "g0 x1.0",
+                "#1=2",
+                "G0 X[1+1]",
+                "G0 X1,5",
+                "/G0 X1.0"
             })
     void text_thatIsNoWord_isAFault(String line) {
         assertThat(BlockReader.read("G21\n" + line + "\n").faults())
