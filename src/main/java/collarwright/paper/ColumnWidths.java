@@ -1,6 +1,8 @@
 package collarwright.paper;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** How wide the columns of a table are. */
 final class ColumnWidths {
@@ -48,17 +50,29 @@ final class ColumnWidths {
     }
 
     private static double[] fit(double[] least, double[] whole, double room) {
-        double[] widths = new double[least.length];
-        double leastSum = sum(least);
-        double wholeSum = sum(whole);
-        for (int i = 0; i < widths.length; i++) {
-            if (leastSum >= room) {
-                widths[i] = least[i] * room / leastSum;
-            } else if (wholeSum <= room) {
-                widths[i] = whole[i] + (room - wholeSum) / widths.length;
-            } else {
-                widths[i] = least[i] + (room - leastSum) * (whole[i] - least[i]) / (wholeSum - leastSum);
+        int count = least.length;
+        double[] widths = new double[count];
+        double left = room - sum(least);
+        if (left <= 0) {
+            for (int i = 0; i < count; i++) {
+                widths[i] = least[i] * room / sum(least);
             }
+            return widths;
+        }
+        // Those that want little get it first; the others share what is left.
+        List<Integer> order = IntStream.range(0, count)
+                .boxed()
+                .sorted(Comparator.comparingDouble((Integer i) -> whole[i] - least[i])
+                        .thenComparing(i -> i))
+                .toList();
+        for (int n = 0; n < count; n++) {
+            int i = order.get(n);
+            double more = StrictMath.min(whole[i] - least[i], left / (count - n));
+            widths[i] = least[i] + more;
+            left -= more;
+        }
+        for (int i = 0; i < count; i++) {
+            widths[i] += left / count;
         }
         return widths;
     }

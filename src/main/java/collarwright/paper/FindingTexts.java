@@ -48,8 +48,7 @@ final class FindingTexts {
                 List.of(
                         Column.words("finding"),
                         Column.words("where"),
-                        Column.words("expected"),
-                        Column.words("found"),
+                        Column.words("expected, found"),
                         Column.words("what to do")),
                 alike.values().stream().map(FindingTexts::row).toList());
     }
@@ -62,8 +61,7 @@ final class FindingTexts {
         return List.of(
                 first.level() == Level.NOTE ? Cell.of(name) : Cell.strong(name),
                 Cell.of(places),
-                Cell.of(first.expected()),
-                Cell.of(first.found()),
+                Cell.of("expected " + first.expected() + "\nfound " + first.found()),
                 Cell.of(String.join("\n", first.hints())));
     }
 }

@@ -21,6 +21,8 @@ final class Flow {
 
     static final double LINE = 5;
 
+    private static final double HEAD = 5;
+
     private static final double TOP = 22;
     private static final double BOTTOM = 278;
 
@@ -30,6 +32,7 @@ final class Flow {
     private List<PageItem> items = new ArrayList<>();
     private String section = "";
     private double y = TOP;
+    private String heading = "";
 
     Flow(Lettering letters) {
         this.letters = letters;
@@ -62,8 +65,17 @@ final class Flow {
 
     /** Goes on to the next page unless so much room is left. */
     void need(double height) {
-        if (y + height > BOTTOM && y > TOP) {
+        String about = heading;
+        heading = "";
+        List<String> lines = about.isEmpty() ? List.of() : new Wrapping(letters, HEAD).lines(about, WIDTH);
+        double head = lines.isEmpty() ? 0 : 5 + lines.size() * HEAD * 1.25;
+        if (y + head + height > BOTTOM && y > TOP) {
             turn();
+        }
+        if (!lines.isEmpty()) {
+            y += y > TOP ? 4 : 0;
+            lines.forEach(line -> write(line, HEAD, true));
+            y += 1;
         }
     }
 
@@ -77,11 +89,9 @@ final class Flow {
         y += 2;
     }
 
+    /** Names what comes next; a heading never stays alone at the foot of a page. */
     void heading(String text) {
-        need(32);
-        y += y > TOP ? 4 : 0;
-        lines(text, 5, true);
-        y += 1;
+        heading = text;
     }
 
     void text(String text) {
@@ -92,9 +102,13 @@ final class Flow {
     private void lines(String text, double size, boolean bold) {
         for (String line : new Wrapping(letters, size).lines(text, WIDTH)) {
             need(size * 1.25);
-            words(line, LEFT, new Look(size, Ink.INK, bold));
-            y += size * 1.25;
+            write(line, size, bold);
         }
+    }
+
+    private void write(String line, double size, boolean bold) {
+        words(line, LEFT, new Look(size, Ink.INK, bold));
+        y += size * 1.25;
     }
 
     /** A list, its points with a dash. */
@@ -114,10 +128,23 @@ final class Flow {
 
     /** Names and values in two columns. */
     void facts(List<DomeFacts.Fact> facts) {
+        facts(facts, WIDTH);
+    }
+
+    /** Names and values in two columns, and a picture to their right. */
+    void facts(List<DomeFacts.Fact> facts, Picture picture) {
+        need(picture.height());
+        double top = y;
+        items.add(new PageItem.Shown(picture, LEFT + WIDTH - picture.width(), top));
+        facts(facts, WIDTH - picture.width() - 4);
+        y = StrictMath.max(y, top + picture.height()) + 1;
+    }
+
+    private void facts(List<DomeFacts.Fact> facts, double width) {
         double names =
                 facts.stream().mapToDouble(f -> body.width(f.name())).max().orElse(0) + 5;
         for (DomeFacts.Fact fact : facts) {
-            List<String> lines = body.lines(fact.value(), WIDTH - names);
+            List<String> lines = body.lines(fact.value(), width - names);
             need(lines.size() * LINE);
             words(fact.name(), LEFT, new Look(BODY, Ink.GREY, false));
             for (String line : lines) {
@@ -129,8 +156,14 @@ final class Flow {
         y += 1;
     }
 
+    /** A table with its caption. */
     void grid(Grid grid) {
-        new GridFlow(this, grid).run();
+        new GridFlow(this, grid, true).run();
+    }
+
+    /** A table below a heading that says as much as its caption. */
+    void bareGrid(Grid grid) {
+        new GridFlow(this, grid, false).run();
     }
 
     /** Pictures side by side, each on its share of the width. */

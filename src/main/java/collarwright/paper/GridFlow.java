@@ -10,7 +10,11 @@ final class GridFlow {
 
     private static final double ABOVE = 1.1;
     private static final double BELOW = 1.5;
-    private static final double BOX = 7;
+    private static final double BOX = 6.4;
+
+    /** A table up to this height is not split. */
+    private static final double WHOLE = 150;
+
     private static final double TICK = 4.6;
 
     private final Flow flow;
@@ -18,8 +22,11 @@ final class GridFlow {
     private final Wrapping wrapping;
     private final double[] widths;
 
-    GridFlow(Flow flow, Grid grid) {
+    private final boolean captioned;
+
+    GridFlow(Flow flow, Grid grid, boolean captioned) {
         this.flow = flow;
+        this.captioned = captioned;
         this.grid = grid;
         this.wrapping = new Wrapping(flow.letters(), Flow.BODY);
         this.widths = new ColumnWidths(wrapping).share(grid, Flow.WIDTH);
@@ -32,7 +39,9 @@ final class GridFlow {
         double first = grid.rows().isEmpty()
                 ? 0
                 : height(lines(grid.rows().get(0)), grid.rows().get(0));
-        flow.need(caption().size() * Flow.LINE + headHeight + first + 2);
+        double all = headHeight
+                + grid.rows().stream().mapToDouble(r -> height(lines(r), r)).sum();
+        flow.need(caption().size() * Flow.LINE + 2 + (all <= WHOLE ? all : headHeight + first));
         for (String line : caption()) {
             flow.words(line, Flow.LEFT, Flow.Look.plain());
             flow.gap(Flow.LINE);
@@ -55,7 +64,7 @@ final class GridFlow {
     }
 
     private List<String> caption() {
-        return wrapping.lines(grid.caption(), Flow.WIDTH);
+        return captioned ? wrapping.lines(grid.caption(), Flow.WIDTH) : List.of();
     }
 
     private void head(List<Cell> titles) {

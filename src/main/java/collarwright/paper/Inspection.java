@@ -70,13 +70,15 @@ final class Inspection {
                         Column.numbers("web, mm"),
                         Column.numbers("web, in"),
                         Column.marks("piece 1"),
-                        Column.marks("piece ___"),
+                        Column.marks("piece __"),
                         Column.marks("last piece")),
                 rows);
     }
 
     private String between(int index) {
-        return (index + 1) + " to " + next(index).number();
+        String holes = (index + 1) + " to " + next(index).number();
+        boolean last = index == pattern.holes().size() - 1;
+        return holes + (index == 0 ? ", left of hole 1" : last ? ", right of hole 1" : "");
     }
 
     /** What a wrong web means. */
@@ -97,9 +99,6 @@ final class Inspection {
         Hole first = pattern.holes().get(0);
         rows.add(article("0° line to left edge of hole 1", figures.size(first.diameter() / 2)));
         rows.add(article("0° line to right edge of hole 1", figures.size(first.diameter() / 2)));
-        rows.add(article("hole 1: web on its left (to hole " + next(0).number() + ")", figures.size(web(0))));
-        int last = pattern.holes().size() - 1;
-        rows.add(article("hole 1: web on its right (to hole " + (last + 1) + ")", figures.size(web(last))));
         rows.add(article(
                 "edge of hole 1 to TOP edge", figures.size(body.width() / 2 - first.height() - first.diameter() / 2)));
         rows.add(article("a strut leans as far as it needs in every hole", "yes"));
@@ -126,9 +125,7 @@ final class Inspection {
         for (List<Hole> alike : classes.values()) {
             Hole hole = alike.get(0);
             rows.add(List.of(
-                    Cell.strong(alike.stream()
-                            .map(h -> Integer.toString(h.number()))
-                            .collect(Collectors.joining(", "))),
+                    Cell.strong(PatternTables.numbers(alike)),
                     Cell.of(hole.cutter().marked()),
                     Cell.strong(both(go(hole))),
                     Cell.strong(both(noGo(hole))),

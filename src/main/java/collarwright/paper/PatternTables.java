@@ -12,7 +12,10 @@ import collarwright.units.Angles;
 import collarwright.units.Decimals;
 import collarwright.units.InchFractions;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** The tables of one pattern: where its holes go, how they are drilled, and why they are as large as they are. */
 final class PatternTables {
@@ -46,7 +49,7 @@ final class PatternTables {
                     Cell.of(InchFractions.nearest(arc, 32).text()),
                     Cell.of(pilot(hole.cutter().kind())),
                     Cell.strong(
-                            hole.cutter().marked() + "\n" + hole.cutter().kind().title()),
+                            hole.cutter().marked() + " " + hole.cutter().kind().title()),
                     Cell.of(figures.size(hole.diameter())),
                     Cell.of(figures.length(travel(hole))),
                     Cell.tick()));
@@ -68,7 +71,7 @@ final class PatternTables {
     }
 
     private static String pilot(CutterKind kind) {
-        return kind == CutterKind.HOLE_SAW ? "in the saw" : "spot first";
+        return kind == CutterKind.HOLE_SAW ? "in saw" : "spot first";
     }
 
     private HoleDepth depth(Hole hole) {
@@ -102,30 +105,39 @@ final class PatternTables {
         return lines;
     }
 
-    /** Why the holes are as large as they are. */
+    /** Why the holes are as large as they are; holes for one strut type with one cutter stand in one row. */
     Grid why() {
-        List<List<Cell>> rows = new ArrayList<>();
-        for (Hole hole : pattern.holes()) {
-            rows.add(List.of(
-                    Cell.strong(Integer.toString(hole.number())),
-                    Cell.of(strutOf(hole)),
-                    Cell.of(Figures.degrees(hole.neededLean())),
-                    Cell.of(figures.size(hole.required())),
-                    Cell.of(Figures.degrees(hole.tiltLimit())),
-                    Cell.of(Figures.degrees(hole.tiltMin()) + " to " + Figures.degrees(hole.tiltMax())),
-                    Cell.strong(Figures.degrees(hole.slack()))));
-        }
+        Map<String, List<Hole>> classes = pattern.holes().stream()
+                .collect(Collectors.groupingBy(
+                        h -> strutOf(h) + "/" + h.cutter().id(), LinkedHashMap::new, Collectors.toList()));
         return new Grid(
                 "Why this size: where the strut binds",
                 List.of(
-                        Column.numbers("hole"),
+                        Column.words("holes"),
                         Column.words("strut"),
                         Column.numbers("needed lean"),
                         Column.numbers("hole at least"),
                         Column.numbers("tilt limit"),
                         Column.numbers("worst cases"),
                         Column.numbers("slack")),
-                rows);
+                classes.values().stream().map(this::why).toList());
+    }
+
+    private List<Cell> why(List<Hole> alike) {
+        Hole hole = alike.get(0);
+        return List.of(
+                Cell.strong(numbers(alike)),
+                Cell.of(strutOf(hole)),
+                Cell.of(Figures.degrees(hole.neededLean())),
+                Cell.of(figures.size(hole.required())),
+                Cell.of(Figures.degrees(hole.tiltLimit())),
+                Cell.of(Figures.degrees(hole.tiltMin()) + " to " + Figures.degrees(hole.tiltMax())),
+                Cell.strong(Figures.degrees(hole.slack())));
+    }
+
+    /** The numbers of some holes, such as {@code 1, 3, 5}. */
+    static String numbers(List<Hole> holes) {
+        return holes.stream().map(h -> Integer.toString(h.number())).collect(Collectors.joining(", "));
     }
 
     // A pattern serves the hub type of its own place in the book.

@@ -44,11 +44,10 @@ final class SetupPages {
                 setup.zero().top()));
         flow.heading("Programs, in this order");
         flow.grid(steps(setup));
-        flow.points(formulas(setup));
-        flow.heading("Watch");
         List<String> notes = new ArrayList<>(setup.notes());
         notes.add("Rotary direction test: " + setup.directionTest() + ".");
         flow.points(notes);
+        flow.text(String.join("; ", formulas(setup)) + ".");
     }
 
     private Grid steps(SetupSheet setup) {

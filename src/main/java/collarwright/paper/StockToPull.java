@@ -30,8 +30,7 @@ final class StockToPull {
                 "Stock to pull, net length without saw cuts, trims and offcuts",
                 List.of(
                         Column.words("for"),
-                        Column.words("stock"),
-                        Column.words("size"),
+                        Column.words("stock and size"),
                         Column.numbers("pieces"),
                         Column.numbers("net length"),
                         Column.words("sold in")),
@@ -52,8 +51,7 @@ final class StockToPull {
     private static List<Cell> row(String use, RoundStock stock, int pieces, double length) {
         return List.of(
                 Cell.strong(use),
-                Cell.of(stock.title()),
-                Cell.of(size(stock)),
+                Cell.of(stock.title() + "\n" + size(stock)),
                 Cell.of(Integer.toString(pieces)),
                 Cell.strong(Sizes.metres(length)),
                 Cell.of(soldIn(stock)));

@@ -56,9 +56,6 @@ public final class Traveller {
     private List<Page> pages() {
         cover();
         dome();
-        if (!plan.book().patterns().isEmpty()) {
-            tools();
-        }
         for (Pattern pattern : plan.book().patterns()) {
             pattern(pattern);
         }
@@ -76,18 +73,31 @@ public final class Traveller {
         flow.text("Revision " + job.revision()
                 + ". Every paper and program of this job carries it: throw away any other.");
         flow.gap(2);
-        flow.facts(DomeFacts.of(plan));
+        flow.facts(DomeFacts.of(plan), new DomePicture(plan, HALF));
         flow.heading("What to make");
-        flow.grid(new Amounts(plan).toMake());
+        flow.bareGrid(new Amounts(plan).toMake());
         flow.heading("Stock to pull");
         flow.grid(new StockToPull(plan).grid());
+        if (!plan.book().patterns().isEmpty()) {
+            tools();
+        }
         flow.heading("Findings: " + FindingTexts.count(plan.findings()));
         if (!plan.findings().isEmpty()) {
-            flow.grid(FindingTexts.grid(plan.findings()));
+            flow.bareGrid(FindingTexts.grid(plan.findings()));
         }
         flow.need(50);
         flow.heading("Cautions");
         flow.points(Cautions.all());
+    }
+
+    private void tools() {
+        flow.heading("Cutters for the collars");
+        CutterTables cutters = new CutterTables(plan);
+        flow.bareGrid(cutters.grid());
+        flow.points(cutters.sources());
+        flow.text(
+                "Measure one hole of every cutter in scrap of this stock before the run, and give the size in the job if"
+                        + " it differs: a quarter of a millimetre is about a degree.");
     }
 
     private void dome() {
@@ -102,24 +112,12 @@ public final class Traveller {
         flow.pictures(new TierPicture(plan, Flow.WIDTH - 4));
     }
 
-    private void tools() {
-        flow.page("Tools");
-        flow.heading("Tool list");
-        CutterTables cutters = new CutterTables(plan);
-        flow.grid(cutters.grid());
-        flow.points(cutters.sources());
-        flow.text(
-                "Measure one hole of every cutter in scrap of this stock before the run, and give the size in the job if"
-                        + " it differs: a quarter of a millimetre is about a degree.");
-    }
-
     private void pattern(Pattern pattern) {
         int toMake = job.order().made(pattern.count());
         flow.page("Pattern " + pattern.id());
-        flow.title("Pattern " + pattern.id() + ": make " + toMake);
+        flow.title("Pattern " + pattern.id() + ": make " + toMake + " (" + pattern.count() + " in one dome)");
         CollarBody body = job.hub().body();
         flow.facts(List.of(
-                new DomeFacts.Fact("in one dome", Integer.toString(pattern.count())),
                 new DomeFacts.Fact(
                         "collar", job.hub().collar().title() + ", cut " + Sizes.both(body.width()) + " wide"),
                 new DomeFacts.Fact(
@@ -130,20 +128,20 @@ public final class Traveller {
                 .max(Comparator.comparingDouble(Hole::slack))
                 .orElseThrow();
         var subject = new SectionPicture.Subject(body, job.strut().stock().od(), loosest);
-        flow.pictures(new RingPicture(body, pattern, HALF), new SectionPicture(subject, figures, HALF - 4));
+        flow.pictures(new RingPicture(body, pattern, HALF - 8), new SectionPicture(subject, figures, HALF - 10));
         flow.pictures(new StripPicture(body, pattern, figures, Flow.WIDTH));
         PatternTables tables = new PatternTables(plan, pattern);
         flow.grid(tables.press());
-        flow.text("Depth: touch the crown with the lowest point of the cutter, set zero, go down so far. "
+        flow.text("Depth: touch the crown with the cutter's lowest point, set zero, go down so far. "
                 + Cautions.atTheDrill());
         flow.points(tables.depths());
-        flow.grid(tables.why());
-        inspection(pattern);
+        checks(pattern, tables);
     }
 
-    private void inspection(Pattern pattern) {
+    private void checks(Pattern pattern, PatternTables tables) {
         Inspection inspection = new Inspection(plan, pattern);
-        flow.heading("Checks on pattern " + pattern.id());
+        flow.page("Pattern " + pattern.id() + ", checks");
+        flow.grid(tables.why());
         flow.grid(inspection.firstArticle());
         flow.grid(inspection.caliper());
         flow.text(inspection.caliperNote());

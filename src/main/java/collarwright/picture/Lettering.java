@@ -152,8 +152,16 @@ public final class Lettering {
     }
 
     private double advance(int codePoint) {
+        return advanceUnits(codePoint) / unitsPerEm;
+    }
+
+    double unitsPerEm() {
+        return unitsPerEm;
+    }
+
+    int advanceUnits(int codePoint) {
         try {
-            return font.getAdvanceWidth(glyphs.getGlyphId(codePoint)) / unitsPerEm;
+            return font.getAdvanceWidth(glyphs.getGlyphId(codePoint));
         } catch (IOException e) {
             throw new UncheckedIOException("the typeface cannot be read", e);
         }
@@ -180,7 +188,7 @@ public final class Lettering {
         return path;
     }
 
-    private GeneralPath glyph(int codePoint) {
+    GeneralPath glyph(int codePoint) {
         return outlines.computeIfAbsent(codePoint, c -> {
             try {
                 var glyph = font.getGlyph().getGlyph(glyphs.getGlyphId(c));

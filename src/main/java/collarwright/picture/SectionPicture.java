@@ -16,7 +16,7 @@ import java.util.List;
  */
 public final class SectionPicture implements Picture {
 
-    private static final double TALL = 58;
+    private static final double TALL = 54;
     private static final double TEXT = 23.5;
 
     private final CollarBody body;

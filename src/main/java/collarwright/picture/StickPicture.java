@@ -12,7 +12,7 @@ import java.util.List;
 public final class StickPicture implements Picture {
 
     private static final double HIGH = 20;
-    private static final double TOP = 22;
+    private static final double TOP = 20;
     private static final double LEFT = 22;
     private static final double RIGHT = 8;
 
@@ -45,7 +45,7 @@ public final class StickPicture implements Picture {
 
     @Override
     public double height() {
-        return TOP + HIGH + 24;
+        return TOP + HIGH + 22;
     }
 
     @Override
@@ -107,9 +107,9 @@ public final class StickPicture implements Picture {
 
     private void axes(Sketch sketch) {
         Spot zero = new Spot(LEFT, middle());
-        sketch.line(Stroking.solid(Stroking.NARROW, Ink.DATUM), zero.plus(0, -HIGH / 2 - 13), zero);
-        sketch.arrow(Ink.DATUM, zero.plus(0, -HIGH / 2 - 15), 0);
-        sketch.write(Label.of("Z+", LEFT - 2, TOP - 13, Label.Side.RIGHT)
+        sketch.line(Stroking.solid(Stroking.NARROW, Ink.DATUM), zero.plus(0, -HIGH / 2 - 12), zero);
+        sketch.arrow(Ink.DATUM, zero.plus(0, -HIGH / 2 - 14), 0);
+        sketch.write(Label.of("Z+", LEFT - 2, TOP - 12, Label.Side.RIGHT)
                 .in(Ink.DATUM)
                 .strong());
         sketch.line(

@@ -11,25 +11,42 @@ public final class SvgPicture {
     private SvgPicture() {}
 
     /**
-     * Draws a picture as an SVG element.
+     * Draws a picture as an SVG file.
+     *
+     * @param picture the picture
+     * @param id a name of letters, digits and hyphens
+     * @param letters the typeface
+     * @return an SVG element that needs nothing else; 1 unit of its view box is 1 mm
+     */
+    public static String file(Picture picture, String id, Lettering letters) {
+        SvgGlyphs glyphs = new SvgGlyphs(letters);
+        String element = element(picture, id, glyphs);
+        int end = element.lastIndexOf("</svg>");
+        return element.substring(0, end) + glyphs.defs() + "</svg>";
+    }
+
+    /**
+     * Draws a picture as an SVG element of a page.
      *
      * @param picture the picture
      * @param id a name that is used once on the page, letters, digits and hyphens
-     * @param letters the typeface
-     * @return an element that may stand in a page; 1 unit of its view box is 1 mm
+     * @param glyphs the letters that the page's pictures share; the page has to hold their shapes
+     * @return the element; 1 unit of its view box is 1 mm
      */
-    public static String element(Picture picture, String id, Lettering letters) {
+    public static String element(Picture picture, String id, SvgGlyphs glyphs) {
         SVGGraphics2D graphics = new SVGGraphics2D(picture.width(), picture.height(), SVGUnits.MM);
         graphics.setDefsKeyPrefix(id + "-");
         graphics.setGeomDoubleConverter(SvgPicture::number);
         graphics.setTransformDoubleConverter(SvgPicture::number);
-        picture.paint(Sketch.on(graphics, letters));
+        StringBuilder texts = new StringBuilder();
+        picture.paint(Sketch.on(graphics, glyphs.letters(), text -> texts.append(glyphs.write(text))));
         String element =
                 graphics.getSVGElement(id, true, new ViewBox(0, 0, picture.width(), picture.height()), null, null);
         int head = element.indexOf('>');
+        int end = element.lastIndexOf("</svg>");
         return element.substring(0, head) + " role=\"img\" aria-labelledby=\"" + id + "-title\"><title id=\"" + id
                 + "-title\">" + escape(picture.describe()) + "</title>"
-                + element.substring(head + 1).strip();
+                + element.substring(head + 1, end).strip() + texts + "</svg>";
     }
 
     // A hundredth of a millimetre is finer than any printer's dot.

@@ -75,7 +75,7 @@ class TravellerLookTest {
         try (PDDocument document = Loader.loadPDF(file)) {
             PDFRenderer renderer = new PDFRenderer(document);
             for (int i = 0; i < Math.min(document.getNumberOfPages(), 24); i++) {
-                BufferedImage image = renderer.renderImageWithDPI(i, 100);
+                BufferedImage image = renderer.renderImageWithDPI(i, 110);
                 ImageIO.write(
                         image,
                         "png",
