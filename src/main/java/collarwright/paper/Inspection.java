@@ -94,15 +94,15 @@ final class Inspection {
                 "outside circumference",
                 figures.length(2 * StrictMath.PI * body.outerRadius())
                         + (collar.odMeasured() ? "" : ", nominal, not measured")));
-        rows.add(article("wall, thinnest and thickest", StockToPull.wall(collar).replace("wall ", "")));
+        rows.add(article("wall, thinnest and thickest", wall()));
         rows.add(article("width", figures.size(body.width())));
         Hole first = pattern.holes().get(0);
         rows.add(article("0° line to left edge of hole 1", figures.size(first.diameter() / 2)));
         rows.add(article("0° line to right edge of hole 1", figures.size(first.diameter() / 2)));
         rows.add(article(
                 "edge of hole 1 to TOP edge", figures.size(body.width() / 2 - first.height() - first.diameter() / 2)));
-        rows.add(article("a strut leans as far as it needs in every hole", "yes"));
-        rows.add(article("TOP, 0° line, hole numbers, " + pattern.id() + " and revision are on the collar", "yes"));
+        rows.add(article("a strut leans far enough in every hole", "yes"));
+        rows.add(article("marked: TOP, 0° line, numbers, " + pattern.id() + ", revision", "yes"));
         return new Grid(
                 "First article: measure before the run, seen from outside with TOP up",
                 List.of(
@@ -111,6 +111,14 @@ final class Inspection {
                         Column.marks("measured"),
                         Column.marks("good")),
                 rows);
+    }
+
+    private String wall() {
+        var wall = body.wall();
+        String sizes = wall.min() == wall.max()
+                ? figures.size(wall.nominal())
+                : figures.size(wall.min()) + " to " + figures.size(wall.max());
+        return sizes + (plan.job().hub().collar().wallMeasured() ? "" : ", nominal, not measured");
     }
 
     private static List<Cell> article(String what, String planned) {
@@ -137,15 +145,15 @@ final class Inspection {
                 List.of(
                         Column.words("holes"),
                         Column.words("cutter"),
-                        Column.numbers("go: must pass"),
-                        Column.numbers("no-go: must not"),
+                        Column.numbers("go, must pass"),
+                        Column.numbers("no-go, must not pass"),
                         Column.numbers("slack at no-go"),
                         Column.marks("done")),
                 rows);
     }
 
     private static String both(double size) {
-        return Decimals.fixed(size, 2) + " mm\n" + Decimals.fixed(size / 25.4, 4) + " in";
+        return Decimals.fixed(size, 2) + " mm, " + Decimals.fixed(size / 25.4, 4) + " in";
     }
 
     /** The smallest hole that will do: as drilled at the least, but never less than the strut needs. */

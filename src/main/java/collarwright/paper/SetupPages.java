@@ -35,7 +35,7 @@ final class SetupPages {
                 new DomeFacts.Fact(
                         "time", time(setup.secondsInAll()) + " for all sticks, without loading and tool changes")));
         flow.pictures(new collarwright.picture.StickPicture(setup, figures, Flow.WIDTH));
-        flow.heading("Zero");
+
         flow.points(List.of(
                 setup.zero().x(),
                 setup.zero().y(),

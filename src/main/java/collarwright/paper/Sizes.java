@@ -25,8 +25,4 @@ final class Sizes {
     static String both(double length) {
         return exact(length) + " (" + inches(length) + ")";
     }
-
-    static String metres(double length) {
-        return Decimals.fixed(length / 1000, 2) + " m (" + Decimals.fixed(length / 304.8, 1) + " ft)";
-    }
 }

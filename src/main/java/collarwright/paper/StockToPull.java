@@ -4,6 +4,7 @@ import collarwright.job.Job;
 import collarwright.plan.Plan;
 import collarwright.stock.RoundStock;
 import collarwright.strut.StrutType;
+import collarwright.units.Decimals;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -53,14 +54,18 @@ final class StockToPull {
                 Cell.strong(use),
                 Cell.of(stock.title() + "\n" + size(stock)),
                 Cell.of(Integer.toString(pieces)),
-                Cell.strong(Sizes.metres(length)),
+                Cell.strong(metres(length)),
                 Cell.of(soldIn(stock)));
     }
 
     private static String soldIn(RoundStock stock) {
         return stock.lengths().isEmpty()
                 ? "not known"
-                : stock.lengths().stream().map(Sizes::metres).collect(Collectors.joining("\n"));
+                : stock.lengths().stream().map(StockToPull::metres).collect(Collectors.joining("\n"));
+    }
+
+    private static String metres(double length) {
+        return Decimals.fixed(length / 1000, 2) + " m\n(" + Decimals.fixed(length / 304.8, 1) + " ft)";
     }
 
     /** Outside diameter and wall, and whether anybody measured them. */

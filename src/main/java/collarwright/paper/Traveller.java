@@ -25,6 +25,9 @@ public final class Traveller {
 
     private static final double HALF = 88;
 
+    /** How high an unrolled collar may get on paper, so that the press table fits below it. */
+    private static final double STRIP_HEIGHT = 28;
+
     private final Paperwork work;
     private final Plan plan;
     private final Job job;
@@ -129,12 +132,13 @@ public final class Traveller {
                 .orElseThrow();
         var subject = new SectionPicture.Subject(body, job.strut().stock().od(), loosest);
         flow.pictures(new RingPicture(body, pattern, HALF - 8), new SectionPicture(subject, figures, HALF - 10));
-        flow.pictures(new StripPicture(body, pattern, figures, Flow.WIDTH));
+        double whole = 2 * StrictMath.PI * body.outerRadius();
+        flow.pictures(new StripPicture(
+                body, pattern, figures, StrictMath.min(Flow.WIDTH, STRIP_HEIGHT * whole / body.width())));
         PatternTables tables = new PatternTables(plan, pattern);
         flow.grid(tables.press());
         flow.text("Depth: touch the crown with the cutter's lowest point, set zero, go down so far. "
-                + Cautions.atTheDrill());
-        flow.points(tables.depths());
+                + String.join(" ", tables.depths()) + " " + Cautions.atTheDrill());
         checks(pattern, tables);
     }
 

@@ -128,7 +128,7 @@ public final class StickPicture implements Picture {
         double first = x(setup.stick().firstMiddle());
         sketch.draw(
                 Stroking.thin(), Sketch.chain(List.of(new Spot(LEFT, TOP + HIGH + 5), new Spot(LEFT, y + 9)), false));
-        sketch.line(Stroking.thin(), new Spot(first, middle() + 4), new Spot(first, y + 1));
+        sketch.line(Stroking.thin(), new Spot(first, TOP + HIGH + 1), new Spot(first, y + 1));
         sketch.line(Stroking.thin(), new Spot(LEFT, y), new Spot(first, y));
         sketch.arrow(Ink.GREY, new Spot(first, y), StrictMath.PI / 2);
         String text = "first mid-plane X " + figures.length(setup.stick().firstMiddle())

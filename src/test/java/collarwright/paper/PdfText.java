@@ -53,8 +53,7 @@ final class PdfText {
                 @Override
                 protected void processTextPosition(TextPosition at) {
                     if (!at.getUnicode().isBlank()) {
-                        letters.add(
-                                new Letter(at.getUnicode(), at.getX(), at.getY(), at.getWidth(), at.getFontSizeInPt()));
+                        letters.add(new Letter(at.getUnicode(), at.getX(), at.getY(), at.getWidth(), at.getYScale()));
                     }
                 }
             };

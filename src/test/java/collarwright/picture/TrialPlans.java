@@ -50,6 +50,26 @@ public final class TrialPlans {
         return plan("Frame of frequency " + frequency, new DomeSettings(frequency, rows), new Order(2, 5));
     }
 
+    /** The windbreak in a shop whose only saw is too small. */
+    public static Plan withoutCutters() {
+        Job job = windbreak().job();
+        DrillingSettings small =
+                new DrillingSettings(List.of(saw("HS-38", "38 mm", 38)), Fit.REACH, StrictMath.PI / 360);
+        return Planner.plan(
+                new Job(
+                        job.title(),
+                        job.revision(),
+                        job.order(),
+                        job.dome(),
+                        job.size(),
+                        job.strut(),
+                        job.hub(),
+                        small,
+                        job.limits(),
+                        job.shop()),
+                List.of());
+    }
+
     /** A greenhouse frame in inch tube, sized by its longest strut. */
     public static Plan greenhouse() {
         RoundStock strut = tube("emt-3/4in", "EMT 3/4 in", STEEL, 23.4188, Optional.of(Interval.of(1.2446)));
