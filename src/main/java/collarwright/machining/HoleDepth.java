@@ -6,6 +6,7 @@ import collarwright.finding.Where;
 import collarwright.tooling.Cutter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * How deep a cutter goes to come through a curved wall at its full diameter.
@@ -90,6 +91,34 @@ public record HoleDepth(double edge, double bottom, double cut) {
                     "use a larger pipe or a smaller hole"));
         }
         return findings;
+    }
+
+    /**
+     * Checks that a hole comes through where an out-of-round pipe is low, too.
+     *
+     * @param work the pipe
+     * @param cutter a cutter that passed {@link #check}
+     * @param overtravel beyond the break-through
+     * @return a CUTTER_REACH warning if the overtravel does not reach that far
+     */
+    public static Optional<Finding> lowPlaces(Workpiece work, Cutter cutter, double overtravel) {
+        double inner = work.body().leastInnerRadius();
+        double radius = cutter.asDrilled().max() / 2;
+        double low = inner - work.outOfRound() / 2;
+        double edge = of(work, cutter, overtravel).edge();
+        double needed = low > radius ? StrictMath.sqrt(low * low - radius * radius) : 0;
+        if (edge <= needed) {
+            return Optional.empty();
+        }
+        return Optional.of(Finding.warn(
+                Code.CUTTER_REACH,
+                new Where.Part("cutter " + cutter.id()),
+                "an overtravel of " + Sizes.both(overtravel + edge - needed)
+                        + " or more, to come through where the pipe is out of round by "
+                        + Sizes.both(work.outOfRound()),
+                Sizes.both(overtravel),
+                "give more overtravel under [limits]",
+                "use a rounder pipe, or turn it so that the low place is not under a hole"));
     }
 
     private double room(double inner, double radius) {

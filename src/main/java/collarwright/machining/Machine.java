@@ -79,7 +79,7 @@ public record Machine(
                         && rotary.partingKerf() >= 0
                         && rotary.endTrim() >= 0,
                 "lengths at the chuck and at the free end are 0 or more");
-        require(rotary.maxStick() > rotary.chuckLength(), "the longest stick is longer than the chuck");
+        require(rotary.maxStick() >= rotary.chuckLength(), "the longest stick is as long as the chuck or longer");
     }
 
     private static void require(boolean holds, String rule) {

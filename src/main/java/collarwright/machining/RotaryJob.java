@@ -85,6 +85,8 @@ public final class RotaryJob {
                 double bottom = HoleDepth.of(settings.work(), cutter, settings.overtravel())
                         .bottom();
                 checkTravel(cutter, bottom);
+                HoleDepth.lowPlaces(settings.work(), cutter, settings.overtravel())
+                        .ifPresent(findings::add);
             }
         }
         checkTravel(settings.mark().cutter(), CollarLayout.markBottom(settings));

@@ -121,6 +121,20 @@ class HoleDepthTest {
         assertThat(HoleDepth.check(pipe(60, 5), cutter(30, 43.6, 99), 1)).isEmpty();
     }
 
+    // Bore 50 with a hole of 30: through at sqrt(625 - 225) = 20; where the pipe is low by 2: sqrt(23^2 - 225) =
+    // 17.436.
+    @Test
+    void lowPlaces_outOfRoundBeyondTheOvertravel_isAWarning() {
+        Workpiece oval = new Workpiece("pipe", pipe(60, 5).body(), 4, true, List.of());
+
+        assertThat(HoleDepth.lowPlaces(oval, cutter(30, 0, 99), 1))
+                .hasValueSatisfying(f -> assertThat(f.expected())
+                        .startsWith("an overtravel of 2.56 mm (0.101 in) or more")
+                        .endsWith("out of round by 4.00 mm (0.157 in)"));
+        assertThat(HoleDepth.lowPlaces(oval, cutter(30, 0, 99), 2.57)).isEmpty();
+        assertThat(HoleDepth.lowPlaces(pipe(60, 5), cutter(30, 0, 99), 0.01)).isEmpty();
+    }
+
     @Test
     void check_holeAlmostAsWideAsTheBore_meetsTheFarWallWithItsEdge() {
         // At the sides both walls are only 2 * sqrt(625 - 24.99^2) = 1.4 apart: an overtravel of 1.5 is too much.

@@ -340,7 +340,7 @@ class RotaryJobTest {
                 .hasMessageContaining("take-up");
         assertThatThrownBy(() -> RotarySamples.with(m, new Machine.Rotary(true, true, 1, 1, 1, 0, -1, 0, 0, 0, 1)))
                 .hasMessageContaining("lengths at the chuck");
-        assertThatThrownBy(() -> RotarySamples.with(m, new Machine.Rotary(true, true, 1, 1, 1, 9, 0, 0, 0, 0, 9)))
+        assertThatThrownBy(() -> RotarySamples.with(m, new Machine.Rotary(true, true, 1, 1, 1, 9, 0, 0, 0, 0, 8)))
                 .hasMessageContaining("longest stick");
         assertThatThrownBy(() -> RotarySamples.with(m, new Machine.Post(false, Set.of(), 2, 3, 70, "M2", "ngc")))
                 .hasMessageContaining("decimals");
