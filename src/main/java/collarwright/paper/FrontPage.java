@@ -169,8 +169,14 @@ public final class FrontPage {
 
     private void dome() {
         open("The dome");
-        figure(new DomePicture(plan, WIDE), "dome", "wide", "From outside; sizes to the nodes.");
-        figure(new DomePicture(plan, NARROW), "dome-narrow", "narrow", "From outside; sizes to the nodes.");
+        String outside = "From outside; sizes to the nodes.";
+        if (!TierPicture.readable(plan)) {
+            figure(new DomePicture(plan, WIDE), "dome", "single", outside);
+            close();
+            return;
+        }
+        figure(new DomePicture(plan, WIDE), "dome", "wide", outside);
+        figure(new DomePicture(plan, NARROW), "dome-narrow", "narrow", outside);
         String map =
                 "Opened out flat, seen from above, each hub with its pattern. Hubs are named by tier and place: places"
                         + " count clockwise from the meridian that points up here.";

@@ -6,11 +6,13 @@ import collarwright.picture.Lettering;
 import collarwright.picture.Sketch;
 import collarwright.picture.Written;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -42,7 +44,7 @@ final class PdfPages {
     byte[] print(List<Page> pages) {
         try (PDDocument document = new PDDocument()) {
             describe(document);
-            PDFont font = PDType0Font.load(document, new ByteArrayInputStream(Lettering.file()), true);
+            PDFont font = PDType0Font.load(document, plainLetters(), true);
             PDDocumentOutline outline = new PDDocumentOutline();
             String last = "";
             for (int i = 0; i < pages.size(); i++) {
@@ -64,6 +66,13 @@ final class PdfPages {
         } catch (IOException e) {
             throw new UncheckedIOException("a PDF in memory could not be written", e);
         }
+    }
+
+    // Without ligatures, whose widths the layout does not know; looking for them took half of the time, too.
+    private static TrueTypeFont plainLetters() throws IOException {
+        TrueTypeFont font = new TTFParser(true).parse(new RandomAccessReadBuffer(Lettering.file()));
+        font.setEnableGsub(false);
+        return font;
     }
 
     private void describe(PDDocument document) {

@@ -107,6 +107,9 @@ public final class Traveller {
         flow.page("Dome");
         flow.heading("The dome from outside, sizes to the nodes");
         flow.pictures(new DomePicture(plan, Flow.WIDTH));
+        if (!TierPicture.readable(plan)) {
+            return;
+        }
         flow.need(170);
         flow.heading("Opened out flat, seen from above");
         flow.text(

@@ -3,7 +3,6 @@ package collarwright.picture;
 import collarwright.dome.Dome;
 import collarwright.geometry.Vec3;
 import collarwright.plan.Plan;
-import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -92,17 +91,21 @@ public final class DomePicture implements Picture {
     @Override
     public void paint(Sketch sketch) {
         boolean many = dome.memberCount() > MANY;
-        if (!many) {
-            sketch.draw(Stroking.solid(Stroking.FINE, Ink.FAR), members(m -> facing(m) < 0));
-        }
         int types = plan.struts().types().size();
-        for (int type = 0; type < types; type++) {
-            int wanted = type;
-            Path2D near = members(m -> facing(m) >= 0 && plan.hubs().strutTypeOf(m) == wanted);
-            if (near.getCurrentPoint() != null) {
-                sketch.draw(many ? Stroking.solid(Stroking.FINE, Ink.INK) : StrutLines.of(type, types), near);
+        boolean apart = !many && StrutLines.tellApart(types);
+        MemberPaths near = new MemberPaths(apart ? types : 1);
+        MemberPaths far = new MemberPaths(1);
+        for (int m = 0; m < dome.memberCount(); m++) {
+            Spot a = spot(dome.node(dome.memberA(m)));
+            Spot b = spot(dome.node(dome.memberB(m)));
+            if (facing(m) >= 0) {
+                near.add(apart ? plan.hubs().strutTypeOf(m) : 0, a, b);
+            } else if (!many) {
+                far.add(0, a, b);
             }
         }
+        far.draw(sketch, type -> Stroking.solid(Stroking.FINE, Ink.FAR));
+        near.draw(sketch, type -> many ? Stroking.solid(Stroking.FINE, Ink.INK) : StrutLines.of(type, types));
         if (!many) {
             hubs(sketch);
             tags(sketch);
@@ -113,19 +116,6 @@ public final class DomePicture implements Picture {
 
     private double facing(int member) {
         return view.facing(dome, member);
-    }
-
-    private Path2D members(java.util.function.IntPredicate which) {
-        Path2D.Double path = new Path2D.Double();
-        for (int m = 0; m < dome.memberCount(); m++) {
-            if (which.test(m)) {
-                Spot a = spot(dome.node(dome.memberA(m)));
-                Spot b = spot(dome.node(dome.memberB(m)));
-                path.moveTo(a.x(), a.y());
-                path.lineTo(b.x(), b.y());
-            }
-        }
-        return path;
     }
 
     private void hubs(Sketch sketch) {

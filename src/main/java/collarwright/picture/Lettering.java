@@ -9,7 +9,6 @@ import java.io.UncheckedIOException;
 import java.text.Bidi;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Optional;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -65,8 +64,10 @@ public final class Lettering {
      * @return a TrueType font
      */
     public static byte[] file() {
-        try (InputStream in = Optional.ofNullable(TTFParser.class.getResourceAsStream(FILE))
-                .orElseThrow(() -> new IllegalStateException("the PDF library came without its typeface"))) {
+        try (InputStream in = TTFParser.class.getResourceAsStream(FILE)) {
+            if (in == null) {
+                throw new IllegalStateException("the PDF library came without its typeface");
+            }
             return in.readAllBytes();
         } catch (IOException e) {
             throw new UncheckedIOException("the typeface cannot be read", e);

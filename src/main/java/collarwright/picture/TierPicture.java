@@ -3,7 +3,6 @@ package collarwright.picture;
 import collarwright.dome.Dome;
 import collarwright.plan.Plan;
 import collarwright.units.Ids;
-import java.awt.geom.Path2D;
 
 /**
  * The dome opened out flat, seen from above: the apex in the middle, the tiers around it, every hub with its pattern.
@@ -14,6 +13,7 @@ import java.awt.geom.Path2D;
 public final class TierPicture implements Picture {
 
     private static final double MARGIN = 8;
+    private static final int MOST = 5000;
     private static final double BADGE = 3.9;
 
     private final Plan plan;
@@ -22,6 +22,16 @@ public final class TierPicture implements Picture {
     private final StrutKey key;
     private final double radiansToPaper;
     private final Spot centre;
+
+    /**
+     * Tells whether a dome is coarse enough to be read when it is opened out.
+     *
+     * @param plan the plan
+     * @return false where its hubs would run together
+     */
+    public static boolean readable(Plan plan) {
+        return plan.hubs().dome().memberCount() <= MOST;
+    }
 
     /**
      * Prepares the picture.
@@ -72,27 +82,16 @@ public final class TierPicture implements Picture {
     public void paint(Sketch sketch) {
         double nearest = nearest();
         int types = plan.struts().types().size();
-        for (int type = 0; type < types; type++) {
-            Path2D path = members(type);
-            if (path.getCurrentPoint() != null) {
-                sketch.draw(nearest < 6 ? Stroking.solid(Stroking.FINE, Ink.INK) : StrutLines.of(type, types), path);
+        boolean apart = nearest >= 6 && StrutLines.tellApart(types);
+        MemberPaths paths = new MemberPaths(apart ? types : 1);
+        for (int m = 0; m < dome.memberCount(); m++) {
+            if (!placeless(dome.memberA(m)) && !placeless(dome.memberB(m))) {
+                paths.add(apart ? plan.hubs().strutTypeOf(m) : 0, spot(dome.memberA(m)), spot(dome.memberB(m)));
             }
         }
+        paths.draw(sketch, type -> nearest < 6 ? Stroking.solid(Stroking.FINE, Ink.INK) : StrutLines.of(type, types));
         hubs(sketch, nearest);
         key.paint(sketch, width);
-    }
-
-    private Path2D members(int type) {
-        Path2D.Double path = new Path2D.Double();
-        for (int m = 0; m < dome.memberCount(); m++) {
-            if (plan.hubs().strutTypeOf(m) == type && !placeless(dome.memberA(m)) && !placeless(dome.memberB(m))) {
-                Spot a = spot(dome.memberA(m));
-                Spot b = spot(dome.memberB(m));
-                path.moveTo(a.x(), a.y());
-                path.lineTo(b.x(), b.y());
-            }
-        }
-        return path;
     }
 
     /** The shortest strut on paper: how much room a hub has. */

@@ -61,10 +61,17 @@ class FrontPageLookTest {
         }
     }
 
-    private static void paper(Path page) {
+    private static void paper(Path page) throws IOException {
         Path pdf = page.resolveSibling(page.getFileName().toString().replace(".html", "-a4.pdf"));
         Chromium.print(page, "A4", pdf);
         assertThat(Poppler.pages(pdf))
                 .allSatisfy(size -> assertThat(size.width()).isBetween(209.0, 211.0));
+        List<List<PdfText.Letter>> pages = PdfText.letters(Files.readAllBytes(pdf));
+        for (int i = 0; i < pages.size(); i++) {
+            assertThat(pages.get(i))
+                    .as("page %d", i + 1)
+                    .allSatisfy(l -> assertThat(l.points()).as("%s", l).isGreaterThanOrEqualTo(11));
+            assertThat(PdfText.clashes(pages.get(i))).as("page %d", i + 1).isEmpty();
+        }
     }
 }

@@ -26,7 +26,8 @@ final class PdfText {
     record Letter(String text, double x, double baseline, double width, double points) {
 
         private boolean touches(Letter other) {
-            double gap = 0.2;
+            // Browsers move some pairs of letters together, such as P and A.
+            double gap = 0.12 * points;
             return x + gap < other.x + other.width
                     && other.x + gap < x + width
                     && baseline - 0.69 * points < other.baseline + 0.1 * other.points
