@@ -55,7 +55,7 @@ final class PatternTables {
                     Cell.tick()));
         }
         return new Grid(
-                "Press table: turn clockwise from above, from the 0° line",
+                "Press table: turn clockwise from above, from the 0° line (1/32 in is up to 0.4 mm off)",
                 List.of(
                         Column.numbers("hole"),
                         Column.numbers("degrees"),

@@ -40,6 +40,31 @@ public final class Bitmaps {
                 BufferedImage.TYPE_INT_RGB);
     }
 
+    /** Whether any line or area reaches out of a picture by more than half a millimetre. */
+    public static boolean spills(Picture picture) {
+        int margin = (int) (5 * DOTS_PER_MM);
+        BufferedImage sheet = blank(picture);
+        BufferedImage large = new BufferedImage(
+                sheet.getWidth() + 2 * margin, sheet.getHeight() + 2 * margin, BufferedImage.TYPE_INT_RGB);
+        Graphics2D graphics = large.createGraphics();
+        graphics.setColor(Color.WHITE);
+        graphics.fillRect(0, 0, large.getWidth(), large.getHeight());
+        graphics.translate(margin, margin);
+        graphics.scale(DOTS_PER_MM, DOTS_PER_MM);
+        picture.paint(Sketch.on(graphics, Lettering.load()));
+        graphics.dispose();
+        int free = margin - (int) (DOTS_PER_MM / 2);
+        for (int y = 0; y < large.getHeight(); y++) {
+            for (int x = 0; x < large.getWidth(); x++) {
+                boolean outside = x < free || y < free || x >= large.getWidth() - free || y >= large.getHeight() - free;
+                if (outside && (large.getRGB(x, y) & 0xFFFFFF) != 0xFFFFFF) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
     /** Paints a picture into a PNG file, and returns what was written in it. */
     public static List<Written> save(Picture picture, Path file) {
         BufferedImage image = blank(picture);

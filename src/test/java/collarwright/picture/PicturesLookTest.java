@@ -32,6 +32,8 @@ class PicturesLookTest {
         Plan sphere = TrialPlans.dome(16, 48);
         pictures.put("sphere-dome", new DomePicture(sphere, 180));
         pictures.put("sphere-tiers", new TierPicture(sphere, 180));
+        var setup = collarwright.paper.TrialSetups.of(TrialPlans.windbreak()).get(1);
+        pictures.put("stick", new StickPicture(setup, new Figures(collarwright.machining.ProgramUnits.MM), 180));
         pictures.put("strut", new StrutPicture(true, 180));
         pictures.put("strut-bare", new StrutPicture(false, 88));
         return pictures;
@@ -60,6 +62,7 @@ class PicturesLookTest {
     private static void look(String name, Picture picture) {
         List<Written> texts = Bitmaps.save(
                 picture, ProjectFolder.target().resolve("look/pictures").resolve(name + ".png"));
+        assertThat(Bitmaps.spills(picture)).as("ink outside").isFalse();
         for (int i = 0; i < texts.size(); i++) {
             Written text = texts.get(i);
             assertThat(text.size() * 72 / 25.4).as("points of %s", text).isGreaterThanOrEqualTo(11);
