@@ -3,9 +3,10 @@ package collarwright.job;
 import collarwright.finding.Finding;
 import collarwright.finding.Level;
 import collarwright.finding.Where;
-import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Collects findings while texts are read, so that one run tells a person all of them. */
 public final class FindingList {
@@ -14,7 +15,7 @@ public final class FindingList {
             .thenComparingInt(FindingList::line)
             .thenComparingInt(FindingList::column);
 
-    private final List<Finding> findings = new ArrayList<>();
+    private final Set<Finding> findings = new LinkedHashSet<>();
 
     /** An empty list. */
     public FindingList() {}
@@ -25,9 +26,7 @@ public final class FindingList {
      * @param finding the finding; one that is there already is left out
      */
     public void add(Finding finding) {
-        if (!findings.contains(finding)) {
-            findings.add(finding);
-        }
+        findings.add(finding);
     }
 
     /**

@@ -25,6 +25,9 @@ final class SyntaxFindings {
     private static final Pattern NUMBER_AND_MORE = Pattern.compile("[+-]?[0-9.][0-9_.]*\\s*[^0-9\\s,].*");
     private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?\\d+,\\d+.*");
 
+    /** Beyond this many the file is not a job with slips but something else. */
+    private static final int MOST = 100;
+
     private SyntaxFindings() {}
 
     /**
@@ -36,14 +39,26 @@ final class SyntaxFindings {
      * @return true if the rest of the text can be read all the same
      */
     static boolean add(TextFile file, List<TomlParseError> errors, FindingList findings) {
-        Set<Integer> lines = new HashSet<>();
+        List<String> text = file.text().lines().toList();
+        Set<Integer> told = new HashSet<>();
         boolean readable = true;
         for (TomlParseError error : errors) {
             int line = StrictMath.max(1, error.position().line());
-            if (lines.add(line)) {
-                findings.add(finding(file, error, line));
+            String words = line <= text.size() ? text.get(line - 1) : "";
+            Where where = new Where.Text(
+                    file.name(), line, StrictMath.max(1, error.position().column()));
+            if (told.add(line) && told.size() <= MOST) {
+                findings.add(finding(where, message(error), words));
+            } else if (told.size() == MOST + 1) {
+                findings.add(Finding.stop(
+                        Code.JOB_SYNTAX,
+                        where,
+                        "a job in TOML",
+                        "more than " + MOST + " lines that are not",
+                        "check that this is the file you mean"));
+                return false;
             }
-            readable &= harmless(file.line(line), message(error));
+            readable &= harmless(words, message(error));
         }
         return readable;
     }
@@ -52,23 +67,21 @@ final class SyntaxFindings {
         return Objects.requireNonNullElse(error.getMessage(), "");
     }
 
-    // After a broken table header the keys below it would be read as another table's.
+    // After a broken or repeated table header the keys below it would be read as another table's.
     private static boolean harmless(String line, String message) {
-        return TWICE.matcher(message).matches()
-                || message.endsWith("is too large")
-                || (!HEADER.matcher(line).matches() && KEY_LINE.matcher(line).matches());
+        return message.endsWith("is too large")
+                || (!HEADER.matcher(line).matches()
+                        && (KEY_LINE.matcher(line).matches()
+                                || TWICE.matcher(message).matches()));
     }
 
-    private static Finding finding(TextFile file, TomlParseError error, int line) {
-        Where where = new Where.Text(
-                file.name(), line, StrictMath.max(1, error.position().column()));
-        String message = message(error);
+    private static Finding finding(Where where, String message, String line) {
         Matcher twice = TWICE.matcher(message);
         if (twice.matches()) {
             return Finding.stop(
                     Code.JOB_SYNTAX,
                     where,
-                    twice.group(1) + " once",
+                    twice.group(1) + " only once",
                     twice.group(1) + " again; it stands in line " + twice.group(2) + " already",
                     "keep the one you mean and take the other out");
         }
@@ -80,7 +93,7 @@ final class SyntaxFindings {
                     "a number that is too large",
                     "check the number of digits and the power of ten");
         }
-        Matcher value = KEY_AND_VALUE.matcher(file.line(line));
+        Matcher value = KEY_AND_VALUE.matcher(line);
         return value.matches()
                 ? valueFinding(where, value.group(1), value.group(2), message)
                 : plainFinding(where, message);
@@ -159,7 +172,7 @@ final class SyntaxFindings {
         if (message.contains("Leading zeros")) {
             return "write the number without the 0 in front";
         }
-        if (message.contains("expected \"") || message.contains("expected '")) {
+        if (message.contains(", expected \"") || message.contains(", expected '")) {
             return "close the text with the quotation mark it began with";
         }
         if (message.contains("expected ]")) {

@@ -71,14 +71,4 @@ public record TextFile(String name, String text) {
         StandardCharsets.UTF_8.newDecoder().decode(in, out, true);
         return in.position();
     }
-
-    /**
-     * Returns one line of the text.
-     *
-     * @param number from 1
-     * @return the line without its end; empty text if there is no such line
-     */
-    public String line(int number) {
-        return text.lines().skip(number - 1L).findFirst().orElse("");
-    }
 }
