@@ -271,10 +271,10 @@ public record HouseRules(String root) {
                 only("org.tomlj..", "job"),
                 only("picocli..", "cli"),
                 only("com.fasterxml.jackson..", "plan", "pack", "cli"),
-                only("org.apache.pdfbox..", "sheet", "pack"),
-                only("de.rototor.pdfbox..", "sheet", "pack"),
-                only("org.jfree..", "sheet", "pack"),
-                only("java.awt..", "drawing", "sheet", "pack"));
+                only("org.apache.pdfbox..", "sheet", "pack", "picture", "paper"),
+                only("de.rototor.pdfbox..", "sheet", "pack", "paper"),
+                only("org.jfree..", "sheet", "pack", "picture"),
+                only("java.awt..", "drawing", "sheet", "pack", "picture", "paper"));
     }
 
     private ArchRule only(String library, String... homes) {

@@ -1,0 +1,82 @@
+package collarwright.paper;
+
+import collarwright.collar.Fix;
+import collarwright.job.Job;
+import collarwright.job.Order;
+import collarwright.plan.Plan;
+import collarwright.strut.StrutType;
+import collarwright.tooling.Pattern;
+import collarwright.units.Decimals;
+import java.util.ArrayList;
+import java.util.List;
+
+/** How many of everything: per dome, and to make for the whole order with its spares. */
+final class Amounts {
+
+    private final Plan plan;
+    private final Order order;
+
+    Amounts(Plan plan) {
+        this.plan = plan;
+        this.order = plan.job().order();
+    }
+
+    int hubs() {
+        return plan.hubs().dome().nodeCount();
+    }
+
+    int strutEnds() {
+        return 2 * plan.hubs().dome().memberCount();
+    }
+
+    int collarsToMake() {
+        return plan.book().patterns().stream()
+                .mapToInt(p -> order.made(p.count()))
+                .sum();
+    }
+
+    int strutsToMake() {
+        return plan.struts().types().stream()
+                .mapToInt(t -> order.made(t.count()))
+                .sum();
+    }
+
+    int ringsToMake() {
+        return order.made(hubs());
+    }
+
+    /** What the spares come to, in words. */
+    String spares() {
+        String domes = order.domes() == 1 ? "1 dome" : order.domes() + " domes";
+        return order.sparesPercent() == 0
+                ? domes + ", no spares"
+                : domes + " and " + Decimals.trimmed(order.sparesPercent(), 2)
+                        + " % spares, at least one of every type";
+    }
+
+    Grid toMake() {
+        List<List<Cell>> rows = new ArrayList<>();
+        for (Pattern pattern : plan.book().patterns()) {
+            int holes = pattern.holes().size();
+            rows.add(row("collar " + pattern.id() + ", " + holes + " holes", pattern.count()));
+        }
+        Job job = plan.job();
+        rows.add(row("centre ring, " + job.hub().ring().title(), hubs()));
+        for (StrutType type : plan.struts().types()) {
+            rows.add(row(
+                    "strut " + type.id() + ", " + Sizes.mm(type.cut()) + " (" + Sizes.inches(type.cut()) + ")",
+                    type.count()));
+        }
+        String tie = job.hub().fix() == Fix.TIE ? "tie, one for each strut end" : "pin, one for each strut end";
+        rows.add(row(tie, strutEnds()));
+        return new Grid(
+                "What to make",
+                List.of(Column.words("part"), Column.numbers("in one dome"), Column.numbers("to make")),
+                rows);
+    }
+
+    private List<Cell> row(String part, int perDome) {
+        return List.of(
+                Cell.of(part), Cell.of(Integer.toString(perDome)), Cell.strong(Integer.toString(order.made(perDome))));
+    }
+}

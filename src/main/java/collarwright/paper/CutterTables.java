@@ -1,0 +1,112 @@
+package collarwright.paper;
+
+import collarwright.machining.CuttingData;
+import collarwright.picture.Figures;
+import collarwright.plan.Plan;
+import collarwright.tooling.Cutter;
+import collarwright.tooling.Pattern;
+import collarwright.units.Decimals;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** The cutters that the patterns need. */
+final class CutterTables {
+
+    private final Plan plan;
+    private final Figures figures;
+
+    CutterTables(Plan plan) {
+        this.plan = plan;
+        this.figures = new Figures(plan.job().shop().programUnits());
+    }
+
+    private List<Cutter> used() {
+        return plan.book().patterns().stream()
+                .flatMap(p -> p.holes().stream())
+                .map(h -> h.cutter())
+                .distinct()
+                .sorted(Comparator.comparingDouble((Cutter c) -> c.asDrilled().nominal())
+                        .thenComparing(Cutter::id))
+                .toList();
+    }
+
+    private Map<String, Integer> holesToMake() {
+        Map<String, Integer> counts = new TreeMap<>();
+        for (Pattern pattern : plan.book().patterns()) {
+            int collars = plan.job().order().made(pattern.count());
+            pattern.holes().forEach(h -> counts.merge(h.cutter().id(), collars, Integer::sum));
+        }
+        return counts;
+    }
+
+    Grid grid() {
+        Map<String, Integer> perDome = plan.book().holesByCutter();
+        Map<String, Integer> toMake = holesToMake();
+        List<List<Cell>> rows = new ArrayList<>();
+        for (Cutter cutter : used()) {
+            rows.add(List.of(
+                    Cell.strong(cutter.marked() + " " + cutter.kind().title()),
+                    Cell.of(figures.size(cutter.asDrilled().nominal())
+                            + (cutter.measured() ? "\nmeasured" : "\nnominal,\nnot measured")),
+                    Cell.of(figures.length(cutter.lead())),
+                    Cell.of(figures.length(cutter.depth())),
+                    Cell.of(speed(cutter)),
+                    Cell.of(Integer.toString(perDome.getOrDefault(cutter.id(), 0))),
+                    Cell.strong(Integer.toString(toMake.getOrDefault(cutter.id(), 0)))));
+        }
+        return new Grid(
+                "Cutters for the collars",
+                List.of(
+                        Column.words("cutter"),
+                        Column.numbers("as drilled"),
+                        Column.numbers("point or pilot"),
+                        Column.numbers("cuts up to"),
+                        Column.numbers("start speed"),
+                        Column.numbers("holes in one dome"),
+                        Column.numbers("holes to make")),
+                rows);
+    }
+
+    private Optional<CuttingData.Row> row(Cutter cutter) {
+        return plan.job().shop().cutting().rows().stream()
+                .filter(r -> r.kind() == cutter.kind() && r.fromSize() <= cutter.size() && cutter.size() <= r.toSize())
+                .findFirst();
+    }
+
+    // Definition of surface speed: v = π · D · n. Held within what cutter and spindle can turn.
+    private String speed(Cutter cutter) {
+        return row(cutter)
+                .map(r -> {
+                    double wanted = 1000 * r.surfaceSpeedMPerMin() / (StrictMath.PI * cutter.size());
+                    double held = StrictMath.max(cutter.minRpm(), StrictMath.min(cutter.maxRpm(), wanted));
+                    return Decimals.fixed(held, 0) + " rpm";
+                })
+                .orElse("ask its maker");
+    }
+
+    /** Where the start speeds come from, one line for each source. */
+    List<String> sources() {
+        List<String> lines = new ArrayList<>();
+        CuttingData data = plan.job().shop().cutting();
+        for (Cutter cutter : used()) {
+            row(cutter).ifPresent(r -> {
+                String line = "Start speed for a " + cutter.kind().title() + " in " + data.title() + ": "
+                        + Decimals.trimmed(r.surfaceSpeedMPerMin(), 1) + " m/min ("
+                        + Decimals.fixed(r.surfaceSpeedMPerMin() / 0.3048, 0)
+                        + " ft/min) at the edge, within the limits"
+                        + " of the cutter. Source: " + r.source() + ".";
+                if (!lines.contains(line)) {
+                    lines.add(line);
+                }
+            });
+        }
+        if (!data.caution().isBlank()) {
+            lines.add(data.caution());
+        }
+        return lines;
+    }
+}

@@ -1,0 +1,46 @@
+package collarwright.paper;
+
+import collarwright.dome.Dome;
+import collarwright.plan.Plan;
+import collarwright.units.Decimals;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the dome is, in a few lines. */
+final class DomeFacts {
+
+    private DomeFacts() {}
+
+    /**
+     * One line.
+     *
+     * @param name what it is
+     * @param value how much or which
+     */
+    record Fact(String name, String value) {}
+
+    static List<Fact> of(Plan plan) {
+        Dome dome = plan.hubs().dome();
+        int frequency = dome.settings().frequency();
+        double radius = plan.struts().radius();
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new Fact(
+                "dome",
+                "icosahedron, class I, frequency " + frequency + "v, "
+                        + dome.settings().rows() + " of " + 3 * frequency + " rows, vertex up, natural foot"));
+        facts.add(new Fact("radius", Sizes.both(round(radius)) + " to the nodes"));
+        if (dome.footRadius() > 0) {
+            facts.add(new Fact("floor diameter", Sizes.both(round(2 * radius * dome.footRadius()))));
+            facts.add(new Fact("height", Sizes.both(round(radius * (1 - dome.footZ())))));
+        }
+        facts.add(new Fact("hubs and struts", dome.nodeCount() + " hubs, " + dome.memberCount() + " struts"));
+        facts.add(new Fact("order", new Amounts(plan).spares()));
+        facts.add(new Fact("machine", plan.job().shop().machine().title()));
+        return facts;
+    }
+
+    // A tenth of a millimetre is finer than any dome is put up.
+    private static double round(double length) {
+        return Double.parseDouble(Decimals.fixed(length, 1));
+    }
+}

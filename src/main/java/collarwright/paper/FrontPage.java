@@ -1,0 +1,312 @@
+package collarwright.paper;
+
+import collarwright.collar.CollarBody;
+import collarwright.finding.Level;
+import collarwright.job.Job;
+import collarwright.picture.DomePicture;
+import collarwright.picture.Figures;
+import collarwright.picture.HubPicture;
+import collarwright.picture.Lettering;
+import collarwright.picture.Picture;
+import collarwright.picture.SectionPicture;
+import collarwright.picture.StripPicture;
+import collarwright.picture.SvgGlyphs;
+import collarwright.picture.SvgPicture;
+import collarwright.picture.TierPicture;
+import collarwright.plan.Plan;
+import collarwright.tooling.Hole;
+import collarwright.tooling.Pattern;
+import collarwright.units.Decimals;
+import java.nio.charset.StandardCharsets;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The pack's front page: what is made, what was found, pictures, tables, and every file with what it is for. One file that
+ * opens without a network or a script, on a phone, a desk and A4 paper; well-formed as XML too.
+ */
+public final class FrontPage {
+
+    /** Width that a phone of 390 pixels shows whole. */
+    private static final double NARROW = 88;
+
+    private static final double WIDE = 180;
+
+    /** More patterns than this are pictured in the traveller only. */
+    private static final int MOST_PICTURED = 24;
+
+    private final Paperwork work;
+    private final Plan plan;
+    private final Job job;
+    private final SvgGlyphs glyphs = new SvgGlyphs(Lettering.load());
+    private final StringBuilder html = new StringBuilder();
+
+    private FrontPage(Paperwork work) {
+        this.work = work;
+        this.plan = work.plan();
+        this.job = plan.job();
+    }
+
+    /**
+     * Prints the page.
+     *
+     * @param work what it is printed from
+     * @return HTML, UTF-8; the same bytes for the same work
+     */
+    public static byte[] print(Paperwork work) {
+        return new FrontPage(work).page().getBytes(StandardCharsets.UTF_8);
+    }
+
+    private String page() {
+        String title = HtmlText.escape(job.title());
+        html.append(
+                        "<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\" xml:lang=\"en\">\n<head>\n")
+                .append("<meta charset=\"utf-8\"/>\n")
+                .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>")
+                .append(title)
+                .append(", revision ")
+                .append(HtmlText.escape(job.revision()))
+                .append("</title>\n<style>\n")
+                .append(PageStyle.css())
+                .append("</style>\n</head>\n<body>\n<header>\n<h1 dir=\"auto\">")
+                .append(title)
+                .append("</h1>\n<p>Revision <strong>")
+                .append(HtmlText.escape(job.revision()))
+                .append(
+                        "</strong>. Every paper and program of this job carries it: throw away any other.</p>\n<p><a href=\"#findings\">Findings: ")
+                .append(HtmlText.escape(FindingTexts.count(plan.findings())))
+                .append("</a></p>\n</header>\n");
+        contents();
+        html.append("<main>\n");
+        making();
+        dome();
+        findings();
+        patterns();
+        struts();
+        cutters();
+        stock();
+        files();
+        cautions();
+        return html.append("</main>\n<svg width=\"0\" height=\"0\" class=\"shapes\" aria-hidden=\"true\">")
+                .append(glyphs.defs())
+                .append("</svg>\n</body>\n</html>\n")
+                .toString();
+    }
+
+    private void contents() {
+        List<String> names = List.of(
+                "What to make",
+                "The dome",
+                "Findings",
+                "Collar patterns",
+                "Struts",
+                "Cutters",
+                "Stock to pull",
+                "Files",
+                "Cautions");
+        html.append("<nav aria-label=\"On this page\">\n<ul>\n");
+        for (String name : names) {
+            html.append("<li><a href=\"#")
+                    .append(id(name))
+                    .append("\">")
+                    .append(name)
+                    .append("</a></li>\n");
+        }
+        html.append("</ul>\n</nav>\n");
+    }
+
+    private static String id(String name) {
+        return name.toLowerCase(java.util.Locale.ROOT).replace(' ', '-');
+    }
+
+    private void open(String name) {
+        html.append("<section id=\"")
+                .append(id(name))
+                .append("\">\n<h2>")
+                .append(name)
+                .append("</h2>\n");
+    }
+
+    private void close() {
+        html.append("</section>\n");
+    }
+
+    private void paragraph(String text) {
+        html.append("<p>").append(HtmlText.escape(text)).append("</p>\n");
+    }
+
+    private void points(List<String> points) {
+        html.append("<ul>\n");
+        points.forEach(p -> html.append("<li>").append(HtmlText.escape(p)).append("</li>\n"));
+        html.append("</ul>\n");
+    }
+
+    private void making() {
+        open("What to make");
+        html.append("<dl>\n");
+        for (DomeFacts.Fact fact : DomeFacts.of(plan)) {
+            html.append("<div><dt>")
+                    .append(HtmlText.escape(fact.name()))
+                    .append("</dt><dd>")
+                    .append(HtmlText.escape(fact.value()))
+                    .append("</dd></div>\n");
+        }
+        html.append("</dl>\n").append(HtmlGrid.bare(new Amounts(plan).toMake()));
+        close();
+    }
+
+    private void findings() {
+        open("Findings");
+        boolean stop = plan.findings().stream().anyMatch(f -> f.level() == Level.STOP);
+        html.append(stop ? "<p class=\"stop\"><strong>Do not make this yet: " : "<p><strong>")
+                .append(HtmlText.escape(FindingTexts.count(plan.findings())))
+                .append(".</strong></p>\n");
+        if (!plan.findings().isEmpty()) {
+            html.append(HtmlGrid.bare(FindingTexts.grid(plan.findings())));
+        }
+        close();
+    }
+
+    private void dome() {
+        open("The dome");
+        String outside = "From outside; sizes to the nodes.";
+        if (!TierPicture.readable(plan)) {
+            figure(new DomePicture(plan, WIDE), "dome", "single", outside);
+            close();
+            return;
+        }
+        figure(new DomePicture(plan, WIDE), "dome", "wide", outside);
+        figure(new DomePicture(plan, NARROW), "dome-narrow", "narrow", outside);
+        String map =
+                "Opened out flat, seen from above, each hub with its pattern. Hubs are named by tier and place: places"
+                        + " count clockwise from the meridian that points up here.";
+        figure(new TierPicture(plan, WIDE), "tiers", "wide", map);
+        figure(new TierPicture(plan, NARROW), "tiers-narrow", "narrow", map);
+        close();
+    }
+
+    private void figure(Picture picture, String id, String kind, String caption) {
+        html.append("<figure class=\"")
+                .append(kind)
+                .append("\">")
+                .append(SvgPicture.element(picture, id, glyphs))
+                .append("<figcaption>")
+                .append(HtmlText.escape(caption))
+                .append("</figcaption></figure>\n");
+    }
+
+    private void patterns() {
+        open("Collar patterns");
+        List<Pattern> patterns = plan.book().patterns();
+        if (patterns.isEmpty()) {
+            paragraph("No pattern could be laid out: see the findings.");
+        } else {
+            html.append(HtmlGrid.bare(PatternOverview.of(plan)));
+            paragraph(
+                    "Slack is how much further than needed a strut can lean. The fingerprint stands for the drilling, the"
+                            + " same in every job.");
+        }
+        for (int i = 0; i < StrictMath.min(patterns.size(), MOST_PICTURED); i++) {
+            pattern(i, patterns.get(i));
+        }
+        if (patterns.size() > MOST_PICTURED) {
+            paragraph("The other patterns are pictured in traveller.pdf.");
+        }
+        close();
+    }
+
+    private void pattern(int index, Pattern pattern) {
+        CollarBody body = job.hub().body();
+        Figures figures = new Figures(job.shop().programUnits());
+        Hole loosest = pattern.holes().stream()
+                .max(Comparator.comparingDouble(Hole::slack))
+                .orElseThrow();
+        html.append("<section class=\"pattern\">\n<h3>Pattern ")
+                .append(pattern.id())
+                .append(": make ")
+                .append(job.order().made(pattern.count()))
+                .append("</h3>\n<div class=\"pair\">\n");
+        String id = pattern.id().toLowerCase(java.util.Locale.ROOT);
+        figure(
+                new HubPicture(plan, index, NARROW),
+                id + "-hub",
+                "single",
+                "Seen from above: hole numbers, strut types, degrees clockwise from the 0° line.");
+        var subject = new SectionPicture.Subject(body, job.strut().stock().od(), loosest);
+        figure(
+                new SectionPicture(subject, figures, NARROW),
+                id + "-section",
+                "single",
+                "Cut through hole " + loosest.number() + ", the one with the most slack.");
+        html.append("</div>\n");
+        figure(
+                new StripPicture(body, pattern, figures, WIDE),
+                id + "-strip",
+                "wide",
+                "Opened out, outer face toward you.");
+        figure(
+                new StripPicture(body, pattern, figures, NARROW),
+                id + "-strip-narrow",
+                "narrow",
+                "Opened out, outer face toward you.");
+        html.append("</section>\n");
+    }
+
+    private void struts() {
+        open("Struts");
+        html.append(HtmlGrid.bare(new StrutTables(plan).overview()));
+        paragraph("Error: the fraction less the true length. Cut by the exact figure where you can.");
+        close();
+    }
+
+    private void cutters() {
+        open("Cutters");
+        CutterTables cutters = new CutterTables(plan);
+        if (plan.book().patterns().isEmpty()) {
+            paragraph("No cutter was chosen: see the findings.");
+        } else {
+            html.append(HtmlGrid.bare(cutters.grid()));
+            points(cutters.sources());
+        }
+        close();
+    }
+
+    private void stock() {
+        open("Stock to pull");
+        html.append(HtmlGrid.of(new StockToPull(plan).grid()));
+        close();
+    }
+
+    private void files() {
+        open("Files");
+        html.append("<ul class=\"files\">\n");
+        for (PackFile file : work.files()) {
+            html.append("<li><a href=\"")
+                    .append(HtmlText.link(file.path()))
+                    .append("\">")
+                    .append(HtmlText.escape(file.path()).replace("/", "/<wbr/>"))
+                    .append("</a>")
+                    .append(file.bytes() > 0 ? " <small>" + size(file.bytes()) + "</small>" : "")
+                    .append("<br/>")
+                    .append(HtmlText.escape(file.purpose()))
+                    .append("</li>\n");
+        }
+        html.append("</ul>\n");
+        close();
+    }
+
+    private static String size(long bytes) {
+        if (bytes < 1000) {
+            return bytes + " bytes";
+        }
+        return bytes < 1_000_000
+                ? Decimals.fixed(bytes / 1000.0, 0) + " kB"
+                : Decimals.fixed(bytes / 1_000_000.0, 1) + " MB";
+    }
+
+    private void cautions() {
+        open("Cautions");
+        points(Cautions.all());
+        close();
+    }
+}

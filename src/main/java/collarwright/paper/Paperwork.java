@@ -1,0 +1,20 @@
+package collarwright.paper;
+
+import collarwright.machining.SetupSheet;
+import collarwright.plan.Plan;
+import java.util.List;
+
+/**
+ * What papers are printed from.
+ *
+ * @param plan the plan
+ * @param setups setup sheets of the machine's programs; empty for a press
+ * @param files every file of the pack, in the order in which they are listed
+ */
+public record Paperwork(Plan plan, List<SetupSheet> setups, List<PackFile> files) {
+    /** Keeps the lists. */
+    public Paperwork {
+        setups = List.copyOf(setups);
+        files = List.copyOf(files);
+    }
+}

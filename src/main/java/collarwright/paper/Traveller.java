@@ -1,0 +1,177 @@
+package collarwright.paper;
+
+import collarwright.collar.CollarBody;
+import collarwright.job.Job;
+import collarwright.picture.DomePicture;
+import collarwright.picture.Figures;
+import collarwright.picture.Lettering;
+import collarwright.picture.RingPicture;
+import collarwright.picture.SectionPicture;
+import collarwright.picture.StripPicture;
+import collarwright.picture.StrutPicture;
+import collarwright.picture.TierPicture;
+import collarwright.plan.Plan;
+import collarwright.tooling.Hole;
+import collarwright.tooling.Pattern;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The traveller: route sheets that go through the shop with the work. A cover with counts, stock, findings and cautions;
+ * the dome; tools; for every pattern where to drill, with what, how deep, and what to measure; setup sheets of the
+ * machine's programs; the struts.
+ */
+public final class Traveller {
+
+    private static final double HALF = 88;
+
+    /** How high an unrolled collar may get on paper, so that the press table fits below it. */
+    private static final double STRIP_HEIGHT = 28;
+
+    private final Paperwork work;
+    private final Plan plan;
+    private final Job job;
+    private final Flow flow;
+    private final Figures figures;
+
+    private Traveller(Paperwork work, Lettering letters) {
+        this.work = work;
+        this.plan = work.plan();
+        this.job = plan.job();
+        this.flow = new Flow(letters);
+        this.figures = new Figures(job.shop().programUnits());
+    }
+
+    /**
+     * Prints the traveller.
+     *
+     * @param work what it is printed from
+     * @return a PDF file, A4; the same bytes for the same work
+     */
+    public static byte[] print(Paperwork work) {
+        Lettering letters = Lettering.load();
+        List<Page> pages = new Traveller(work, letters).pages();
+        return new PdfPages(
+                        letters, work.plan().job().title(), work.plan().job().revision())
+                .print(pages);
+    }
+
+    private List<Page> pages() {
+        cover();
+        dome();
+        for (Pattern pattern : plan.book().patterns()) {
+            pattern(pattern);
+        }
+        work.setups().forEach(setup -> new SetupPages(flow, figures).print(setup));
+        struts();
+        return flow.pages();
+    }
+
+    private void cover() {
+        flow.page("Traveller");
+        flow.title(job.title());
+        if (!flow.letters().shows(job.title())) {
+            flow.text("□ stands for a letter that this paper's typeface lacks; index.html shows the whole title.");
+        }
+        flow.text("Revision " + job.revision()
+                + ". Every paper and program of this job carries it: throw away any other.");
+        flow.gap(2);
+        flow.facts(DomeFacts.of(plan), new DomePicture(plan, HALF));
+        flow.heading("What to make");
+        flow.bareGrid(new Amounts(plan).toMake());
+        flow.heading("Stock to pull");
+        flow.grid(new StockToPull(plan).grid());
+        if (!plan.book().patterns().isEmpty()) {
+            tools();
+        }
+        flow.heading("Findings: " + FindingTexts.count(plan.findings()));
+        if (!plan.findings().isEmpty()) {
+            flow.bareGrid(FindingTexts.grid(plan.findings()));
+        }
+        flow.need(50);
+        flow.heading("Cautions");
+        flow.points(Cautions.all());
+    }
+
+    private void tools() {
+        flow.heading("Cutters for the collars");
+        CutterTables cutters = new CutterTables(plan);
+        flow.bareGrid(cutters.grid());
+        flow.points(cutters.sources());
+        flow.text(
+                "Measure one hole of every cutter in scrap of this stock before the run, and give the size in the job if"
+                        + " it differs: a quarter of a millimetre is about a degree.");
+    }
+
+    private void dome() {
+        flow.page("Dome");
+        flow.heading("The dome from outside, sizes to the nodes");
+        flow.pictures(new DomePicture(plan, Flow.WIDTH));
+        if (!TierPicture.readable(plan)) {
+            return;
+        }
+        flow.need(170);
+        flow.heading("Opened out flat, seen from above");
+        flow.text(
+                "Each hub with its pattern. Hubs are named by tier and place: places count clockwise from the +x meridian,"
+                        + " which points up here. Uphill is toward the middle.");
+        flow.pictures(new TierPicture(plan, Flow.WIDTH - 4));
+    }
+
+    private void pattern(Pattern pattern) {
+        int toMake = job.order().made(pattern.count());
+        flow.page("Pattern " + pattern.id());
+        flow.title("Pattern " + pattern.id() + ": make " + toMake + " (" + pattern.count() + " in one dome)");
+        CollarBody body = job.hub().body();
+        flow.facts(List.of(
+                new DomeFacts.Fact(
+                        "collar", job.hub().collar().title() + ", cut " + Sizes.both(body.width()) + " wide"),
+                new DomeFacts.Fact(
+                        "outside", "Ø " + StockToPull.diameter(job.hub().collar())),
+                new DomeFacts.Fact("inside", StockToPull.wall(job.hub().collar())),
+                new DomeFacts.Fact("fingerprint", pattern.fingerprint() + " (the drilling, the same in every job)")));
+        Hole loosest = pattern.holes().stream()
+                .max(Comparator.comparingDouble(Hole::slack))
+                .orElseThrow();
+        var subject = new SectionPicture.Subject(body, job.strut().stock().od(), loosest);
+        flow.pictures(new RingPicture(body, pattern, HALF - 8), new SectionPicture(subject, figures, HALF - 10));
+        double whole = 2 * StrictMath.PI * body.outerRadius();
+        flow.pictures(new StripPicture(
+                body, pattern, figures, StrictMath.min(Flow.WIDTH, STRIP_HEIGHT * whole / body.width())));
+        PatternTables tables = new PatternTables(plan, pattern);
+        flow.grid(tables.press());
+        flow.text("Depth: touch the crown with the cutter's lowest point, set zero, go down so far. "
+                + String.join(" ", tables.depths()) + " " + Cautions.atTheDrill());
+        checks(pattern, tables);
+    }
+
+    private void checks(Pattern pattern, PatternTables tables) {
+        Inspection inspection = new Inspection(plan, pattern);
+        flow.page("Pattern " + pattern.id() + ", checks");
+        flow.grid(tables.why());
+        flow.grid(inspection.firstArticle());
+        flow.grid(inspection.caliper());
+        flow.text(inspection.caliperNote());
+        flow.grid(inspection.pins());
+        flow.text(Inspection.pinRule());
+    }
+
+    private void struts() {
+        flow.page("Struts");
+        flow.title("Struts: make " + new Amounts(plan).strutsToMake());
+        StrutTables tables = new StrutTables(plan);
+        flow.facts(List.of(
+                new DomeFacts.Fact("stock", job.strut().stock().title()),
+                new DomeFacts.Fact(
+                        "outside", "Ø " + StockToPull.diameter(job.strut().stock()))));
+        flow.pictures(new StrutPicture(tables.drilled(), Flow.WIDTH));
+        flow.grid(tables.cutting());
+        flow.text("Error: the fraction less the true length. Cut by the exact figure where you can.");
+        job.strut().tieHole().ifPresent(tie -> {
+            flow.grid(tables.drilling());
+            flow.text("Tie hole Ø " + Sizes.both(tie.diameter())
+                    + ", through the strut's axis. Twist: from the hole at E1 to the hole at E2, about the strut; 0°: both"
+                    + " holes are parallel.");
+        });
+    }
+}

@@ -1,0 +1,163 @@
+package collarwright.picture;
+
+import collarwright.collar.CollarBody;
+import collarwright.hub.HubStrut;
+import collarwright.hub.HubType;
+import collarwright.plan.Plan;
+import java.awt.geom.Path2D;
+import java.util.List;
+
+/** One hub seen from above: the collar, its struts, the centre ring, hole numbers and the 0° line. */
+public final class HubPicture implements Picture {
+
+    private static final double MARGIN = 16;
+
+    private final Plan plan;
+    private final HubType type;
+    private final String name;
+    private final double width;
+    private final Spot centre;
+    private final double end;
+    private final double scale;
+
+    /**
+     * Prepares the picture.
+     *
+     * @param plan the plan
+     * @param hubType index into the hub types
+     * @param width mm on paper
+     */
+    public HubPicture(Plan plan, int hubType, double width) {
+        this.plan = plan;
+        this.type = plan.hubs().types().get(hubType);
+        this.name = collarwright.units.Ids.letters('H', hubType);
+        this.width = width;
+        this.centre = new Spot(width / 2, width / 2 - 2);
+        this.end = width / 2 - MARGIN;
+        this.scale = end / 1.42 / body().outerRadius();
+    }
+
+    private CollarBody body() {
+        return plan.job().hub().body();
+    }
+
+    @Override
+    public double width() {
+        return width;
+    }
+
+    @Override
+    public double height() {
+        return width - 4;
+    }
+
+    @Override
+    public String describe() {
+        StringBuilder holes = new StringBuilder();
+        for (int i = 0; i < type.struts().size(); i++) {
+            HubStrut strut = type.struts().get(i);
+            holes.append(i == 0 ? "" : ", ")
+                    .append("hole ")
+                    .append(i + 1)
+                    .append(" at ")
+                    .append(Figures.degrees(strut.azimuth()))
+                    .append(" takes strut ")
+                    .append(strutName(strut));
+        }
+        return "Hub " + name + " seen from above, clockwise from the 0° line: " + holes + ".";
+    }
+
+    private String strutName(HubStrut strut) {
+        return plan.struts().types().get(strut.strutType()).id();
+    }
+
+    @Override
+    public void paint(Sketch sketch) {
+        type.struts().forEach(strut -> body(sketch, strut));
+        centreRing(sketch);
+        wall(sketch);
+        type.struts().forEach(strut -> hidden(sketch, strut));
+        datum(sketch);
+        for (int i = 0; i < type.struts().size(); i++) {
+            letters(sketch, i, type.struts().get(i));
+        }
+    }
+
+    // From the middle to hole 1 and on beyond its strut, clear of the letters.
+    private void datum(Sketch sketch) {
+        double ring = plan.job().hub().ring().outerRadius() * scale;
+        sketch.line(Stroking.axis(Ink.DATUM), centre, centre.polar(ring, 0));
+        sketch.line(Stroking.axis(Ink.DATUM), centre.polar(end, 0), centre.polar(end + 2.2, 0));
+    }
+
+    private Path2D bar(double from, double to, double azimuth) {
+        double half = plan.job().strut().stock().od().nominal() / 2 * scale;
+        double side = azimuth + StrictMath.PI / 2;
+        Spot a = centre.polar(from, azimuth);
+        Spot b = centre.polar(to, azimuth);
+        return Sketch.chain(
+                List.of(a.polar(-half, side), b.polar(-half, side), b.polar(half, side), a.polar(half, side)), true);
+    }
+
+    private double inner(HubStrut strut) {
+        double setback = plan.struts().types().get(strut.strutType()).a().setback();
+        return setback * StrictMath.cos(strut.axialAngle()) * scale;
+    }
+
+    private void body(Sketch sketch, HubStrut strut) {
+        Path2D bar = bar(inner(strut), end, strut.azimuth());
+        sketch.fill(Ink.PALE, bar);
+        sketch.draw(Stroking.edge(), bar);
+    }
+
+    private void centreRing(Sketch sketch) {
+        var ring = plan.job().hub().ring();
+        Path2D.Double shape = new Path2D.Double(Path2D.WIND_EVEN_ODD);
+        shape.append(Sketch.circle(centre, ring.outerRadius() * scale), false);
+        ring.wall()
+                .ifPresent(wall ->
+                        shape.append(Sketch.circle(centre, (ring.outerRadius() - wall.nominal()) * scale), false));
+        sketch.fill(Ink.TINT, shape);
+        sketch.draw(Stroking.edge(), shape);
+    }
+
+    private void wall(Sketch sketch) {
+        Path2D.Double shape = new Path2D.Double(Path2D.WIND_EVEN_ODD);
+        shape.append(Sketch.circle(centre, body().outerRadius() * scale), false);
+        shape.append(Sketch.circle(centre, body().innerRadius() * scale), false);
+        sketch.fill(Ink.TINT, shape);
+        sketch.draw(Stroking.edge(), shape);
+    }
+
+    // The strut runs through the wall below the collar's upper edge.
+    private void hidden(Sketch sketch, HubStrut strut) {
+        double half = plan.job().strut().stock().od().nominal() / 2;
+        double side = strut.azimuth() + StrictMath.PI / 2;
+        double from = root(body().innerRadius(), half) * scale;
+        double to = root(body().outerRadius(), half) * scale;
+        for (double across : new double[] {-half * scale, half * scale}) {
+            sketch.line(
+                    Stroking.hidden(),
+                    centre.polar(from, strut.azimuth()).polar(across, side),
+                    centre.polar(to, strut.azimuth()).polar(across, side));
+        }
+    }
+
+    private static double root(double radius, double across) {
+        return StrictMath.sqrt(StrictMath.max(0, radius * radius - across * across));
+    }
+
+    private void letters(Sketch sketch, int hole, HubStrut strut) {
+        double ring = plan.job().hub().ring().outerRadius() * scale;
+        Spot number = centre.polar((ring + body().innerRadius() * scale) / 2 + 0.5, strut.azimuth());
+        Badges.number(sketch, number, hole + 1);
+        Spot tag = centre.polar((end + body().outerRadius() * scale) / 2, strut.azimuth());
+        sketch.write(
+                Label.of(strutName(strut), tag.x(), tag.y(), Label.Side.MIDDLE).strong());
+        double out = end + 4 + 5 * StrictMath.abs(StrictMath.sin(strut.azimuth()));
+        Spot angle = centre.polar(out, strut.azimuth());
+        Ink ink = hole == 0 ? Ink.DATUM : Ink.INK;
+        sketch.write(Label.of(Figures.degrees(strut.azimuth()), angle.x(), angle.y(), Label.Side.MIDDLE)
+                .in(ink));
+    }
+}

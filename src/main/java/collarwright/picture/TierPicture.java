@@ -1,0 +1,145 @@
+package collarwright.picture;
+
+import collarwright.dome.Dome;
+import collarwright.plan.Plan;
+import collarwright.units.Ids;
+
+/**
+ * The dome opened out flat, seen from above: the apex in the middle, the tiers around it, every hub with its pattern.
+ *
+ * <p>The distance from the middle is the angle from the apex, so that the lower tiers of a dome that narrows toward its
+ * foot do not hide each other. The +x meridian points up; places in a tier count clockwise from it.
+ */
+public final class TierPicture implements Picture {
+
+    private static final double MARGIN = 8;
+    private static final int MOST = 5000;
+    private static final double BADGE = 3.9;
+
+    private final Plan plan;
+    private final Dome dome;
+    private final double width;
+    private final StrutKey key;
+    private final double radiansToPaper;
+    private final Spot centre;
+
+    /**
+     * Tells whether a dome is coarse enough to be read when it is opened out.
+     *
+     * @param plan the plan
+     * @return false where its hubs would run together
+     */
+    public static boolean readable(Plan plan) {
+        return plan.hubs().dome().memberCount() <= MOST;
+    }
+
+    /**
+     * Prepares the picture.
+     *
+     * @param plan the plan
+     * @param width mm on paper
+     */
+    public TierPicture(Plan plan, double width) {
+        this.plan = plan;
+        this.dome = plan.hubs().dome();
+        this.width = width;
+        this.key = new StrutKey(plan, width);
+        double widest = StrictMath.acos(StrictMath.max(-1, dome.footZ()));
+        this.radiansToPaper = (width / 2 - MARGIN) / widest;
+        this.centre = new Spot(width / 2, width / 2);
+    }
+
+    @Override
+    public double width() {
+        return width;
+    }
+
+    @Override
+    public double height() {
+        return width + key.height();
+    }
+
+    @Override
+    public String describe() {
+        return "The dome opened out flat, seen from above: the apex in the middle, " + (dome.tierCount() - 1)
+                + " tiers around it, every hub with the name of its pattern, every strut with the line of its type. The first place of each tier is named; places count clockwise.";
+    }
+
+    private Spot spot(int node) {
+        double x = dome.x(node);
+        double y = dome.y(node);
+        double flat = StrictMath.sqrt(x * x + y * y);
+        double angle = StrictMath.atan2(flat, dome.z(node));
+        return flat < 1e-12 ? centre : centre.polar(angle * radiansToPaper, StrictMath.atan2(-y, x));
+    }
+
+    // The lowest node of a whole sphere lies everywhere on the rim.
+    private boolean placeless(int node) {
+        return dome.z(node) < 0 && dome.x(node) * dome.x(node) + dome.y(node) * dome.y(node) < 1e-24;
+    }
+
+    @Override
+    public void paint(Sketch sketch) {
+        double nearest = nearest();
+        int types = plan.struts().types().size();
+        boolean apart = nearest >= 6 && StrutLines.tellApart(types);
+        MemberPaths paths = new MemberPaths(apart ? types : 1);
+        for (int m = 0; m < dome.memberCount(); m++) {
+            if (!placeless(dome.memberA(m)) && !placeless(dome.memberB(m))) {
+                paths.add(apart ? plan.hubs().strutTypeOf(m) : 0, spot(dome.memberA(m)), spot(dome.memberB(m)));
+            }
+        }
+        paths.draw(sketch, type -> nearest < 6 ? Stroking.solid(Stroking.FINE, Ink.INK) : StrutLines.of(type, types));
+        hubs(sketch, nearest);
+        key.paint(sketch, width);
+    }
+
+    /** The shortest strut on paper: how much room a hub has. */
+    private double nearest() {
+        double least = Double.POSITIVE_INFINITY;
+        for (int m = 0; m < dome.memberCount(); m++) {
+            Spot a = spot(dome.memberA(m));
+            Spot b = spot(dome.memberB(m));
+            least = StrictMath.min(least, StrictMath.hypot(a.x() - b.x(), a.y() - b.y()));
+        }
+        return least;
+    }
+
+    private void hubs(Sketch sketch, double nearest) {
+        boolean named = nearest > 2 * BADGE + 1.2;
+        for (int node = 0; node < dome.nodeCount(); node++) {
+            if (placeless(node)) {
+                continue;
+            }
+            if (named) {
+                badge(sketch, node);
+            } else {
+                sketch.fill(Ink.INK, Sketch.circle(spot(node), StrictMath.min(0.9, nearest / 6)));
+            }
+        }
+        if (named) {
+            firstPlaces(sketch);
+        }
+    }
+
+    private void badge(Sketch sketch, int node) {
+        Spot at = spot(node);
+        var circle = Sketch.circle(at, BADGE);
+        sketch.fill(Ink.PAPER, circle);
+        sketch.draw(Stroking.solid(Stroking.NARROW, Ink.INK), circle);
+        sketch.write(Label.of(Ids.letters('C', plan.hubs().typeOf(node)), at.x(), at.y(), Label.Side.MIDDLE));
+    }
+
+    // The first place of every tier, so that any other can be counted off.
+    private void firstPlaces(Sketch sketch) {
+        for (int tier = 0; tier < dome.tierCount(); tier++) {
+            int node = dome.firstOfTier(tier);
+            Spot at = placeless(node) ? centre : spot(node).plus(BADGE + 1, 0);
+            sketch.writeIfFree(
+                    Label.of(dome.nodeId(node), at.x(), at.y(), Label.Side.LEFT)
+                            .in(Ink.DATUM)
+                            .onPaper(),
+                    0.5);
+        }
+    }
+}

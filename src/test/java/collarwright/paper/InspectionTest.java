@@ -1,0 +1,40 @@
+package collarwright.paper;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import collarwright.geometry.Interval;
+import collarwright.tooling.Cutter;
+import collarwright.tooling.CutterKind;
+import collarwright.tooling.Hole;
+import org.junit.jupiter.api.Test;
+
+/** The rule of the gauge pins, worked by hand. */
+class InspectionTest {
+
+    private static Hole hole(double least, double most, double required) {
+        Interval size = new Interval(least, (least + most) / 2, most);
+        Cutter cutter = new Cutter("HS-44", CutterKind.HOLE_SAW, "44 mm", 44, size, true, 8, 38, 60, 400, "trial");
+        return new Hole(1, 0, 0, 0.2, required, cutter, 0.21, 0.2, 0.22);
+    }
+
+    @Test
+    void goPin_isTheLeastHole_roundedDown() {
+        assertThat(Inspection.go(hole(44.13, 44.31, 43.5))).isBetween(44.0999, 44.1001);
+    }
+
+    @Test
+    void goPin_isNeverBelowWhatTheStrutNeeds() {
+        assertThat(Inspection.go(hole(44.13, 44.31, 44.121))).isBetween(44.1299, 44.1301);
+    }
+
+    @Test
+    void goPin_ofAHoleThatMayComeUpShort_isWhatTheCutterMakes() {
+        assertThat(Inspection.go(hole(44.13, 44.31, 45))).isBetween(44.0999, 44.1001);
+    }
+
+    @Test
+    void noGoPin_isAQuarterMillimetreOverTheLargestHole_roundedUp() {
+        assertThat(Inspection.noGo(hole(44.13, 44.31, 43.5))).isBetween(44.5999, 44.6001);
+        assertThat(Inspection.noGo(hole(44, 44, 43.5))).isBetween(44.2499, 44.2501);
+    }
+}
