@@ -43,7 +43,10 @@ public final class Mutool {
         return MutoolText.lines(draw(file, page, "stext"));
     }
 
-    /** The rectangle around all marks on a page (from 1), glyphs and stroke widths included, mm, y down. */
+    /**
+     * An outer bound of all marks on a page (from 1), mm, y down: nothing is painted beyond it. Mutool counts every
+     * stroke with the longest mitre that its limit allows, 5 line widths by default, so it may reach too far by that.
+     */
     public static Box ink(Path file, int page) {
         return MutoolText.ink(draw(file, page, "bbox"));
     }

@@ -15,7 +15,12 @@ public final class Xmllint {
             return parsed.err().lines().toList();
         }
         // Exit code 10: the path finds nothing.
-        Run twice = Run.of(List.of("xmllint", "--nonet", "--xpath", "//@id[. = preceding::*/@id]", file.toString()));
+        Run twice = Run.of(List.of(
+                "xmllint",
+                "--nonet",
+                "--xpath",
+                "//@id[. = ../preceding::*/@id or . = ../ancestor::*/@id]",
+                file.toString()));
         return Stream.of(twice.out())
                 .flatMap(String::lines)
                 .map(String::strip)
