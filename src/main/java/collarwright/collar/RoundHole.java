@@ -13,22 +13,27 @@ package collarwright.collar;
  * board, {@code D = d/cos θ + t·tan θ} (Mathematics Central, University of Regina, question QQ.09.18, for a flat board).
  * Otherwise the inner rim touches beside the mid-plane and the strut binds earlier. Sharp rims, rigid parts.
  *
- * <p>Accuracy: the returned angle is within 1e-12 rad of the root of the formula.
+ * <p>Accuracy: the returned angle is within 1e-12 rad of the root of the formula, as long as the strut is thicker than a
+ * thousandth of the bore; within 1e-10 rad otherwise.
  */
 public final class RoundHole {
 
     private static final int MOST_STEPS = 60;
     private static final double STEP_END = 1e-15;
+    private static final double LEAST_SIZE = 1e-100;
+    private static final double MOST_SIZE = 1e100;
+    /** A hole as wide as its strut has no inner contact to start from; this much wider has. */
+    private static final double WIDER = 1 + 4e-16;
 
     private RoundHole() {}
 
     /**
      * Finds the tilt limit.
      *
-     * @param strut strut diameter d, above 0
+     * @param strut strut diameter d, at least 1e-100
      * @param hole hole diameter D, at least d and below twice the inner radius
      * @param inner inner radius Ri of the collar
-     * @param outer outer radius Ro of the collar, above Ri
+     * @param outer outer radius Ro of the collar, above Ri, at most 1e100
      * @return the lean at which the strut binds, in [0, π/2)
      * @throws IllegalArgumentException if a size is out of its range
      */
@@ -52,10 +57,10 @@ public final class RoundHole {
     /**
      * Finds the least hole that lets a strut lean as far as it needs to.
      *
-     * @param strut strut diameter d, above 0
+     * @param strut strut diameter d, at least 1e-100
      * @param lean the lean that is needed, in [0, π/2)
      * @param inner inner radius Ri of the collar
-     * @param outer outer radius Ro of the collar, above Ri
+     * @param outer outer radius Ro of the collar, above Ri, at most 1e100
      * @return the hole's diameter; positive infinity if no hole narrower than the bore does
      * @throws IllegalArgumentException if a size is out of its range
      */
@@ -69,13 +74,13 @@ public final class RoundHole {
         double c = StrictMath.cos(lean);
         double p = (strut / c + (outer - inner) * s / c) / 2;
         if (p < inner && c / p + s / inner > 1 / r) {
-            p = growOffMidPlane(p, s, c, new double[] {r, inner, outer});
+            p = growOffMidPlane(StrictMath.max(p, r * WIDER), s, c, new double[] {r, inner, outer});
         }
         return p < inner ? 2 * p : Double.POSITIVE_INFINITY;
     }
 
     private static void check(double strut, double inner, double outer) {
-        if (!(strut > 0 && inner > strut / 2 && outer > inner && outer < Double.POSITIVE_INFINITY)) {
+        if (!(strut >= LEAST_SIZE && inner > strut / 2 && outer > inner && outer <= MOST_SIZE)) {
             throw new IllegalArgumentException("strut " + strut + " in a collar of radii " + inner + ", " + outer);
         }
     }
@@ -96,9 +101,9 @@ public final class RoundHole {
             double k = 1 / (1 + tau * tau);
             double s = 2 * tau * k;
             double c = (1 - tau * tau) * k;
-            edge = innerContact(edge, s, c, new double[] {inner * inner - r * r, p * p - r * r, r});
-            double axial = StrictMath.sqrt(inner * inner - r * r + edge * edge);
-            double rim = StrictMath.sqrt(p * p - r * r + edge * edge);
+            edge = innerContact(edge, s, c, new double[] {(inner - r) * (inner + r), (p - r) * (p + r), r});
+            double axial = StrictMath.sqrt((inner - r) * (inner + r) + edge * edge);
+            double rim = StrictMath.sqrt((p - r) * (p + r) + edge * edge);
             double gap = (axial - size[3]) * s + (rim + p) * c - edge - r;
             double slope = ((axial - size[3]) * c - (rim + p) * s) * 2 * k;
             double next = tau - gap / slope;
@@ -116,9 +121,9 @@ public final class RoundHole {
         double p = start;
         double edge = 0;
         for (int step = 0; step < MOST_STEPS && p < inner; step++) {
-            edge = innerContact(edge, s, c, new double[] {inner * inner - r * r, p * p - r * r, r});
-            double axial = StrictMath.sqrt(inner * inner - r * r + edge * edge);
-            double rim = StrictMath.sqrt(p * p - r * r + edge * edge);
+            edge = innerContact(edge, s, c, new double[] {(inner - r) * (inner + r), (p - r) * (p + r), r});
+            double axial = StrictMath.sqrt((inner - r) * (inner + r) + edge * edge);
+            double rim = StrictMath.sqrt((p - r) * (p + r) + edge * edge);
             double gap = (axial - size[2]) * s + (rim + p) * c - edge - r;
             double next = p - gap / (c * (p / rim + 1));
             if (StrictMath.abs(next - p) <= STEP_END * p) {
