@@ -24,6 +24,9 @@ import java.util.OptionalDouble;
 public record Check(
         Code code, Where where, Quantity quantity, Sense sense, double value, Limits limits, List<String> hints) {
 
+    /** Sums of lengths in mm or angles in rad are off by less than this from rounding alone. */
+    private static final double ROUNDING = 1e-9;
+
     /** Keeps the hints. */
     public Check {
         hints = List.copyOf(hints);
@@ -75,9 +78,9 @@ public record Check(
         return beyond(limits.warn()) ? Optional.of(Level.WARN) : Optional.empty();
     }
 
-    // A value that misses its limit by less than a nanometre is on it.
+    // A value that misses its limit by less than rounding is on it; one that is no number is never on the right side.
     private boolean beyond(double limit) {
-        return sense == Sense.AT_LEAST ? value < limit - 1e-9 : value > limit + 1e-9;
+        return !(sense == Sense.AT_LEAST ? value >= limit - ROUNDING : value <= limit + ROUNDING);
     }
 
     /**

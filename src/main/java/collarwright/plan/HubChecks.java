@@ -50,6 +50,11 @@ final class HubChecks {
         return checks;
     }
 
+    // A least size with one decimal, rounded up: who follows the hint must not fall short by the rounding.
+    private static String up(double least) {
+        return Decimals.fixed(StrictMath.ceil(least * 10) / 10, 1);
+    }
+
     private Check worst(IntFunction<Check> check) {
         Check worst = check.apply(0);
         for (int hole = 1; hole < part.size(); hole++) {
@@ -78,7 +83,8 @@ final class HubChecks {
         double second = part.largestDiameter(next(hole));
         double larger = StrictMath.max(first, second);
         double web = Webs.between(inner, gap, first, second);
-        double enough = outsideFor(gap, first, second, limits.webStop() * larger);
+        double missed = (web < limits.webStop() * larger ? limits.webStop() : limits.webWarn()) * larger;
+        double enough = outsideFor(gap, first, second, missed);
         return new Check(
                 Code.WEB_BETWEEN_HOLES,
                 between(hole),
@@ -87,8 +93,9 @@ final class HubChecks {
                 web,
                 new Check.Limits(OptionalDouble.of(limits.webStop() * larger), limits.webWarn() * larger, OURS),
                 List.of(
-                        "take a collar pipe with this wall of at least " + Decimals.fixed(enough, 1)
-                                + " mm outside diameter (below it the holes run into each other inside)",
+                        "take a collar pipe with this wall of at least " + up(enough)
+                                + " mm outside diameter: it leaves " + Decimals.fixed(missed, 1)
+                                + " mm between the holes at the inner wall",
                         "or a thinner strut, which needs smaller holes"));
     }
 
@@ -113,7 +120,7 @@ final class HubChecks {
     private Check webToEdge(int hole) {
         double diameter = part.largestDiameter(hole);
         double height = part.pattern().holes().get(hole).height();
-        double least = diameter * (1 + 2 * limits.webWarn());
+        double least = diameter * (1 + 2 * limits.webWarn()) + 2 * StrictMath.abs(height);
         return new Check(
                 Code.WEB_TO_EDGE,
                 at(hole),
@@ -121,7 +128,7 @@ final class HubChecks {
                 Sense.AT_LEAST,
                 Webs.toEdge(body.width(), height, diameter),
                 new Check.Limits(OptionalDouble.of(limits.webStop() * diameter), limits.webWarn() * diameter, OURS),
-                List.of("cut the collar " + Decimals.fixed(least, 1) + " mm wide or wider"));
+                List.of("cut the collar " + up(least) + " mm wide or wider"));
     }
 
     private double engagementOf(int hole) {
@@ -173,7 +180,7 @@ final class HubChecks {
                 Sense.AT_LEAST,
                 nearer - needed,
                 new Check.Limits(OptionalDouble.of(0), 0, GEOMETRY),
-                List.of("take a centre ring at least " + Decimals.fixed(2 * (needed - nearer), 1)
+                List.of("take a centre ring at least " + up(2 * (needed - nearer))
                         + " mm larger in diameter, so that the ends stay clear of each other"));
     }
 

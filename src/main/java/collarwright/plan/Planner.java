@@ -19,6 +19,7 @@ import collarwright.tooling.HoleSize;
 import collarwright.tooling.PatternBook;
 import collarwright.units.Angles;
 import collarwright.units.Decimals;
+import collarwright.units.Ids;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -57,13 +58,15 @@ public final class Planner {
                 new StrutLayout.Clearance(hub.ring().outerRadius(), hub.endGap()));
         List<Finding> findings = new ArrayList<>();
         List<Check> checks = new ArrayList<>(strutChecks(struts));
+        job.strut().tieHole().ifPresent(tie -> checks.addAll(tieHoleChecks(tie)));
         checks.add(ringClearance());
         PatternBook book = book(hubs, hub, findings);
         if (!book.patterns().isEmpty()) {
             checks.addAll(hubChecks(hubs, struts, book, hub));
         }
         checks.sort(Comparator.comparing(Check::code).thenComparingDouble(Check::margin));
-        checks.forEach(c -> c.finding().map(f -> withOffer(f, hubs)).ifPresent(findings::add));
+        checks.forEach(c -> c.finding().ifPresent(findings::add));
+        offerCollar(findings, hubs);
         findings.addAll(NotMeasured.notes(job));
         findings.sort(Comparator.comparing(Finding::level));
         return new Plan(job, hubs, struts, book, checks, findings);
@@ -72,14 +75,12 @@ public final class Planner {
     private PatternBook book(Hubs hubs, HubSettings hub, List<Finding> findings) {
         double strut = job.strut().stock().od().max();
         if (strut >= 2 * hub.body().leastInnerRadius()) {
-            findings.add(withOffer(
-                    Finding.stop(
-                            Code.HOLE_TOO_WIDE,
-                            new Where.Part("collar"),
-                            "a bore wider than the strut, " + Decimals.fixed(strut, 2) + " mm",
-                            Decimals.fixed(2 * hub.body().leastInnerRadius(), 2) + " mm",
-                            "take a wider collar pipe"),
-                    hubs));
+            findings.add(Finding.stop(
+                    Code.HOLE_TOO_WIDE,
+                    new Where.Part("collar"),
+                    "a bore wider than the strut, " + Decimals.fixed(strut, 2) + " mm",
+                    Decimals.fixed(2 * hub.body().leastInnerRadius(), 2) + " mm",
+                    "take a wider collar pipe"));
             return new PatternBook(List.of(), List.of());
         }
         PatternBook book = PatternBook.of(hubs, hub.body(), job.strut().stock().od(), job.drilling());
@@ -92,7 +93,7 @@ public final class Planner {
     }
 
     private Finding noCutter(int strutType, HoleSize size) {
-        String where = "hole for strut " + collarwright.units.Ids.letters('S', strutType) + " (axial angle "
+        String where = "hole for strut " + Ids.letters('S', strutType) + " (axial angle "
                 + Decimals.fixed(Angles.degrees(size.need().lean()), 2) + "°)";
         double bore = 2 * size.need().body().leastInnerRadius();
         if (!(size.required() < bore)) {
@@ -140,6 +141,29 @@ public final class Planner {
         return checks;
     }
 
+    private List<Check> tieHoleChecks(TieHole tie) {
+        return List.of(
+                tieHoleCheck(
+                        "strut end / tie hole",
+                        tie.fromEnd() - tie.diameter() / 2,
+                        "drill the tie hole farther from the strut's end: it breaks out there"),
+                tieHoleCheck(
+                        "strut side / tie hole",
+                        (job.strut().stock().od().min() - tie.diameter()) / 2,
+                        "take a smaller tie hole: it is wider than the strut"));
+    }
+
+    private static Check tieHoleCheck(String where, double left, String hint) {
+        return new Check(
+                Code.STRUT_TIE_HOLE,
+                new Where.Part(where),
+                Quantity.LENGTH,
+                Sense.AT_LEAST,
+                left,
+                new Check.Limits(OptionalDouble.of(0), 0, "geometry"),
+                List.of(hint));
+    }
+
     private Check ringClearance() {
         double room = job.hub().body().leastInnerRadius()
                 - job.hub().ring().od().max() / 2
@@ -165,18 +189,26 @@ public final class Planner {
     }
 
     // Where a larger collar is the cure, names the smallest pipe we know that would do.
-    private Finding withOffer(Finding finding, Hubs hubs) {
-        boolean collarTooSmall = finding.level() == Level.STOP
+    private void offerCollar(List<Finding> findings, Hubs hubs) {
+        if (findings.stream().noneMatch(Planner::collarTooSmall)) {
+            return;
+        }
+        new CollarOffer(job, hubs).smallest(collarStocks).ifPresent(s -> {
+            String hint = "the smallest known pipe that would do is " + s.name() + " (" + s.title()
+                    + ", nominal, not measured)";
+            findings.replaceAll(f -> collarTooSmall(f) ? withFirstHint(f, hint) : f);
+        });
+    }
+
+    private static boolean collarTooSmall(Finding finding) {
+        return finding.level() == Level.STOP
                 && List.of(Code.HOLE_TOO_WIDE, Code.WEB_BETWEEN_HOLES, Code.STRUT_ENGAGEMENT, Code.RING_CLEARANCE)
                         .contains(finding.code());
-        if (!collarTooSmall) {
-            return finding;
-        }
+    }
+
+    private static Finding withFirstHint(Finding finding, String hint) {
         List<String> hints = new ArrayList<>();
-        new CollarOffer(job, hubs)
-                .smallest(collarStocks)
-                .ifPresent(s -> hints.add("the smallest known pipe that would do is " + s.name() + " (" + s.title()
-                        + ", nominal, not measured)"));
+        hints.add(hint);
         hints.addAll(finding.hints());
         return new Finding(
                 finding.level(), finding.code(), finding.where(), finding.expected(), finding.found(), hints);
