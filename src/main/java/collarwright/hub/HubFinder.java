@@ -45,7 +45,7 @@ final class HubFinder {
                 dome, kinds.shapes(), types, new Hubs.Tables(typeOfNode, turnOfNode, kinds.typeOfMember(), holeOfEnd));
     }
 
-    // Ends of members around each node; an end is 2 · member + (0 at its lower node, 1 at its higher).
+    // Ends of members around each node; an end is 2 · member + (0 at its first node, 1 at its second).
     private void gatherEnds() {
         for (int m = 0; m < dome.memberCount(); m++) {
             endStart[dome.memberA(m) + 1]++;
