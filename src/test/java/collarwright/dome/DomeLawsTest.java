@@ -21,11 +21,7 @@ class DomeLawsTest {
                 .boxed()
                 .flatMap(n -> IntStream.rangeClosed(1, 3 * n).mapToObj(rows -> new DomeSettings(n, rows)));
         Stream<DomeSettings> large = Stream.of(
-                new DomeSettings(9, 14),
-                new DomeSettings(16, 48),
-                new DomeSettings(17, 30),
-                new DomeSettings(63, 100),
-                new DomeSettings(64, 192));
+                new DomeSettings(9, 14), new DomeSettings(16, 48), new DomeSettings(17, 30), new DomeSettings(64, 192));
         return Stream.concat(small, large).map(Dome::of);
     }
 
