@@ -102,7 +102,7 @@ final class HubChecks {
     // The outside diameter, with the thickest wall, at which the web at the inner wall is what the limit asks.
     private double outsideFor(double gap, double first, double second, double web) {
         double low = StrictMath.max(first, second) / 2;
-        double high = low * 2 + web;
+        double high = low * 2 + StrictMath.max(0, web);
         while (Webs.between(high, gap, first, second) < web && high < 1e6) {
             high *= 2;
         }

@@ -4,7 +4,6 @@ import collarwright.collar.HubSettings;
 import collarwright.dome.Dome;
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
-import collarwright.finding.Level;
 import collarwright.finding.Where;
 import collarwright.hub.Hubs;
 import collarwright.job.Job;
@@ -190,20 +189,14 @@ public final class Planner {
 
     // Where a larger collar is the cure, names the smallest pipe we know that would do.
     private void offerCollar(List<Finding> findings, Hubs hubs) {
-        if (findings.stream().noneMatch(Planner::collarTooSmall)) {
+        if (findings.stream().noneMatch(CollarOffer::cures)) {
             return;
         }
         new CollarOffer(job, hubs).smallest(collarStocks).ifPresent(s -> {
             String hint = "the smallest known pipe that would do is " + s.name() + " (" + s.title()
                     + ", nominal, not measured)";
-            findings.replaceAll(f -> collarTooSmall(f) ? withFirstHint(f, hint) : f);
+            findings.replaceAll(f -> CollarOffer.cures(f) ? withFirstHint(f, hint) : f);
         });
-    }
-
-    private static boolean collarTooSmall(Finding finding) {
-        return finding.level() == Level.STOP
-                && List.of(Code.HOLE_TOO_WIDE, Code.WEB_BETWEEN_HOLES, Code.STRUT_ENGAGEMENT, Code.RING_CLEARANCE)
-                        .contains(finding.code());
     }
 
     private static Finding withFirstHint(Finding finding, String hint) {
