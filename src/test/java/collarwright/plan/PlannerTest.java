@@ -1,0 +1,374 @@
+package collarwright.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import collarwright.finding.Code;
+import collarwright.finding.Finding;
+import collarwright.finding.Level;
+import collarwright.geometry.Interval;
+import collarwright.job.Job;
+import collarwright.job.Limits;
+import collarwright.stock.Material;
+import collarwright.stock.RoundStock;
+import collarwright.strut.SizeRule;
+import collarwright.strut.TieHole;
+import collarwright.testing.Jobs;
+import collarwright.tooling.Cutter;
+import collarwright.tooling.CutterKind;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class PlannerTest {
+    private static final Interval WALL = Interval.between(7.7, 8.1);
+
+    private static Plan plan(Jobs jobs) {
+        return Planner.plan(jobs.job(), List.of());
+    }
+
+    private static RoundStock collar(double od) {
+        return Jobs.pipe("pvc " + od, Interval.of(od), WALL);
+    }
+
+    private static List<Finding> of(Plan plan, Code code) {
+        return plan.findings().stream().filter(f -> f.code() == code).toList();
+    }
+
+    private static Level worst(Plan plan, Code code) {
+        return of(plan, code).stream().map(Finding::level).sorted().findFirst().orElse(null);
+    }
+
+    private static double least(Plan plan, Code code) {
+        return plan.checks().stream()
+                .filter(c -> c.code() == code)
+                .mapToDouble(Check::value)
+                .min()
+                .orElseThrow();
+    }
+
+    // The number after some words of the first hint that has them.
+    private static double hinted(Finding finding, String before) {
+        Pattern number = Pattern.compile(Pattern.quote(before) + "(\\d+(?:\\.\\d+)?)");
+        return finding.hints().stream()
+                .map(number::matcher)
+                .filter(Matcher::find)
+                .mapToDouble(m -> Double.parseDouble(m.group(1)))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void plan_soundJob_hasNoFinding() {
+        Plan plan = plan(Jobs.windbreak());
+        assertThat(plan.findings()).isEmpty();
+        assertThat(plan.makeable()).isTrue();
+        assertThat(plan.struts().radius()).isEqualTo(2600);
+        assertThat(plan.book().patterns()).hasSize(6);
+        assertThat(plan.checks()).extracting(Check::code).isSorted();
+        Plan again = plan(Jobs.windbreak());
+        assertThat(again.checks()).isEqualTo(plan.checks());
+        assertThat(again.book()).isEqualTo(plan.book());
+        assertThat(plan.job()).isEqualTo(Jobs.windbreak().job());
+    }
+
+    @Test
+    void checks_ofOneCode_haveTheWorstFirst() {
+        List<Check> checks = plan(Jobs.windbreak()).checks();
+        for (int i = 1; i < checks.size(); i++) {
+            if (checks.get(i).code() == checks.get(i - 1).code()) {
+                assertThat(checks.get(i).margin())
+                        .isGreaterThanOrEqualTo(checks.get(i - 1).margin());
+            }
+        }
+    }
+
+    // The saws are 42.5 and 43 mm: the edge web is (width − 43)/2, its limits 0 and half of 43.
+    @ParameterizedTest
+    @CsvSource({"86.1, ", "86, ", "85.9, WARN", "43, WARN", "42.9, STOP", "10, STOP"})
+    void webToEdge_width_decides(double width, Level level) {
+        assertThat(worst(plan(Jobs.windbreak().width(width)), Code.WEB_TO_EDGE)).isEqualTo(level);
+    }
+
+    @Test
+    void webToEdge_hintFollowed_isCured() {
+        Finding finding = of(plan(Jobs.windbreak().width(60).cutters(Jobs.saw(43.27))), Code.WEB_TO_EDGE)
+                .get(0);
+        double width = hinted(finding, "cut the collar ");
+        assertThat(width).isCloseTo(2 * 43.27, within(0.1));
+        assertThat(of(plan(Jobs.windbreak().width(width).cutters(Jobs.saw(43.27))), Code.WEB_TO_EDGE))
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"200, ", "160, ", "140, WARN", "110, WARN", "104, STOP"})
+    void webBetweenHoles_collarPipe_decides(double od, Level level) {
+        Jobs jobs = Jobs.windbreak().collar(collar(od)).ring(Jobs.pipe("r", Interval.of(60), Interval.of(3)), 50);
+        Plan plan = plan(jobs);
+        assertThat(worst(plan, Code.WEB_BETWEEN_HOLES)).isEqualTo(level);
+        // The narrowest gap by far is 55.69° between two holes of 42.5 and 43 mm; arcs along the inner wall.
+        double inner = od / 2 - 8.1;
+        double hole = 21.5;
+        double edges = StrictMath.atan2(hole, StrictMath.sqrt(inner * inner - hole * hole))
+                + StrictMath.atan2(21.25, StrictMath.sqrt(inner * inner - 21.25 * 21.25));
+        assertThat(least(plan, Code.WEB_BETWEEN_HOLES))
+                .isCloseTo(inner * (StrictMath.toRadians(55.6906) - edges), within(0.5));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"140, WARN", "104, STOP"})
+    void webBetweenHoles_hintFollowed_isCured(double od, Level level) {
+        RoundStock ring = Jobs.pipe("r", Interval.of(60), Interval.of(3));
+        Jobs jobs = Jobs.windbreak().collar(collar(od)).ring(ring, 50).cutters(Jobs.saw(43));
+        Finding finding = of(plan(jobs), Code.WEB_BETWEEN_HOLES).get(0);
+        assertThat(finding.level()).isEqualTo(level);
+        double enough = hinted(finding, "of at least ");
+        assertThat(enough).isGreaterThan(od);
+        Level then = worst(plan(jobs.collar(collar(enough))), Code.WEB_BETWEEN_HOLES);
+        assertThat(then).isEqualTo(level == Level.STOP ? Level.WARN : null);
+    }
+
+    @Test
+    void webBetweenHoles_limitsOfTheJob_count() {
+        Limits strict = new Limits(1.2, 1.3, 0, 0.5, 0.05, 1);
+        assertThat(worst(plan(Jobs.windbreak().limits(strict)), Code.WEB_BETWEEN_HOLES))
+                .isEqualTo(Level.STOP);
+        Limits lax = new Limits(-1, -1, 0, 0.5, 0.05, 1);
+        Jobs tight = Jobs.windbreak().collar(collar(104)).ring(Jobs.pipe("r", Interval.of(60), Interval.of(3)), 50);
+        assertThat(of(plan(tight.limits(lax)), Code.WEB_BETWEEN_HOLES)).isEmpty();
+    }
+
+    // A larger end gap moves the ends out by the gap over the cosine of the angle, and the engagement goes down with
+    // it:
+    // from 37.47 mm at 11.90°, with limits at 0 and at half of 40.2 mm.
+    @ParameterizedTest
+    @CsvSource({"2, ", "18.9, ", "19.1, WARN", "38.6, WARN", "38.7, STOP"})
+    void engagement_endGap_decides(double gap, Level level) {
+        assertThat(worst(plan(Jobs.windbreak().endGap(gap)), Code.STRUT_ENGAGEMENT))
+                .isEqualTo(level);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "6, 34.4, , ",
+        "6, 34.6, WARN, pattern CB / hole 3",
+        "6, 3.1, , ",
+        "6, 2.9, STOP, strut end / tie hole",
+        "39.8, 25, WARN, pattern CB / hole 3",
+        "40, 25, STOP, strut side / tie hole"
+    })
+    void tieHole_itsPlaceAndSize_decide(double diameter, double fromEnd, Level level, String where) {
+        Plan plan = plan(Jobs.windbreak().tieHole(new TieHole(diameter, fromEnd)));
+        assertThat(worst(plan, Code.STRUT_TIE_HOLE)).isEqualTo(level);
+        assertThat(of(plan, Code.STRUT_TIE_HOLE).stream()
+                        .findFirst()
+                        .map(f -> f.where().text())
+                        .orElse(null))
+                .isEqualTo(where);
+    }
+
+    @Test
+    void tieHole_none_isNotChecked() {
+        Plan plan = plan(Jobs.windbreak().noTieHole());
+        assertThat(plan.findings()).isEmpty();
+        assertThat(plan.checks()).noneMatch(c -> c.code() == Code.STRUT_TIE_HOLE);
+    }
+
+    // Ends 40.2 mm thick at a gap of 55.69° touch at about 39 mm from the node: a ring of 66 keeps them apart, 64 not.
+    @ParameterizedTest
+    @CsvSource({"66, ", "64, STOP"})
+    void crowding_ring_decides(double ring, Level level) {
+        Jobs jobs = Jobs.windbreak().ring(Jobs.pipe("r", Interval.of(ring), Interval.of(3)), 50);
+        Plan plan = plan(jobs);
+        assertThat(worst(plan, Code.STRUT_CROWDING)).isEqualTo(level);
+        if (level != null) {
+            double more = hinted(of(plan, Code.STRUT_CROWDING).get(0), "a centre ring at least ");
+            assertThat(more).isBetween(0.1, 4.0);
+            Jobs cured = jobs.ring(Jobs.pipe("r", Interval.of(ring + more), Interval.of(3)), 50);
+            assertThat(of(plan(cured), Code.STRUT_CROWDING)).isEmpty();
+        }
+    }
+
+    @Test
+    void slack_onlyWideCutters_warns() {
+        Plan plan = plan(Jobs.windbreak().cutters(Jobs.saw(45)));
+        assertThat(worst(plan, Code.HOLE_SLACK)).isEqualTo(Level.WARN);
+        assertThat(plan.makeable()).isTrue();
+        assertThat(of(plan, Code.HOLE_SLACK).get(0).expected()).isEqualTo("at most 2.00°");
+        double needed = plan.book().sizes().get(0).required();
+        assertThat(hinted(of(plan, Code.HOLE_SLACK).get(0), "a cutter nearer to "))
+                .isCloseTo(needed, within(0.6));
+    }
+
+    // 42.3 mm is short of the longest strut's 11.90° by about 1° for nominal sizes.
+    @ParameterizedTest
+    @CsvSource({"1.5, WARN, ", "0.01, , STOP"})
+    void nearest_shortCutter_warnsInsideTheBand(double band, Level reach, Level cutter) {
+        Plan plan = plan(Jobs.windbreak().cutters(Jobs.saw(42.3)).nearest(StrictMath.toRadians(band)));
+        assertThat(worst(plan, Code.HOLE_SHORT_OF_REACH)).isEqualTo(reach);
+        assertThat(worst(plan, Code.HOLE_NO_CUTTER)).isEqualTo(cutter);
+    }
+
+    @Test
+    void ringCover_narrowRing_warnsAndSaysHowWide() {
+        RoundStock ring = Jobs.pipe("r", Interval.of(90), Interval.of(4.3));
+        Plan plan = plan(Jobs.windbreak().ring(ring, 40));
+        assertThat(worst(plan, Code.RING_COVER)).isEqualTo(Level.WARN);
+        double wide = of(plan, Code.RING_COVER).stream()
+                .mapToDouble(f -> hinted(f, "make the ring at least "))
+                .max()
+                .orElseThrow();
+        assertThat(of(plan(Jobs.windbreak().ring(ring, wide)), Code.RING_COVER)).isEmpty();
+        assertThat(of(plan(Jobs.windbreak().ring(ring, wide - 1)), Code.RING_COVER))
+                .isNotEmpty();
+    }
+
+    // The bore is 200.2 − 2 · 8.1 = 184 mm with the thickest wall, and the end gap is 2 mm on either side.
+    @ParameterizedTest
+    @CsvSource({"179.9, ", "180.1, STOP"})
+    void ringClearance_ring_decides(double od, Level level) {
+        Jobs jobs = Jobs.windbreak().ring(Jobs.pipe("r", Interval.of(od), Interval.of(4.3)), 50);
+        assertThat(worst(plan(jobs), Code.RING_CLEARANCE)).isEqualTo(level);
+    }
+
+    // The shortest strut, chord factor .34861549, needs its two setbacks of 51.29 mm, two tie holes at 12 mm, and 1 mm.
+    @ParameterizedTest
+    @CsvSource({"367, ", "365, STOP", "1, STOP"})
+    void strutTooShort_radius_decides(double radius, Level level) {
+        Plan plan = plan(Jobs.windbreak().size(new SizeRule.Radius(radius)));
+        assertThat(worst(plan, Code.STRUT_TOO_SHORT)).isEqualTo(level);
+        assertThat(plan.makeable()).isEqualTo(level == null);
+    }
+
+    @Test
+    void strutTooShort_noTieHole_needsAMillimetre() {
+        Plan plan = plan(Jobs.windbreak().noTieHole().size(new SizeRule.LongestStrut(0.5)));
+        assertThat(of(plan, Code.STRUT_TOO_SHORT))
+                .hasSize(3)
+                .allMatch(f -> f.expected().equals("at least 1.00 mm"));
+    }
+
+    @Test
+    void noCutter_rack_namesTheNearestTwoOfEachHole() {
+        Cutter drill = new Cutter(
+                "TW-41", CutterKind.TWIST, "41 mm", 41, Interval.of(41), true, 8, 90, 80, 600, "metric-twist");
+        Plan plan = plan(Jobs.windbreak().cutters(Jobs.saw(30), Jobs.saw(42), drill, Jobs.saw(250)));
+        List<Finding> findings = of(plan, Code.HOLE_NO_CUTTER);
+        assertThat(findings).hasSize(3).allMatch(f -> f.level() == Level.STOP);
+        assertThat(findings.get(0).where().text()).isEqualTo("hole for strut SA (axial angle 10.04°)");
+        assertThat(findings.get(0).found())
+                .isEqualTo("the nearest are twist drill 41 mm (metric-twist) and hole saw 42 mm (metric-hole-saws)");
+        assertThat(findings.get(0).expected()).isEqualTo("a cutter of at least 42.26 mm as drilled, below 184.00 mm");
+        assertThat(plan.makeable()).isFalse();
+        assertThat(plan.book().patterns()).isEmpty();
+        assertThat(plan.checks()).noneMatch(c -> c.code() == Code.WEB_TO_EDGE);
+    }
+
+    @Test
+    void noCutter_hintFollowed_isCured() {
+        Finding last = of(plan(Jobs.windbreak().cutters(Jobs.saw(42))), Code.HOLE_NO_CUTTER)
+                .get(2);
+        double size = hinted(last, "add a cutter of ");
+        assertThat(of(plan(Jobs.windbreak().cutters(Jobs.saw(42), Jobs.saw(size))), Code.HOLE_NO_CUTTER))
+                .isEmpty();
+    }
+
+    @Test
+    void tooWide_strutThickerThanTheBore_offersThePipeThatWouldDo() {
+        Jobs jobs = Jobs.windbreak().collar(collar(50));
+        List<RoundStock> known =
+                IntStream.rangeClosed(4, 40).mapToObj(i -> collar(10.0 * i)).toList();
+        Plan plan = Planner.plan(jobs.job(), known);
+        Finding finding = of(plan, Code.HOLE_TOO_WIDE).get(0);
+        assertThat(finding.where().text()).isEqualTo("collar");
+        assertThat(finding.expected()).isEqualTo("a bore wider than the strut, 40.20 mm");
+        assertThat(finding.found()).isEqualTo("33.80 mm");
+        assertThat(finding.hints()).hasSize(2);
+        double offered = hinted(finding, "the smallest known pipe that would do is pvc ");
+        assertThat(offered % 10).isZero();
+        // It would do, and none that is smaller would.
+        assertThat(plan(jobs.collar(collar(offered))).makeable()).isTrue();
+        for (double od = 60; od < offered; od += 10) {
+            assertThat(plan(jobs.collar(collar(od))).makeable()).as("%s", od).isFalse();
+        }
+    }
+
+    @Test
+    void tooWide_noHoleLetsTheStrutLean_isSaid() {
+        // 2v needs 18° for its longer strut: a 90 mm strut then needs more than a bore of 95 mm.
+        Jobs jobs = Jobs.windbreak()
+                .dome(2, 3)
+                .strut(Jobs.pipe("thick", Interval.of(90), Interval.of(3)))
+                .collar(Jobs.pipe("tight", Interval.of(105), Interval.of(5)))
+                .cutters(Jobs.saw(94.9));
+        List<Finding> findings = of(plan(jobs), Code.HOLE_TOO_WIDE);
+        assertThat(findings).isNotEmpty();
+        assertThat(findings.get(0).expected()).isEqualTo("a hole narrower than the collar's bore, 95.00 mm");
+        assertThat(findings.get(0).hints()).containsExactly("take a wider collar pipe or a thinner strut");
+    }
+
+    @Test
+    void offer_onlyOtherMaterialOrBars_isNone() {
+        Material steel = new Material("steel", "steel", false, 7850);
+        RoundStock bar = collar(200);
+        RoundStock solid = new RoundStock(
+                "bar", "bar", bar.material(), bar.od(), java.util.Optional.empty(), true, true, 0, List.of(), "test");
+        Plan plan = Planner.plan(
+                Jobs.windbreak().collar(collar(50)).job(), List.of(Jobs.of(steel, collar(200)), solid, collar(45)));
+        assertThat(of(plan, Code.HOLE_TOO_WIDE).get(0).hints()).containsExactly("take a wider collar pipe");
+    }
+
+    @Test
+    void offer_rackWithoutItsCutter_isNone() {
+        Plan plan = Planner.plan(
+                Jobs.windbreak().collar(collar(50)).cutters(Jobs.saw(30)).job(), List.of(collar(200)));
+        assertThat(of(plan, Code.HOLE_TOO_WIDE).get(0).hints()).hasSize(1);
+    }
+
+    @Test
+    void offer_ringThatFillsThePipe_isNone() {
+        RoundStock ring = Jobs.pipe("r", Interval.of(190), Interval.of(4));
+        Plan plan = Planner.plan(Jobs.windbreak().ring(ring, 50).job(), List.of(collar(202), collar(190)));
+        assertThat(of(plan, Code.RING_CLEARANCE).get(0).hints()).hasSize(1);
+        assertThat(of(plan, Code.STRUT_ENGAGEMENT)).isNotEmpty();
+    }
+
+    @Test
+    void offer_manyFindings_standsFirstInEach() {
+        Jobs jobs = Jobs.windbreak().collar(collar(104)).ring(Jobs.pipe("r", Interval.of(60), Interval.of(3)), 50);
+        Plan plan = Planner.plan(jobs.job(), List.of(collar(300), collar(200)));
+        List<Finding> stops =
+                plan.findings().stream().filter(f -> f.level() == Level.STOP).toList();
+        // A wider pipe does not keep the ends apart, a larger ring does; that is no reason to offer none.
+        assertThat(stops).extracting(Finding::code).contains(Code.STRUT_CROWDING);
+        assertThat(stops)
+                .filteredOn(f -> f.code() != Code.STRUT_CROWDING)
+                .isNotEmpty()
+                .allMatch(f -> f.hints()
+                        .get(0)
+                        .startsWith("the smallest known pipe that would do is pvc 200.0 (pvc 200.0 pipe, nominal"));
+    }
+
+    @Test
+    void findings_mixed_haveStopsFirst() {
+        Job measured = Jobs.windbreak().job();
+        Plan plan = plan(Jobs.windbreak()
+                .width(40)
+                .ring(measured.hub().ring(), 40)
+                .strut(Jobs.unmeasured(measured.strut().stock())));
+        assertThat(plan.findings()).extracting(Finding::level).isSorted().contains(Level.STOP, Level.WARN, Level.NOTE);
+        assertThat(plan.makeable()).isFalse();
+    }
+
+    @Test
+    void plan_noteOnly_isMakeable() {
+        Job measured = Jobs.windbreak().job();
+        Plan plan = plan(Jobs.windbreak().strut(Jobs.unmeasured(measured.strut().stock())));
+        assertThat(plan.findings()).extracting(Finding::level).containsExactly(Level.NOTE);
+        assertThat(plan.makeable()).isTrue();
+    }
+}
