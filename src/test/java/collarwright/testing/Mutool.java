@@ -45,7 +45,7 @@ public final class Mutool {
 
     /**
      * An outer bound of all marks on a page (from 1), mm, y down: nothing is painted beyond it. Mutool counts every
-     * stroke with the longest mitre that its limit allows, 5 line widths by default, so it may reach too far by that.
+     * stroke with the longest mitre that its limit allows, 10 line widths by default, so it may reach too far by that.
      */
     public static Box ink(Path file, int page) {
         return MutoolText.ink(draw(file, page, "bbox"));
