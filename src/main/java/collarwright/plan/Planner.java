@@ -57,7 +57,6 @@ public final class Planner {
                 new StrutLayout.Clearance(hub.ring().outerRadius(), hub.endGap()));
         List<Finding> findings = new ArrayList<>();
         List<Check> checks = new ArrayList<>(strutChecks(struts));
-        job.strut().tieHole().ifPresent(tie -> checks.addAll(tieHoleChecks(tie)));
         checks.add(ringClearance());
         PatternBook book = book(hubs, hub, findings);
         if (!book.patterns().isEmpty()) {
@@ -138,29 +137,6 @@ public final class Planner {
                     List.of("make the dome larger or its frequency lower", "or take a smaller collar and ring")));
         }
         return checks;
-    }
-
-    private List<Check> tieHoleChecks(TieHole tie) {
-        return List.of(
-                tieHoleCheck(
-                        "strut end / tie hole",
-                        tie.fromEnd() - tie.diameter() / 2,
-                        "drill the tie hole farther from the strut's end: it breaks out there"),
-                tieHoleCheck(
-                        "strut side / tie hole",
-                        (job.strut().stock().od().min() - tie.diameter()) / 2,
-                        "take a smaller tie hole: it is wider than the strut"));
-    }
-
-    private static Check tieHoleCheck(String where, double left, String hint) {
-        return new Check(
-                Code.STRUT_TIE_HOLE,
-                new Where.Part(where),
-                Quantity.LENGTH,
-                Sense.AT_LEAST,
-                left,
-                new Check.Limits(OptionalDouble.of(0), 0, "geometry"),
-                List.of(hint));
     }
 
     private Check ringClearance() {
