@@ -199,7 +199,7 @@ public final class Dome {
         for (int node = tierStart[tierCount() - 1]; node < nodeCount(); node++) {
             largest = StrictMath.max(largest, StrictMath.sqrt(x(node) * x(node) + y(node) * y(node)));
         }
-        return settings.rows() == 3 * settings.frequency() ? 0 : largest;
+        return largest;
     }
 
     /**
