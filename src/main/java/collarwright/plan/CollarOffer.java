@@ -10,19 +10,37 @@ import collarwright.tooling.PatternBook;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
-/** Finds the smallest known pipe of the collar's material that nothing would stop. */
+/**
+ * Finds the smallest known pipe of the collar's material that nothing would stop. It lays out every collar anew for pipe
+ * after pipe, so it is asked once, however many holes are too close.
+ */
 final class CollarOffer {
 
     private final Job job;
     private final Hubs hubs;
+    private final List<RoundStock> stocks;
+    private @Nullable List<String> hints;
 
-    CollarOffer(Job job, Hubs hubs) {
+    CollarOffer(Job job, Hubs hubs, List<RoundStock> stocks) {
         this.job = job;
         this.hubs = hubs;
+        this.stocks = stocks;
     }
 
-    Optional<RoundStock> smallest(List<RoundStock> stocks) {
+    // One hint, or none where no known pipe would do.
+    List<String> hints() {
+        if (hints == null) {
+            hints = smallest()
+                    .map(s -> List.of("the smallest known pipe that would do is " + s.name() + " (" + s.title()
+                            + ", nominal, not measured)"))
+                    .orElse(List.of());
+        }
+        return hints;
+    }
+
+    private Optional<RoundStock> smallest() {
         String material = job.hub().collar().material().name();
         return stocks.stream()
                 .filter(s -> s.wall().isPresent() && s.material().name().equals(material))

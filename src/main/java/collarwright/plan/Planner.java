@@ -58,18 +58,20 @@ public final class Planner {
         List<Finding> findings = new ArrayList<>();
         List<Check> checks = new ArrayList<>(strutChecks(struts));
         checks.add(ringClearance());
-        PatternBook book = book(hubs, hub, findings);
+        CollarOffer offer = new CollarOffer(job, hubs, collarStocks);
+        PatternBook book = book(hubs, offer, findings);
         if (!book.patterns().isEmpty()) {
             checks.addAll(hubChecks(hubs, struts, book, hub));
         }
         checks.sort(Comparator.comparing(Check::code).thenComparingDouble(Check::margin));
-        checks.forEach(c -> c.finding().map(f -> withOffer(f, hubs)).ifPresent(findings::add));
+        checks.forEach(c -> c.finding().map(f -> withOffer(f, offer)).ifPresent(findings::add));
         findings.addAll(NotMeasured.notes(job));
         findings.sort(Comparator.comparing(Finding::level));
         return new Plan(job, hubs, struts, book, checks, findings);
     }
 
-    private PatternBook book(Hubs hubs, HubSettings hub, List<Finding> findings) {
+    private PatternBook book(Hubs hubs, CollarOffer offer, List<Finding> findings) {
+        HubSettings hub = job.hub();
         double strut = job.strut().stock().od().max();
         if (strut >= 2 * hub.body().leastInnerRadius()) {
             findings.add(withOffer(
@@ -79,7 +81,7 @@ public final class Planner {
                             "a bore wider than the strut, " + Decimals.fixed(strut, 2) + " mm",
                             Decimals.fixed(2 * hub.body().leastInnerRadius(), 2) + " mm",
                             "take a wider collar pipe"),
-                    hubs));
+                    offer));
             return new PatternBook(List.of(), List.of());
         }
         PatternBook book = PatternBook.of(hubs, hub.body(), job.strut().stock().od(), job.drilling());
@@ -165,18 +167,14 @@ public final class Planner {
     }
 
     // Where a larger collar is the cure, names the smallest pipe we know that would do.
-    private Finding withOffer(Finding finding, Hubs hubs) {
+    private Finding withOffer(Finding finding, CollarOffer offer) {
         boolean collarTooSmall = finding.level() == Level.STOP
                 && List.of(Code.HOLE_TOO_WIDE, Code.WEB_BETWEEN_HOLES, Code.STRUT_ENGAGEMENT, Code.RING_CLEARANCE)
                         .contains(finding.code());
         if (!collarTooSmall) {
             return finding;
         }
-        List<String> hints = new ArrayList<>();
-        new CollarOffer(job, hubs)
-                .smallest(collarStocks)
-                .ifPresent(s -> hints.add("the smallest known pipe that would do is " + s.name() + " (" + s.title()
-                        + ", nominal, not measured)"));
+        List<String> hints = new ArrayList<>(offer.hints());
         hints.addAll(finding.hints());
         return new Finding(
                 finding.level(), finding.code(), finding.where(), finding.expected(), finding.found(), hints);
