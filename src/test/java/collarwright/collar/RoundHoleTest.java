@@ -98,6 +98,20 @@ class RoundHoleTest {
     }
 
     @Test
+    void required_ofAVanishingLimit_isTheHole() {
+        Seeds.each(2000, draw -> {
+            Case c = Case.drawn(draw);
+            double hole = c.strut * (1 + StrictMath.pow(10, draw.between(-13, -6)));
+            if (hole < 2 * c.inner * (1 - 1e-9)) {
+                double limit = RoundHole.tiltLimit(c.strut, hole, c.inner, c.outer);
+                assertThat(RoundHole.required(c.strut, limit, c.inner, c.outer))
+                        .as("%s", c)
+                        .isCloseTo(hole, within(1e-11 * hole));
+            }
+        });
+    }
+
+    @Test
     void tiltLimit_ofTheRequired_isTheLean() {
         Seeds.each(4000, draw -> {
             Case c = Case.drawn(draw);
