@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import collarwright.testing.Seeds;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -94,6 +95,27 @@ class DecimalsTest {
                     new BigDecimal(fixed).subtract(new BigDecimal(value)).abs();
             assertThat(error).isLessThanOrEqualTo(new BigDecimal("0.500001").movePointLeft(decimals));
             assertThat(new BigDecimal(Decimals.trimmed(value, decimals))).isEqualByComparingTo(new BigDecimal(fixed));
+        });
+    }
+
+    // A tie is one of the decimal that a person reads, such as 2.675, not of the double that stands for it.
+    @Test
+    void fixed_nearATie_goesAsTheShortestDecimalSays() {
+        Seeds.each(4000, draw -> {
+            int decimals = draw.whole(0, 6);
+            long whole = draw.whole(-2_000_000, 2_000_000);
+            double value = new BigDecimal(2 * whole + 1)
+                    .divide(BigDecimal.valueOf(2))
+                    .movePointLeft(decimals)
+                    .doubleValue();
+            for (int step = draw.whole(0, 3); step > 0; step--) {
+                value = draw.coin() ? Math.nextUp(value) : Math.nextDown(value);
+            }
+            BigDecimal shortest = new BigDecimal(Double.toString(value));
+            BigDecimal below = shortest.movePointRight(decimals).abs().setScale(0, RoundingMode.DOWN);
+            boolean up = shortest.movePointRight(decimals).abs().subtract(below).compareTo(new BigDecimal("0.5")) >= 0;
+            BigDecimal expected = (up ? below.add(BigDecimal.ONE) : below).movePointLeft(decimals);
+            assertThat(new BigDecimal(Decimals.fixed(value, decimals)).abs()).isEqualByComparingTo(expected);
         });
     }
 }
