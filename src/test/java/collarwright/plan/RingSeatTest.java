@@ -37,7 +37,7 @@ class RingSeatTest {
                     high = StrictMath.max(high, rim.z());
                 }
             }
-            RingSeat seat = RingSeat.of(part, 40.2);
+            RingSeat seat = RingSeat.of(part.type(), part.struts(), mid, 40.2);
             assertThat(seat.low()).isCloseTo(low, within(1e-9));
             assertThat(seat.high()).isCloseTo(high, within(1e-9));
             assertThat(seat.width()).isCloseTo(high - low, within(1e-9));
