@@ -1,5 +1,11 @@
 package collarwright.plan;
 
+import static collarwright.plan.Plans.collar;
+import static collarwright.plan.Plans.found;
+import static collarwright.plan.Plans.hinted;
+import static collarwright.plan.Plans.least;
+import static collarwright.plan.Plans.plan;
+import static collarwright.plan.Plans.worst;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -9,7 +15,6 @@ import collarwright.finding.Level;
 import collarwright.geometry.Interval;
 import collarwright.job.Job;
 import collarwright.job.Limits;
-import collarwright.stock.Material;
 import collarwright.stock.RoundStock;
 import collarwright.strut.SizeRule;
 import collarwright.strut.TieHole;
@@ -17,51 +22,11 @@ import collarwright.testing.Jobs;
 import collarwright.tooling.Cutter;
 import collarwright.tooling.CutterKind;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class PlannerTest {
-    private static final Interval WALL = Interval.between(7.7, 8.1);
-
-    private static Plan plan(Jobs jobs) {
-        return Planner.plan(jobs.job(), List.of());
-    }
-
-    private static RoundStock collar(double od) {
-        return Jobs.pipe("pvc " + od, Interval.of(od), WALL);
-    }
-
-    private static List<Finding> of(Plan plan, Code code) {
-        return plan.findings().stream().filter(f -> f.code() == code).toList();
-    }
-
-    private static Level worst(Plan plan, Code code) {
-        return of(plan, code).stream().map(Finding::level).sorted().findFirst().orElse(null);
-    }
-
-    private static double least(Plan plan, Code code) {
-        return plan.checks().stream()
-                .filter(c -> c.code() == code)
-                .mapToDouble(Check::value)
-                .min()
-                .orElseThrow();
-    }
-
-    // The number after some words of the first hint that has them.
-    private static double hinted(Finding finding, String before) {
-        Pattern number = Pattern.compile(Pattern.quote(before) + "(\\d+(?:\\.\\d+)?)");
-        return finding.hints().stream()
-                .map(number::matcher)
-                .filter(Matcher::find)
-                .mapToDouble(m -> Double.parseDouble(m.group(1)))
-                .findFirst()
-                .orElseThrow();
-    }
-
     @Test
     void plan_soundJob_hasNoFinding() {
         Plan plan = plan(Jobs.windbreak());
@@ -96,11 +61,11 @@ class PlannerTest {
 
     @Test
     void webToEdge_hintFollowed_isCured() {
-        Finding finding = of(plan(Jobs.windbreak().width(60).cutters(Jobs.saw(43.27))), Code.WEB_TO_EDGE)
+        Finding finding = found(plan(Jobs.windbreak().width(60).cutters(Jobs.saw(43.27))), Code.WEB_TO_EDGE)
                 .get(0);
         double width = hinted(finding, "cut the collar ");
         assertThat(width).isCloseTo(2 * 43.27, within(0.1));
-        assertThat(of(plan(Jobs.windbreak().width(width).cutters(Jobs.saw(43.27))), Code.WEB_TO_EDGE))
+        assertThat(found(plan(Jobs.windbreak().width(width).cutters(Jobs.saw(43.27))), Code.WEB_TO_EDGE))
                 .isEmpty();
     }
 
@@ -125,7 +90,7 @@ class PlannerTest {
     void webBetweenHoles_hintFollowed_isCured(double od, Level level) {
         RoundStock ring = Jobs.pipe("r", Interval.of(60), Interval.of(3));
         Jobs jobs = Jobs.windbreak().collar(collar(od)).ring(ring, 50).cutters(Jobs.saw(43));
-        Finding finding = of(plan(jobs), Code.WEB_BETWEEN_HOLES).get(0);
+        Finding finding = found(plan(jobs), Code.WEB_BETWEEN_HOLES).get(0);
         assertThat(finding.level()).isEqualTo(level);
         double enough = hinted(finding, "of at least ");
         assertThat(enough).isGreaterThan(od);
@@ -140,7 +105,7 @@ class PlannerTest {
                 .isEqualTo(Level.STOP);
         Limits lax = new Limits(-1, -1, 0, 0.5, 0.05, 1);
         Jobs tight = Jobs.windbreak().collar(collar(104)).ring(Jobs.pipe("r", Interval.of(60), Interval.of(3)), 50);
-        assertThat(of(plan(tight.limits(lax)), Code.WEB_BETWEEN_HOLES)).isEmpty();
+        assertThat(found(plan(tight.limits(lax)), Code.WEB_BETWEEN_HOLES)).isEmpty();
     }
 
     // A larger end gap moves the ends out by the gap over the cosine of the angle, and the engagement goes down with
@@ -163,7 +128,7 @@ class PlannerTest {
     void tieHole_itsPlaceAndSize_decide(double diameter, double fromEnd, Level level, String where) {
         Plan plan = plan(Jobs.windbreak().tieHole(new TieHole(diameter, fromEnd)));
         assertThat(worst(plan, Code.STRUT_TIE_HOLE)).isEqualTo(level);
-        assertThat(of(plan, Code.STRUT_TIE_HOLE).stream()
+        assertThat(found(plan, Code.STRUT_TIE_HOLE).stream()
                         .findFirst()
                         .map(f -> f.where().text())
                         .orElse(null))
@@ -187,10 +152,10 @@ class PlannerTest {
         Plan plan = plan(jobs);
         assertThat(worst(plan, Code.STRUT_CROWDING)).isEqualTo(level);
         if (level != null) {
-            double more = hinted(of(plan, Code.STRUT_CROWDING).get(0), "a centre ring at least ");
+            double more = hinted(found(plan, Code.STRUT_CROWDING).get(0), "a centre ring at least ");
             assertThat(more).isBetween(0.1, 0.2);
             Jobs cured = jobs.ring(Jobs.pipe("r", Interval.of(ring + more), Interval.of(3)), 50);
-            assertThat(of(plan(cured), Code.STRUT_CROWDING)).isEmpty();
+            assertThat(found(plan(cured), Code.STRUT_CROWDING)).isEmpty();
         }
     }
 
@@ -199,9 +164,9 @@ class PlannerTest {
         Plan plan = plan(Jobs.windbreak().cutters(Jobs.saw(45)));
         assertThat(worst(plan, Code.HOLE_SLACK)).isEqualTo(Level.WARN);
         assertThat(plan.makeable()).isTrue();
-        assertThat(of(plan, Code.HOLE_SLACK).get(0).expected()).isEqualTo("at most 2.00°");
+        assertThat(found(plan, Code.HOLE_SLACK).get(0).expected()).isEqualTo("at most 2.00°");
         double needed = plan.book().sizes().get(0).required();
-        assertThat(hinted(of(plan, Code.HOLE_SLACK).get(0), "a cutter nearer to "))
+        assertThat(hinted(found(plan, Code.HOLE_SLACK).get(0), "a cutter nearer to "))
                 .isCloseTo(needed, within(0.6));
     }
 
@@ -219,12 +184,13 @@ class PlannerTest {
         RoundStock ring = Jobs.pipe("r", Interval.of(90), Interval.of(4.3));
         Plan plan = plan(Jobs.windbreak().ring(ring, 40));
         assertThat(worst(plan, Code.RING_COVER)).isEqualTo(Level.WARN);
-        double wide = of(plan, Code.RING_COVER).stream()
+        double wide = found(plan, Code.RING_COVER).stream()
                 .mapToDouble(f -> hinted(f, "make the ring at least "))
                 .max()
                 .orElseThrow();
-        assertThat(of(plan(Jobs.windbreak().ring(ring, wide)), Code.RING_COVER)).isEmpty();
-        assertThat(of(plan(Jobs.windbreak().ring(ring, wide - 1)), Code.RING_COVER))
+        assertThat(found(plan(Jobs.windbreak().ring(ring, wide)), Code.RING_COVER))
+                .isEmpty();
+        assertThat(found(plan(Jobs.windbreak().ring(ring, wide - 1)), Code.RING_COVER))
                 .isNotEmpty();
     }
 
@@ -256,7 +222,7 @@ class PlannerTest {
     @Test
     void strutTooShort_noTieHole_needsAMillimetre() {
         Plan plan = plan(Jobs.windbreak().noTieHole().size(new SizeRule.LongestStrut(0.5)));
-        assertThat(of(plan, Code.STRUT_TOO_SHORT))
+        assertThat(found(plan, Code.STRUT_TOO_SHORT))
                 .hasSize(3)
                 .allMatch(f -> f.expected().equals("at least 1.00 mm"));
     }
@@ -266,7 +232,7 @@ class PlannerTest {
         Cutter drill = new Cutter(
                 "TW-41", CutterKind.TWIST, "41 mm", 41, Interval.of(41), true, 8, 90, 80, 600, "metric-twist");
         Plan plan = plan(Jobs.windbreak().cutters(Jobs.saw(30), Jobs.saw(42), drill, Jobs.saw(250)));
-        List<Finding> findings = of(plan, Code.HOLE_NO_CUTTER);
+        List<Finding> findings = found(plan, Code.HOLE_NO_CUTTER);
         assertThat(findings).hasSize(3).allMatch(f -> f.level() == Level.STOP);
         assertThat(findings.get(0).where().text()).isEqualTo("hole for strut SA (axial angle 10.04°)");
         assertThat(findings.get(0).found())
@@ -279,58 +245,11 @@ class PlannerTest {
 
     @Test
     void noCutter_hintFollowed_isCured() {
-        Finding last = of(plan(Jobs.windbreak().cutters(Jobs.saw(42))), Code.HOLE_NO_CUTTER)
+        Finding last = found(plan(Jobs.windbreak().cutters(Jobs.saw(42))), Code.HOLE_NO_CUTTER)
                 .get(2);
         double size = hinted(last, "add a cutter of ");
-        assertThat(of(plan(Jobs.windbreak().cutters(Jobs.saw(42), Jobs.saw(size))), Code.HOLE_NO_CUTTER))
+        assertThat(found(plan(Jobs.windbreak().cutters(Jobs.saw(42), Jobs.saw(size))), Code.HOLE_NO_CUTTER))
                 .isEmpty();
-    }
-
-    @Test
-    void tooWide_strutThickerThanTheBore_offersThePipeThatWouldDo() {
-        Jobs jobs = Jobs.windbreak().collar(collar(50));
-        List<RoundStock> known =
-                IntStream.rangeClosed(4, 40).mapToObj(i -> collar(10.0 * i)).toList();
-        Plan plan = Planner.plan(jobs.job(), known);
-        Finding finding = of(plan, Code.HOLE_TOO_WIDE).get(0);
-        assertThat(finding.where().text()).isEqualTo("collar");
-        assertThat(finding.expected()).isEqualTo("a bore wider than the strut, 40.20 mm");
-        assertThat(finding.found()).isEqualTo("33.80 mm");
-        assertThat(finding.hints()).hasSize(2);
-        double offered = hinted(finding, "the smallest known pipe that would do is pvc ");
-        assertThat(offered % 10).isZero();
-        // It would do, and none that is smaller would.
-        assertThat(plan(jobs.collar(collar(offered))).makeable()).isTrue();
-        for (double od = 60; od < offered; od += 10) {
-            assertThat(plan(jobs.collar(collar(od))).makeable()).as("%s", od).isFalse();
-        }
-    }
-
-    @Test
-    void tooWide_noHoleLetsTheStrutLean_isSaid() {
-        // 2v needs 18° for its longer strut: a 90 mm strut then needs more than a bore of 95 mm.
-        Jobs jobs = Jobs.windbreak()
-                .dome(2, 3)
-                .strut(Jobs.pipe("thick", Interval.of(90), Interval.of(3)))
-                .collar(Jobs.pipe("tight", Interval.of(105), Interval.of(5)))
-                .cutters(Jobs.saw(94.9));
-        List<Finding> findings = of(plan(jobs), Code.HOLE_TOO_WIDE);
-        assertThat(findings).isNotEmpty();
-        assertThat(findings.get(0).expected()).isEqualTo("a hole narrower than the collar's bore, 95.00 mm");
-        assertThat(findings.get(0).hints()).containsExactly("take a wider collar pipe or a thinner strut");
-    }
-
-    @Test
-    void tooWide_noHoleLetsTheStrutLean_offersAPipeToo() {
-        Jobs jobs = Jobs.windbreak()
-                .dome(2, 3)
-                .strut(Jobs.pipe("thick", Interval.of(90), Interval.of(3)))
-                .collar(Jobs.pipe("tight", Interval.of(105), Interval.of(5)))
-                .cutters(Jobs.saw(94.9), Jobs.saw(97), Jobs.saw(98));
-        Plan plan = Planner.plan(jobs.job(), List.of(collar(300), collar(320), collar(500)));
-        assertThat(of(plan, Code.HOLE_TOO_WIDE))
-                .isNotEmpty()
-                .allMatch(f -> f.hints().get(0).contains("pvc 300.0"));
     }
 
     // The foot hubs of a cap open to more than half a turn: nothing stands on that side to crowd.
@@ -342,55 +261,6 @@ class PlannerTest {
                 .toList();
         assertThat(crowding).hasSize(2).allMatch(c -> c.margin() > 0);
         assertThat(crowding).extracting(c -> c.where().text()).noneMatch(text -> text.endsWith("holes 3 and 1"));
-    }
-
-    @Test
-    void offer_onlyOtherMaterialOrBars_isNone() {
-        Material steel = new Material("steel", "steel", false, 7850);
-        RoundStock bar = collar(200);
-        RoundStock solid = new RoundStock(
-                "bar", "bar", bar.material(), bar.od(), java.util.Optional.empty(), true, true, 0, List.of(), "test");
-        Plan plan = Planner.plan(
-                Jobs.windbreak().collar(collar(50)).job(), List.of(Jobs.of(steel, collar(200)), solid, collar(45)));
-        assertThat(of(plan, Code.HOLE_TOO_WIDE).get(0).hints()).containsExactly("take a wider collar pipe");
-    }
-
-    @Test
-    void offer_pipeNarrowerThanTheStrut_isPassedOver() {
-        Jobs jobs = Jobs.windbreak().collar(collar(50)).ring(Jobs.pipe("r", Interval.of(12), Interval.of(2)), 50);
-        Plan plan = Planner.plan(jobs.job(), List.of(collar(45), collar(50), collar(300)));
-        assertThat(of(plan, Code.HOLE_TOO_WIDE).get(0).hints().get(0)).contains("pvc 300.0");
-    }
-
-    @Test
-    void offer_rackWithoutItsCutter_isNone() {
-        Plan plan = Planner.plan(
-                Jobs.windbreak().collar(collar(50)).cutters(Jobs.saw(30)).job(), List.of(collar(200)));
-        assertThat(of(plan, Code.HOLE_TOO_WIDE).get(0).hints()).hasSize(1);
-    }
-
-    @Test
-    void offer_ringThatFillsThePipe_isNone() {
-        RoundStock ring = Jobs.pipe("r", Interval.of(190), Interval.of(4));
-        Plan plan = Planner.plan(Jobs.windbreak().ring(ring, 50).job(), List.of(collar(202), collar(190)));
-        assertThat(of(plan, Code.RING_CLEARANCE).get(0).hints()).hasSize(1);
-        assertThat(of(plan, Code.STRUT_ENGAGEMENT)).isNotEmpty();
-    }
-
-    @Test
-    void offer_manyFindings_standsFirstInEach() {
-        Jobs jobs = Jobs.windbreak().collar(collar(104)).ring(Jobs.pipe("r", Interval.of(60), Interval.of(3)), 50);
-        Plan plan = Planner.plan(jobs.job(), List.of(collar(300), collar(200)));
-        List<Finding> stops =
-                plan.findings().stream().filter(f -> f.level() == Level.STOP).toList();
-        // A wider pipe does not keep the ends apart, a larger ring does; that is no reason to offer none.
-        assertThat(stops).extracting(Finding::code).contains(Code.STRUT_CROWDING);
-        assertThat(stops)
-                .filteredOn(f -> f.code() != Code.STRUT_CROWDING)
-                .isNotEmpty()
-                .allMatch(f -> f.hints()
-                        .get(0)
-                        .startsWith("the smallest known pipe that would do is pvc 200.0 (pvc 200.0 pipe, nominal"));
     }
 
     @Test

@@ -118,6 +118,21 @@ class HoleSizeTest {
         assertThatIllegalStateException().isThrownBy(size::loosestLimit);
     }
 
+    // The thickest strut can never lean so far in this bore; that the nominal one could is no reason to drill.
+    @Test
+    void nearest_noHoleForTheThickestStrut_takesNone() {
+        CollarBody tight = new CollarBody(50, Interval.of(5), 80);
+        Interval strut = new Interval(60, 70, 80);
+        Cutter saw = Jobs.saw(85);
+        double lean = RoundHole.tiltLimit(70, 85, 45, 50);
+        HoleNeed need = new HoleNeed(tight, strut, lean);
+        assertThat(RoundHole.required(80, lean, 45, 50)).isEqualTo(Double.POSITIVE_INFINITY);
+        assertThat(choose(need, Fit.NEAREST, 1, saw).cutter()).isEmpty();
+        assertThat(choose(new HoleNeed(tight, Interval.of(70), lean), Fit.NEAREST, 1, saw)
+                        .cutter())
+                .contains(saw);
+    }
+
     @ParameterizedTest
     @ValueSource(doubles = {Double.NaN, -1e-9, -1, StrictMath.PI / 2, Double.POSITIVE_INFINITY})
     void choose_leanOutOfRange_isRefused(double lean) {
