@@ -355,6 +355,8 @@ class Holes:
             size = self.required(tilt)
             return next((c for c in self.cutters if size is not None and size <= c["asDrilledMinMm"]
                          and c["asDrilledMaxMm"] < 2 * (self.outer - self.wall["max"])), None)
+        if self.required(tilt) is None:
+            return None
         best, miss = None, inf
         for cutter in self.cutters:
             shortest = self.limit(cutter["asDrilledMinMm"], "max", "max")

@@ -13,22 +13,28 @@ package collarwright.collar;
  * board, {@code D = d/cos θ + t·tan θ} (Mathematics Central, University of Regina, question QQ.09.18, for a flat board).
  * Otherwise the inner rim touches beside the mid-plane and the strut binds earlier. Sharp rims, rigid parts.
  *
- * <p>Accuracy: the returned angle is within 1e-12 rad of the root of the formula.
+ * <p>Accuracy: the returned angle is within 1e-12 rad of the root of the formula, as long as the strut is thicker than a
+ * thousandth of the bore; within 1e-10 rad otherwise.
  */
 public final class RoundHole {
 
     private static final int MOST_STEPS = 60;
     private static final double STEP_END = 1e-15;
+    private static final double TOUCH_END = 1e-10;
+    private static final double LEAST_SIZE = 1e-100;
+    private static final double MOST_SIZE = 1e100;
+    /** In a hole as wide as its strut the contact has no place to start from; in one this much wider it has. */
+    private static final double WIDER = 1 + 4e-16;
 
     private RoundHole() {}
 
     /**
      * Finds the tilt limit.
      *
-     * @param strut strut diameter d, above 0
+     * @param strut strut diameter d, at least 1e-100
      * @param hole hole diameter D, at least d and below twice the inner radius
      * @param inner inner radius Ri of the collar
-     * @param outer outer radius Ro of the collar, above Ri
+     * @param outer outer radius Ro of the collar, above Ri, at most 1e100
      * @return the lean at which the strut binds, in [0, π/2)
      * @throws IllegalArgumentException if a size is out of its range
      */
@@ -46,16 +52,16 @@ public final class RoundHole {
         if (tau <= 0 || onMidPlane(tau, r, p, inner)) {
             return 2 * StrictMath.atan(StrictMath.max(tau, 0));
         }
-        return 2 * StrictMath.atan(bindOffMidPlane(tau, new double[] {r, p, inner, outer}));
+        return 2 * StrictMath.atan(bindOffMidPlane(tau, new Rims(r, p, inner, outer)));
     }
 
     /**
      * Finds the least hole that lets a strut lean as far as it needs to.
      *
-     * @param strut strut diameter d, above 0
+     * @param strut strut diameter d, at least 1e-100
      * @param lean the lean that is needed, in [0, π/2)
      * @param inner inner radius Ri of the collar
-     * @param outer outer radius Ro of the collar, above Ri
+     * @param outer outer radius Ro of the collar, above Ri, at most 1e100
      * @return the hole's diameter; positive infinity if no hole narrower than the bore does
      * @throws IllegalArgumentException if a size is out of its range
      */
@@ -69,13 +75,13 @@ public final class RoundHole {
         double c = StrictMath.cos(lean);
         double p = (strut / c + (outer - inner) * s / c) / 2;
         if (p < inner && c / p + s / inner > 1 / r) {
-            p = growOffMidPlane(p, s, c, new double[] {r, inner, outer});
+            p = growOffMidPlane(new Rims(r, StrictMath.max(p, r * WIDER), inner, outer), s, c);
         }
         return p < inner ? 2 * p : Double.POSITIVE_INFINITY;
     }
 
     private static void check(double strut, double inner, double outer) {
-        if (!(strut > 0 && inner > strut / 2 && outer > inner && outer < Double.POSITIVE_INFINITY)) {
+        if (!(strut >= LEAST_SIZE && inner > strut / 2 && outer > inner && outer <= MOST_SIZE)) {
             throw new IllegalArgumentException("strut " + strut + " in a collar of radii " + inner + ", " + outer);
         }
     }
@@ -86,22 +92,16 @@ public final class RoundHole {
     }
 
     // Newton's rule on u + l over τ = tan(θ/2), from above; u + l falls and is concave in θ, so no step overshoots.
-    private static double bindOffMidPlane(double start, double[] size) {
-        double r = size[0];
-        double p = size[1];
-        double inner = size[2];
+    private static double bindOffMidPlane(double start, Rims rims) {
         double tau = start;
-        double edge = 0;
+        double touch = rims.midPlane();
         for (int step = 0; step < MOST_STEPS; step++) {
             double k = 1 / (1 + tau * tau);
             double s = 2 * tau * k;
             double c = (1 - tau * tau) * k;
-            edge = innerContact(edge, s, c, new double[] {inner * inner - r * r, p * p - r * r, r});
-            double axial = StrictMath.sqrt(inner * inner - r * r + edge * edge);
-            double rim = StrictMath.sqrt(p * p - r * r + edge * edge);
-            double gap = (axial - size[3]) * s + (rim + p) * c - edge - r;
-            double slope = ((axial - size[3]) * c - (rim + p) * s) * 2 * k;
-            double next = tau - gap / slope;
+            touch = rims.touch(touch, s, c);
+            double slope = ((rims.axial(touch) - rims.outer) * c - (rims.rim(touch) + rims.p) * s) * 2 * k;
+            double next = tau - rims.gap(touch, s, c) / slope;
             if (StrictMath.abs(next - tau) <= STEP_END) {
                 return StrictMath.max(next, 0);
             }
@@ -110,50 +110,77 @@ public final class RoundHole {
         return StrictMath.max(tau, 0);
     }
 
-    private static double growOffMidPlane(double start, double s, double c, double[] size) {
-        double r = size[0];
-        double inner = size[1];
-        double p = start;
-        double edge = 0;
-        for (int step = 0; step < MOST_STEPS && p < inner; step++) {
-            edge = innerContact(edge, s, c, new double[] {inner * inner - r * r, p * p - r * r, r});
-            double axial = StrictMath.sqrt(inner * inner - r * r + edge * edge);
-            double rim = StrictMath.sqrt(p * p - r * r + edge * edge);
-            double gap = (axial - size[2]) * s + (rim + p) * c - edge - r;
-            double next = p - gap / (c * (p / rim + 1));
-            if (StrictMath.abs(next - p) <= STEP_END * p) {
+    // The same over p; what the rims leave grows with the hole.
+    private static double growOffMidPlane(Rims start, double s, double c) {
+        Rims rims = start;
+        double touch = rims.midPlane();
+        for (int step = 0; step < MOST_STEPS && rims.p < rims.inner; step++) {
+            touch = rims.touch(touch, s, c);
+            double next = rims.p - rims.gap(touch, s, c) / (c * (rims.p / rims.rim(touch) + 1));
+            if (StrictMath.abs(next - rims.p) <= STEP_END * rims.p) {
                 return next;
             }
-            p = next;
+            rims = new Rims(rims.r, next, rims.inner, rims.outer);
         }
-        return p;
+        return rims.p;
     }
 
     /**
-     * Where the strut touches the inner rim: e = √(r² − y²) with {@code 1/e = sin θ/√(Ri² − y²) + cos θ/√(p² − y²)}, or e =
-     * r when that lies on the mid-plane. {@code 1 − e·(…)} falls and is convex in e, so Newton's rule from the left never
-     * passes the root.
+     * Both rims of a hole and the strut in it. A place on a rim is told by {@code x = 1/(r² − y²)}.
+     *
+     * @param r half the strut
+     * @param p half the hole
+     * @param inner inner radius of the collar
+     * @param outer outer radius of the collar
      */
-    private static double innerContact(double guess, double s, double c, double[] squares) {
-        double r = squares[2];
-        double left = 1 / (s / StrictMath.sqrt(squares[0]) + c / StrictMath.sqrt(squares[1]));
-        double e = guess > left ? guess : left;
-        for (int step = 0; step < MOST_STEPS; step++) {
-            double axial = squares[0] + e * e;
-            double rim = squares[1] + e * e;
-            double a = s / StrictMath.sqrt(axial);
-            double b = c / StrictMath.sqrt(rim);
-            double rest = 1 - e * (a + b);
-            double slope = -(a * squares[0] / axial + b * squares[1] / rim);
-            double next = StrictMath.max(left, e - rest / slope);
-            if (next >= r && rest > 0) {
-                return r;
-            }
-            if (StrictMath.abs(next - e) <= 1e-14 * r) {
-                return StrictMath.min(next, r);
-            }
-            e = next;
+    private record Rims(double r, double p, double inner, double outer) {
+
+        double midPlane() {
+            return 1 / (r * r);
         }
-        return StrictMath.min(e, r);
+
+        double wide() {
+            return (inner - r) * (inner + r);
+        }
+
+        double narrow() {
+            return (p - r) * (p + r);
+        }
+
+        double axial(double x) {
+            return StrictMath.sqrt(wide() + 1 / x);
+        }
+
+        double rim(double x) {
+            return StrictMath.sqrt(narrow() + 1 / x);
+        }
+
+        // u + l for a contact at x.
+        double gap(double x, double s, double c) {
+            return (axial(x) - outer) * s + (rim(x) + p) * c - 1 / StrictMath.sqrt(x) - r;
+        }
+
+        /**
+         * Where the strut touches the inner rim: the root of {@code sin θ/√(1 + x·(Ri² − r²)) + cos θ/√(1 + x·(p² − r²)) = 1},
+         * or the mid-plane where there is none beside it. The left side falls and is convex in x: Newton's rule climbs to
+         * the root without passing it, and from beyond comes back before it in one step.
+         */
+        double touch(double guess, double s, double c) {
+            double wide = wide();
+            double narrow = narrow();
+            double x = guess;
+            for (int step = 0; step < MOST_STEPS; step++) {
+                double a = s / StrictMath.sqrt(1 + x * wide);
+                double b = c / StrictMath.sqrt(1 + x * narrow);
+                double slope = (a * wide / (1 + x * wide) + b * narrow / (1 + x * narrow)) / 2;
+                double next = StrictMath.max(midPlane(), x + (a + b - 1) / slope);
+                // The least is flat there: the gap is exact to the square of what x is off.
+                if (StrictMath.abs(next - x) <= TOUCH_END * x) {
+                    return next;
+                }
+                x = next;
+            }
+            return x;
+        }
     }
 }

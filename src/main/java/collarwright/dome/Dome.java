@@ -7,7 +7,8 @@ import collarwright.geometry.Vec3;
  *
  * <p>Frame: origin at the sphere's centre, +z through the apex, +x the stated meridian, right-handed. Nodes stand in the
  * order of their tier (struts from the apex) and, within a tier, of their place: clockwise seen from above, from the +x
- * meridian. Members stand in the order of their first, then their second node; the first node is the lower one.
+ * meridian. Members stand in the order of their first, then their second node; the first node is the one that comes
+ * first in the order of nodes.
  *
  * <p>Kept as plain arrays inside, because a whole 64-frequency sphere has 40,962 nodes and 122,880 members; nothing
  * outside can change them.
@@ -134,7 +135,7 @@ public final class Dome {
     }
 
     /**
-     * Returns the lower node of a member.
+     * Returns the first node of a member: the one nearer to the apex, or else the earlier place.
      *
      * @param member member index, from 0
      * @return node index
@@ -144,7 +145,7 @@ public final class Dome {
     }
 
     /**
-     * Returns the higher node of a member.
+     * Returns the second node of a member.
      *
      * @param member member index, from 0
      * @return node index
@@ -198,7 +199,7 @@ public final class Dome {
         for (int node = tierStart[tierCount() - 1]; node < nodeCount(); node++) {
             largest = StrictMath.max(largest, StrictMath.sqrt(x(node) * x(node) + y(node) * y(node)));
         }
-        return settings.rows() == 3 * settings.frequency() ? 0 : largest;
+        return largest;
     }
 
     /**

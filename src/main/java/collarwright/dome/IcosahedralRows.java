@@ -15,6 +15,9 @@ import java.util.Arrays;
  */
 final class IcosahedralRows {
 
+    /** The apex of an icosahedron has five nodes below it, and no node has more after it. */
+    private static final int MOST_HIGHER = 5;
+
     private final int n;
     private final int rows;
     private final DomeSettings settings;
@@ -123,67 +126,74 @@ final class IcosahedralRows {
         return row <= 2 * n ? (row - n) / 2 : (3 * n - row) / 2;
     }
 
+    // Laid places run on past the row's end and one before its start: both come round.
     private int node(int row, int laid) {
         int size = sizeOfRow(row);
-        return tierStart[row] + StrictMath.floorMod(laid + turnOf(row), size);
+        int place = laid + turnOf(row);
+        return tierStart[row] + (place < 0 ? place + size : place < size ? place : place - size);
     }
 
+    // Node after node, each one's members to higher nodes sorted: so the whole list comes out in order.
     private int[] members() {
-        long[] pairs = new long[3 * tierStart[rows + 1]];
+        int[] members = new int[6 * tierStart[rows + 1]];
+        int[] higher = new int[MOST_HIGHER];
         int count = 0;
         for (int row = 0; row <= rows; row++) {
             int size = sizeOfRow(row);
-            for (int laid = 0; size > 1 && laid < size; laid++) {
-                pairs[count++] = pair(node(row, laid), node(row, laid + 1));
-            }
-            for (int laid = 0; row < rows && laid < size; laid++) {
-                count = down(row, laid, pairs, count);
+            int turn = turnOf(row);
+            for (int place = 0; place < size; place++) {
+                int found = alongRow(row, place, size, higher);
+                found = row < rows
+                        ? down(row, place < turn ? place - turn + size : place - turn, higher, found)
+                        : found;
+                Arrays.sort(higher, 0, found);
+                for (int i = 0; i < found; i++) {
+                    members[count++] = tierStart[row] + place;
+                    members[count++] = higher[i];
+                }
             }
         }
-        return sorted(pairs, count);
+        return Arrays.copyOf(members, count);
     }
 
-    // The members from a node to the next row.
-    private int down(int row, int laid, long[] pairs, int count) {
-        int from = node(row, laid);
+    // The neighbours in the row that come after a node; its last node follows on its first.
+    private int alongRow(int row, int place, int size, int[] higher) {
+        int found = 0;
+        if (place + 1 < size) {
+            higher[found++] = tierStart[row] + place + 1;
+            if (place == 0) {
+                higher[found++] = tierStart[row] + size - 1;
+            }
+        }
+        return found;
+    }
+
+    // The neighbours in the next row.
+    private int down(int row, int laid, int[] higher, int found) {
         int next = row + 1;
-        int added = count;
+        int added = found;
         if (row == 0) {
             for (int k = 0; k < 5; k++) {
-                pairs[added++] = pair(from, node(next, k));
+                higher[added++] = node(next, k);
             }
         } else if (row < n) {
             int below = laid / row * next + laid % row;
-            pairs[added++] = pair(from, node(next, below));
-            pairs[added++] = pair(from, node(next, below + 1));
+            higher[added++] = node(next, below);
+            higher[added++] = node(next, below + 1);
             if (laid % row == 0) {
-                pairs[added++] = pair(from, node(next, below - 1));
+                higher[added++] = node(next, below - 1);
             }
         } else if (row < 2 * n) {
-            pairs[added++] = pair(from, node(next, laid));
-            pairs[added++] = pair(from, node(next, laid - 1));
+            higher[added++] = node(next, laid);
+            higher[added++] = node(next, laid - 1);
         } else {
             int side = 3 * n - row;
             int below = laid / side * (side - 1) + laid % side;
-            pairs[added++] = pair(from, node(next, below));
+            higher[added++] = node(next, below);
             if (laid % side > 0) {
-                pairs[added++] = pair(from, node(next, below - 1));
+                higher[added++] = node(next, below - 1);
             }
         }
         return added;
-    }
-
-    private static long pair(int a, int b) {
-        return ((long) StrictMath.min(a, b) << 32) | StrictMath.max(a, b);
-    }
-
-    private static int[] sorted(long[] pairs, int count) {
-        Arrays.sort(pairs, 0, count);
-        int[] members = new int[2 * count];
-        for (int i = 0; i < count; i++) {
-            members[2 * i] = (int) (pairs[i] >>> 32);
-            members[2 * i + 1] = (int) pairs[i];
-        }
-        return members;
     }
 }

@@ -72,12 +72,12 @@ public record Vec3(double x, double y, double z) {
      * Direction.
      *
      * @return this scaled to length 1
-     * @throws IllegalArgumentException if the length is 0
+     * @throws IllegalArgumentException if the length is 0 or not finite, or its square is too small or large for a double
      */
     public Vec3 unit() {
         double n = norm();
-        if (!(n > 0)) {
-            throw new IllegalArgumentException("a zero vector has no direction");
+        if (!(n > 0 && n < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException("a vector of length " + n + " has no direction");
         }
         return times(1 / n);
     }

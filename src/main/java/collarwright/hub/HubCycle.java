@@ -23,7 +23,7 @@ final class HubCycle {
         this.gapCos = new double[size];
         this.gapSin = new double[size];
         for (int i = 0; i < size; i++) {
-            int at = (start + i) % size;
+            int at = rose.wrap(start + i);
             type[i] = rose.type(at);
             gap[i] = rose.gap(at);
             gapCos[i] = rose.gapCos(at);
@@ -45,8 +45,8 @@ final class HubCycle {
     private static int compare(HubRose rose, int a, int b) {
         int size = rose.size();
         for (int i = 0; i < size; i++) {
-            int at = (a + i) % size;
-            int bt = (b + i) % size;
+            int at = rose.wrap(a + i);
+            int bt = rose.wrap(b + i);
             double difference = rose.gap(at) - rose.gap(bt);
             if (StrictMath.abs(difference) > Hubs.TOLERANCE * rose.gap(bt)) {
                 return difference < 0 ? -1 : 1;
@@ -64,7 +64,7 @@ final class HubCycle {
             return false;
         }
         for (int i = 0; i < size; i++) {
-            int at = start + i < size ? start + i : start + i - size;
+            int at = rose.wrap(start + i);
             if (type[i] != rose.type(at) || !sameGap(i, rose.gapCos(at), rose.gapSin(at))) {
                 return false;
             }

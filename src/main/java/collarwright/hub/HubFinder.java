@@ -45,7 +45,7 @@ final class HubFinder {
                 dome, kinds.shapes(), types, new Hubs.Tables(typeOfNode, turnOfNode, kinds.typeOfMember(), holeOfEnd));
     }
 
-    // Ends of members around each node; an end is 2 · member + (0 at its lower node, 1 at its higher).
+    // Ends of members around each node; an end is 2 · member + (0 at its first node, 1 at its second).
     private void gatherEnds() {
         for (int m = 0; m < dome.memberCount(); m++) {
             endStart[dome.memberA(m) + 1]++;
@@ -64,19 +64,18 @@ final class HubFinder {
     private void place(int node, HubRose rose) {
         List<HubCycle> alike = byStruts.computeIfAbsent(rose.strutKey(), k -> new ArrayList<>(2));
         for (HubCycle cycle : alike) {
-            int start = startWithLeastTurn(cycle, rose);
-            if (start >= 0) {
-                settle(node, rose, cycle, start);
+            if (settle(node, rose, cycle)) {
                 return;
             }
         }
         HubCycle cycle = HubCycle.from(rose, cycles.size(), node);
         cycles.add(cycle);
         alike.add(cycle);
-        settle(node, rose, cycle, startWithLeastTurn(cycle, rose));
+        settle(node, rose, cycle);
     }
 
-    private static int startWithLeastTurn(HubCycle cycle, HubRose rose) {
+    // Gives the node its place on the cycle, the one with the least turn if there are several; false if it has none.
+    private boolean settle(int node, HubRose rose, HubCycle cycle) {
         int best = -1;
         double least = Double.POSITIVE_INFINITY;
         for (int start = 0; start < rose.size(); start++) {
@@ -88,7 +87,16 @@ final class HubFinder {
                 }
             }
         }
-        return best;
+        if (best < 0) {
+            return false;
+        }
+        typeOfNode[node] = cycle.index();
+        turnOfNode[node] = least;
+        cycle.countOne();
+        for (int i = 0; i < rose.size(); i++) {
+            holeOfEnd[rose.end(rose.wrap(best + i))] = (byte) i;
+        }
+        return true;
     }
 
     // Uphill lies at azimuth 0 of the rose, so from a hole at azimuth a it lies at −a.
@@ -96,14 +104,5 @@ final class HubFinder {
         double turn = -StrictMath.atan2(rose.sin(start), rose.cos(start));
         turn = turn < 0 ? turn + 2 * StrictMath.PI : turn;
         return turn > 2 * StrictMath.PI - FULL_TURN_SNAP || turn < FULL_TURN_SNAP ? 0 : turn;
-    }
-
-    private void settle(int node, HubRose rose, HubCycle cycle, int start) {
-        typeOfNode[node] = cycle.index();
-        turnOfNode[node] = turn(rose, start);
-        cycle.countOne();
-        for (int i = 0; i < rose.size(); i++) {
-            holeOfEnd[rose.end((start + i) % rose.size())] = (byte) i;
-        }
     }
 }

@@ -20,6 +20,8 @@ final class HubRose {
     private final double[] order = new double[MOST_STRUTS];
     private final double[] gapCos = new double[MOST_STRUTS];
     private final double[] gapSin = new double[MOST_STRUTS];
+    private final double[] gap = new double[MOST_STRUTS];
+    private boolean gapsKnown;
     private int size;
 
     HubRose(Dome dome, StrutKinds kinds) {
@@ -82,8 +84,9 @@ final class HubRose {
     }
 
     private void measureGaps() {
+        gapsKnown = false;
         for (int i = 0; i < size; i++) {
-            int j = (i + 1) % size;
+            int j = wrap(i + 1);
             gapCos[i] = cos[i] * cos[j] + sin[i] * sin[j];
             gapSin[i] = cos[i] * sin[j] - sin[i] * cos[j];
         }
@@ -91,6 +94,11 @@ final class HubRose {
 
     int size() {
         return size;
+    }
+
+    // Counting on past the last strut comes round to the first.
+    int wrap(int i) {
+        return i < size ? i : i - size;
     }
 
     int end(int i) {
@@ -117,18 +125,23 @@ final class HubRose {
         return gapSin[i];
     }
 
-    // The gap from strut i to the next one clockwise, in (0, 2π).
+    // The gap from strut i to the next one clockwise, in (0, 2π). Only the first hub of a type is asked for it.
     double gap(int i) {
-        double gap = StrictMath.atan2(gapSin[i], gapCos[i]);
-        return gap <= 0 ? gap + 2 * StrictMath.PI : gap;
+        if (!gapsKnown) {
+            for (int k = 0; k < size; k++) {
+                double angle = StrictMath.atan2(gapSin[k], gapCos[k]);
+                gap[k] = angle <= 0 ? angle + 2 * StrictMath.PI : angle;
+            }
+            gapsKnown = true;
+        }
+        return gap[i];
     }
 
     // Equal for hubs with the same strut types in the same cyclic order; others may share it.
     long strutKey() {
         long sum = size;
         for (int i = 0; i < size; i++) {
-            long pair =
-                    type[i] * 0x9E3779B97F4A7C15L ^ (type[(i + 1) % size] + 0x632BE59BD9B4E019L) * 0xD6E8FEB86659FD93L;
+            long pair = type[i] * 0x9E3779B97F4A7C15L ^ (type[wrap(i + 1)] + 0x632BE59BD9B4E019L) * 0xD6E8FEB86659FD93L;
             pair ^= pair >>> 29;
             sum += pair * 0xBF58476D1CE4E5B9L;
         }

@@ -110,7 +110,7 @@ public final class Hubs {
     }
 
     /**
-     * Returns the hole that a member's lower end goes into.
+     * Returns the hole that a member's first end goes into.
      *
      * @param member member index
      * @return hole number at {@link Dome#memberA}, from 1
@@ -120,7 +120,7 @@ public final class Hubs {
     }
 
     /**
-     * Returns the hole that a member's higher end goes into.
+     * Returns the hole that a member's second end goes into.
      *
      * @param member member index
      * @return hole number at {@link Dome#memberB}, from 1

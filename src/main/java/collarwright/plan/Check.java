@@ -19,10 +19,13 @@ import java.util.OptionalDouble;
  * @param sense whether the value has to be at least or at most its limits
  * @param value what came out
  * @param limits what it is held to
- * @param hints what to do where it fails, the best first
+ * @param hints what to do where it fails, the best first; may be left empty where it passes
  */
 public record Check(
         Code code, Where where, Quantity quantity, Sense sense, double value, Limits limits, List<String> hints) {
+
+    /** Sums of lengths in mm or angles in rad are off by less than this from rounding alone. */
+    private static final double ROUNDING = 1e-9;
 
     /** Keeps the hints. */
     public Check {
@@ -42,7 +45,11 @@ public record Check(
         /** At least the limit. */
         AT_LEAST,
         /** At most the limit. */
-        AT_MOST
+        AT_MOST;
+
+        double margin(double value, double limit) {
+            return this == AT_LEAST ? value - limit : limit - value;
+        }
     }
 
     /**
@@ -60,7 +67,11 @@ public record Check(
      * @return negative where it warns or stops
      */
     public double margin() {
-        return sense == Sense.AT_LEAST ? value - limits.warn() : limits.warn() - value;
+        return sense.margin(value, limits.warn());
+    }
+
+    Check withHints(List<String> fuller) {
+        return new Check(code, where, quantity, sense, value, limits, fuller);
     }
 
     /**
@@ -75,9 +86,9 @@ public record Check(
         return beyond(limits.warn()) ? Optional.of(Level.WARN) : Optional.empty();
     }
 
-    // A value that misses its limit by less than a nanometre is on it.
+    // A value that misses its limit by less than rounding is on it; one that is no number is never on the right side.
     private boolean beyond(double limit) {
-        return sense == Sense.AT_LEAST ? value < limit - 1e-9 : value > limit + 1e-9;
+        return !(sense == Sense.AT_LEAST ? value >= limit - ROUNDING : value <= limit + ROUNDING);
     }
 
     /**

@@ -1,6 +1,8 @@
 package collarwright.plan;
 
 import collarwright.collar.HubSettings;
+import collarwright.finding.Code;
+import collarwright.finding.Finding;
 import collarwright.finding.Level;
 import collarwright.hub.Hubs;
 import collarwright.job.Job;
@@ -10,9 +12,16 @@ import collarwright.tooling.PatternBook;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
-/** Finds the smallest known pipe of the collar's material that nothing would stop. */
+/**
+ * Finds the smallest known pipe of the collar's material that nothing would stop, as far as a pipe can help: what another
+ * part has to cure, such as a ring too thin to keep the ends apart, stops no pipe.
+ */
 final class CollarOffer {
+
+    private static final Set<Code> CURED =
+            Set.of(Code.HOLE_TOO_WIDE, Code.WEB_BETWEEN_HOLES, Code.STRUT_ENGAGEMENT, Code.RING_CLEARANCE);
 
     private final Job job;
     private final Hubs hubs;
@@ -20,6 +29,10 @@ final class CollarOffer {
     CollarOffer(Job job, Hubs hubs) {
         this.job = job;
         this.hubs = hubs;
+    }
+
+    static boolean cures(Finding finding) {
+        return finding.level() == Level.STOP && CURED.contains(finding.code());
     }
 
     Optional<RoundStock> smallest(List<RoundStock> stocks) {
@@ -53,7 +66,7 @@ final class CollarOffer {
         for (int i = 0; i < hubs.types().size(); i++) {
             HubPart part = new HubPart(hubs.types().get(i), book.patterns().get(i), struts, hub);
             boolean stops = new HubChecks(part, strut, job.strut().tieHole(), job.limits())
-                    .all().stream().anyMatch(c -> c.verdict().equals(Optional.of(Level.STOP)));
+                    .all().stream().flatMap(c -> c.finding().stream()).anyMatch(CollarOffer::cures);
             if (stops) {
                 return false;
             }

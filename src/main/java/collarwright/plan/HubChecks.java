@@ -9,13 +9,11 @@ import collarwright.plan.Check.Quantity;
 import collarwright.plan.Check.Sense;
 import collarwright.strut.Setbacks;
 import collarwright.strut.TieHole;
-import collarwright.tooling.Hole;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.IntFunction;
 
 /** The checks on one hub type: one of each kind, on the hole that comes out worst. */
 final class HubChecks {
@@ -39,28 +37,23 @@ final class HubChecks {
 
     List<Check> all() {
         List<Check> checks = new ArrayList<>();
-        checks.add(worst(this::webBetween));
-        checks.add(worst(this::webToEdge));
-        checks.add(worst(this::engagement));
-        tieHole.ifPresent(t -> checks.add(worst(hole -> tieHoleFree(hole, t))));
-        checks.add(worst(this::crowding));
-        checks.add(worst(this::slack));
-        checks.add(worst(this::reach));
+        checks.add(worst(webBetween()));
+        checks.add(worst(webToEdge()));
+        checks.add(worst(engagement()));
+        tieHole.ifPresent(t -> checks.add(worst(tieHoleFree(t))));
+        checks.add(worst(crowding()));
+        checks.add(worst(slack()));
+        checks.add(worst(reach()));
         checks.add(ringCover());
         return checks;
     }
 
-    private Check worst(IntFunction<Check> check) {
-        Check worst = check.apply(0);
-        for (int hole = 1; hole < part.size(); hole++) {
-            Check next = check.apply(hole);
-            worst = next.margin() < worst.margin() ? next : worst;
-        }
-        return worst;
+    private Check worst(HoleCheck check) {
+        return check.worst(part.size());
     }
 
     private int next(int hole) {
-        return (hole + 1) % part.size();
+        return hole + 1 < part.size() ? hole + 1 : 0;
     }
 
     private Where.Part at(int hole) {
@@ -71,37 +64,57 @@ final class HubChecks {
         return new Where.Part("pattern " + part.pattern().id() + " / holes " + (hole + 1) + " and " + (next(hole) + 1));
     }
 
-    private Check webBetween(int hole) {
-        double inner = body.leastInnerRadius();
-        double gap = part.type().gapAfter(hole);
-        double first = part.largestDiameter(hole);
-        double second = part.largestDiameter(next(hole));
-        double larger = StrictMath.max(first, second);
-        double web = Webs.between(inner, gap, first, second);
-        double enough = outsideFor(gap, first, second, limits.webStop() * larger);
-        return new Check(
+    private HoleCheck webBetween() {
+        return new HoleCheck(
                 Code.WEB_BETWEEN_HOLES,
-                between(hole),
                 Quantity.LENGTH,
                 Sense.AT_LEAST,
-                web,
-                new Check.Limits(OptionalDouble.of(limits.webStop() * larger), limits.webWarn() * larger, OURS),
-                List.of(
-                        "take a collar pipe with this wall of at least " + Decimals.fixed(enough, 1)
-                                + " mm outside diameter (below it the holes run into each other inside)",
-                        "or a thinner strut, which needs smaller holes"));
+                hole -> webBetween(body.leastInnerRadius(), hole),
+                hole -> webLimits(largerDiameter(hole)),
+                new HoleCheck.Words(
+                        this::between,
+                        hole -> List.of(
+                                "take a collar pipe with this wall of at least " + up(outsideFor(hole))
+                                        + " mm outside diameter: it leaves " + Decimals.fixed(missedWeb(hole), 1)
+                                        + " mm between the holes at the inner wall",
+                                "or a thinner strut, which needs smaller holes")));
+    }
+
+    // A least size with one decimal, rounded up: who follows the hint must not fall short by the rounding.
+    private static String up(double least) {
+        return Decimals.fixed(StrictMath.ceil(least * 10) / 10, 1);
+    }
+
+    private double webBetween(double radius, int hole) {
+        return Webs.between(
+                radius, part.type().gapAfter(hole), part.largestDiameter(hole), part.largestDiameter(next(hole)));
+    }
+
+    private double largerDiameter(int hole) {
+        return StrictMath.max(part.largestDiameter(hole), part.largestDiameter(next(hole)));
+    }
+
+    private Check.Limits webLimits(double diameter) {
+        return new Check.Limits(OptionalDouble.of(limits.webStop() * diameter), limits.webWarn() * diameter, OURS);
+    }
+
+    // The limit that a web misses: the one that stops, or else the one that warns.
+    private double missedWeb(int hole) {
+        double stop = limits.webStop() * largerDiameter(hole);
+        return webBetween(body.leastInnerRadius(), hole) < stop ? stop : limits.webWarn() * largerDiameter(hole);
     }
 
     // The outside diameter, with the thickest wall, at which the web at the inner wall is what the limit asks.
-    private double outsideFor(double gap, double first, double second, double web) {
-        double low = StrictMath.max(first, second) / 2;
-        double high = low * 2 + web;
-        while (Webs.between(high, gap, first, second) < web && high < 1e6) {
+    private double outsideFor(int hole) {
+        double web = missedWeb(hole);
+        double low = largerDiameter(hole) / 2;
+        double high = low * 2 + StrictMath.max(0, web);
+        while (webBetween(high, hole) < web && high < 1e6) {
             high *= 2;
         }
         for (int step = 0; step < 60; step++) {
             double middle = (low + high) / 2;
-            if (Webs.between(middle, gap, first, second) < web) {
+            if (webBetween(middle, hole) < web) {
                 low = middle;
             } else {
                 high = middle;
@@ -110,21 +123,40 @@ final class HubChecks {
         return 2 * (high + body.wall().max());
     }
 
-    private Check webToEdge(int hole) {
-        double diameter = part.largestDiameter(hole);
-        double height = part.pattern().holes().get(hole).height();
-        double least = diameter * (1 + 2 * limits.webWarn());
-        return new Check(
+    private HoleCheck webToEdge() {
+        return new HoleCheck(
                 Code.WEB_TO_EDGE,
-                at(hole),
                 Quantity.LENGTH,
                 Sense.AT_LEAST,
-                Webs.toEdge(body.width(), height, diameter),
-                new Check.Limits(OptionalDouble.of(limits.webStop() * diameter), limits.webWarn() * diameter, OURS),
-                List.of("cut the collar " + Decimals.fixed(least, 1) + " mm wide or wider"));
+                hole -> Webs.toEdge(
+                        body.width(), part.pattern().holes().get(hole).height(), part.largestDiameter(hole)),
+                hole -> webLimits(part.largestDiameter(hole)),
+                new HoleCheck.Words(
+                        this::at, hole -> List.of("cut the collar " + up(widthFor(hole)) + " mm wide or wider")));
     }
 
-    private double engagementOf(int hole) {
+    private double widthFor(int hole) {
+        double height = part.pattern().holes().get(hole).height();
+        return part.largestDiameter(hole) * (1 + 2 * limits.webWarn()) + 2 * StrictMath.abs(height);
+    }
+
+    private HoleCheck engagement() {
+        Check.Limits least = new Check.Limits(
+                OptionalDouble.of(limits.engagementStop() * strut), limits.engagementWarn() * strut, OURS);
+        return new HoleCheck(
+                Code.STRUT_ENGAGEMENT,
+                Quantity.LENGTH,
+                Sense.AT_LEAST,
+                this::engagement,
+                hole -> least,
+                new HoleCheck.Words(
+                        this::at,
+                        hole -> List.of(
+                                "take a wider collar pipe, so that more of the strut stands inside",
+                                "or a thinner centre ring")));
+    }
+
+    private double engagement(int hole) {
         return Engagement.least(
                 body.leastInnerRadius(),
                 body.midRadius(),
@@ -132,75 +164,71 @@ final class HubChecks {
                 new Engagement.Strut(part.axialAngle(hole), part.setback(hole)));
     }
 
-    private Check engagement(int hole) {
-        return new Check(
-                Code.STRUT_ENGAGEMENT,
-                at(hole),
-                Quantity.LENGTH,
-                Sense.AT_LEAST,
-                engagementOf(hole),
-                new Check.Limits(
-                        OptionalDouble.of(limits.engagementStop() * strut), limits.engagementWarn() * strut, OURS),
-                List.of(
-                        "take a wider collar pipe, so that more of the strut stands inside",
-                        "or a thinner centre ring"));
-    }
-
-    private Check tieHoleFree(int hole, TieHole tie) {
-        double room = engagementOf(hole) - tie.fromEnd() - tie.diameter() / 2;
-        return new Check(
+    private HoleCheck tieHoleFree(TieHole tie) {
+        return new HoleCheck(
                 Code.STRUT_TIE_HOLE,
-                at(hole),
                 Quantity.LENGTH,
                 Sense.AT_LEAST,
-                room,
-                new Check.Limits(OptionalDouble.empty(), 0, GEOMETRY),
-                List.of(
-                        "drill the tie hole nearer to the strut's end, so that it is free inside the collar",
-                        "or take a wider collar pipe"));
+                hole -> engagement(hole) - tie.fromEnd() - tie.diameter() / 2,
+                hole -> new Check.Limits(OptionalDouble.empty(), 0, GEOMETRY),
+                new HoleCheck.Words(
+                        this::at,
+                        hole -> List.of(
+                                "drill the tie hole nearer to the strut's end, so that it is free inside the collar",
+                                "or take a wider collar pipe")));
     }
 
-    private Check crowding(int hole) {
+    private HoleCheck crowding() {
+        return new HoleCheck(
+                Code.STRUT_CROWDING,
+                Quantity.LENGTH,
+                Sense.AT_LEAST,
+                this::roomBeside,
+                hole -> new Check.Limits(OptionalDouble.of(0), 0, GEOMETRY),
+                new HoleCheck.Words(
+                        this::between,
+                        hole -> List.of("take a centre ring at least " + up(-2 * roomBeside(hole))
+                                + " mm larger in diameter, so that the ends stay clear of each other")));
+    }
+
+    // How much further back the nearer of two neighbouring ends stands than it must.
+    private double roomBeside(int hole) {
         double gap = part.type().gapAfter(hole);
         double nearer = StrictMath.min(part.setback(hole), part.setback(next(hole)));
         double needed = gap >= StrictMath.PI
                 ? 0
                 : Setbacks.clearOfNeighbour(strut, part.axialAngle(hole), part.axialAngle(next(hole)), gap);
-        return new Check(
-                Code.STRUT_CROWDING,
-                between(hole),
-                Quantity.LENGTH,
-                Sense.AT_LEAST,
-                nearer - needed,
-                new Check.Limits(OptionalDouble.of(0), 0, GEOMETRY),
-                List.of("take a centre ring at least " + Decimals.fixed(2 * (needed - nearer), 1)
-                        + " mm larger in diameter, so that the ends stay clear of each other"));
+        return nearer - needed;
     }
 
-    private Check slack(int hole) {
-        Hole drilled = part.pattern().holes().get(hole);
-        return new Check(
+    private HoleCheck slack() {
+        return new HoleCheck(
                 Code.HOLE_SLACK,
-                at(hole),
                 Quantity.ANGLE,
                 Sense.AT_MOST,
-                drilled.slack(),
-                new Check.Limits(OptionalDouble.empty(), limits.slackWarn(), OURS),
-                List.of(
-                        "add a cutter nearer to " + Decimals.fixed(drilled.required(), 2) + " mm to the rack",
-                        "or take a thicker collar wall: the same steps of the rack then mean fewer degrees"));
+                hole -> part.pattern().holes().get(hole).slack(),
+                hole -> new Check.Limits(OptionalDouble.empty(), limits.slackWarn(), OURS),
+                new HoleCheck.Words(
+                        this::at,
+                        hole -> List.of(
+                                "add a cutter nearer to "
+                                        + Decimals.fixed(
+                                                part.pattern().holes().get(hole).required(), 2)
+                                        + " mm to the rack",
+                                "or take a thicker collar wall: the same steps of the rack then mean fewer degrees")));
     }
 
-    private Check reach(int hole) {
-        Hole drilled = part.pattern().holes().get(hole);
-        return new Check(
+    private HoleCheck reach() {
+        return new HoleCheck(
                 Code.HOLE_SHORT_OF_REACH,
-                at(hole),
                 Quantity.ANGLE,
                 Sense.AT_LEAST,
-                drilled.slack(),
-                new Check.Limits(OptionalDouble.empty(), 0, GEOMETRY),
-                List.of("the strut binds before it has its angle: use fit = \"reach\", or ease the rims by hand"));
+                hole -> part.pattern().holes().get(hole).slack(),
+                hole -> new Check.Limits(OptionalDouble.empty(), 0, GEOMETRY),
+                new HoleCheck.Words(
+                        this::at,
+                        hole -> List.of(
+                                "the strut binds before it has its angle: use fit = \"reach\", or ease the rims by hand")));
     }
 
     private Check ringCover() {

@@ -28,10 +28,6 @@ record HubPart(HubType type, Pattern pattern, StrutLayout struts, HubSettings se
         return type.struts().get(hole).axialAngle();
     }
 
-    double diameter(int hole) {
-        return pattern.holes().get(hole).diameter();
-    }
-
     double largestDiameter(int hole) {
         return pattern.holes().get(hole).cutter().asDrilled().max();
     }

@@ -4,7 +4,6 @@ import collarwright.collar.HubSettings;
 import collarwright.dome.Dome;
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
-import collarwright.finding.Level;
 import collarwright.finding.Where;
 import collarwright.hub.Hubs;
 import collarwright.job.Job;
@@ -19,6 +18,7 @@ import collarwright.tooling.HoleSize;
 import collarwright.tooling.PatternBook;
 import collarwright.units.Angles;
 import collarwright.units.Decimals;
+import collarwright.units.Ids;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -63,7 +63,8 @@ public final class Planner {
             checks.addAll(hubChecks(hubs, struts, book, hub));
         }
         checks.sort(Comparator.comparing(Check::code).thenComparingDouble(Check::margin));
-        checks.forEach(c -> c.finding().map(f -> withOffer(f, hubs)).ifPresent(findings::add));
+        checks.forEach(c -> c.finding().ifPresent(findings::add));
+        offerCollar(findings, hubs);
         findings.addAll(NotMeasured.notes(job));
         findings.sort(Comparator.comparing(Finding::level));
         return new Plan(job, hubs, struts, book, checks, findings);
@@ -72,14 +73,12 @@ public final class Planner {
     private PatternBook book(Hubs hubs, HubSettings hub, List<Finding> findings) {
         double strut = job.strut().stock().od().max();
         if (strut >= 2 * hub.body().leastInnerRadius()) {
-            findings.add(withOffer(
-                    Finding.stop(
-                            Code.HOLE_TOO_WIDE,
-                            new Where.Part("collar"),
-                            "a bore wider than the strut, " + Decimals.fixed(strut, 2) + " mm",
-                            Decimals.fixed(2 * hub.body().leastInnerRadius(), 2) + " mm",
-                            "take a wider collar pipe"),
-                    hubs));
+            findings.add(Finding.stop(
+                    Code.HOLE_TOO_WIDE,
+                    new Where.Part("collar"),
+                    "a bore wider than the strut, " + Decimals.fixed(strut, 2) + " mm",
+                    Decimals.fixed(2 * hub.body().leastInnerRadius(), 2) + " mm",
+                    "take a wider collar pipe"));
             return new PatternBook(List.of(), List.of());
         }
         PatternBook book = PatternBook.of(hubs, hub.body(), job.strut().stock().od(), job.drilling());
@@ -92,7 +91,7 @@ public final class Planner {
     }
 
     private Finding noCutter(int strutType, HoleSize size) {
-        String where = "hole for strut " + collarwright.units.Ids.letters('S', strutType) + " (axial angle "
+        String where = "hole for strut " + Ids.letters('S', strutType) + " (axial angle "
                 + Decimals.fixed(Angles.degrees(size.need().lean()), 2) + "°)";
         double bore = 2 * size.need().body().leastInnerRadius();
         if (!(size.required() < bore)) {
@@ -165,18 +164,20 @@ public final class Planner {
     }
 
     // Where a larger collar is the cure, names the smallest pipe we know that would do.
-    private Finding withOffer(Finding finding, Hubs hubs) {
-        boolean collarTooSmall = finding.level() == Level.STOP
-                && List.of(Code.HOLE_TOO_WIDE, Code.WEB_BETWEEN_HOLES, Code.STRUT_ENGAGEMENT, Code.RING_CLEARANCE)
-                        .contains(finding.code());
-        if (!collarTooSmall) {
-            return finding;
+    private void offerCollar(List<Finding> findings, Hubs hubs) {
+        if (findings.stream().noneMatch(CollarOffer::cures)) {
+            return;
         }
+        new CollarOffer(job, hubs).smallest(collarStocks).ifPresent(s -> {
+            String hint = "the smallest known pipe that would do is " + s.name() + " (" + s.title()
+                    + ", nominal, not measured)";
+            findings.replaceAll(f -> CollarOffer.cures(f) ? withFirstHint(f, hint) : f);
+        });
+    }
+
+    private static Finding withFirstHint(Finding finding, String hint) {
         List<String> hints = new ArrayList<>();
-        new CollarOffer(job, hubs)
-                .smallest(collarStocks)
-                .ifPresent(s -> hints.add("the smallest known pipe that would do is " + s.name() + " (" + s.title()
-                        + ", nominal, not measured)"));
+        hints.add(hint);
         hints.addAll(finding.hints());
         return new Finding(
                 finding.level(), finding.code(), finding.where(), finding.expected(), finding.found(), hints);

@@ -32,8 +32,11 @@ public record RoundStock(
     /** Checks the values. */
     public RoundStock {
         lengths = lengths.stream().sorted().toList();
-        if (!(od.min() > 0) || !(outOfRound >= 0)) {
-            throw new IllegalArgumentException(name + ": the outside diameter is above 0");
+        if (!(od.min() > 0) || !(outOfRound >= 0 && outOfRound < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException(name + ": the outside diameter is above 0, and out of round 0 or more");
+        }
+        if (!lengths.stream().allMatch(length -> length > 0 && length < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException(name + ": a length it is sold in is above 0");
         }
         if (wall.isPresent() && !(wall.get().min() > 0 && wall.get().max() < od.min() / 2)) {
             throw new IllegalArgumentException(name + ": the wall is above 0 and below the radius");

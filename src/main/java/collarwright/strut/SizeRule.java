@@ -15,26 +15,52 @@ public sealed interface SizeRule {
      *
      * @param value centre to node
      */
-    record Radius(double value) implements SizeRule {}
+    record Radius(double value) implements SizeRule {
+        /** Checks the size. */
+        public Radius {
+            check(value);
+        }
+    }
 
     /**
      * The floor diameter.
      *
      * @param value twice the largest horizontal distance of a foot node from the dome's axis
      */
-    record FloorDiameter(double value) implements SizeRule {}
+    record FloorDiameter(double value) implements SizeRule {
+        /** Checks the size. */
+        public FloorDiameter {
+            check(value);
+        }
+    }
 
     /**
      * The height.
      *
      * @param value apex node to lowest foot node, along the dome's axis
      */
-    record Height(double value) implements SizeRule {}
+    record Height(double value) implements SizeRule {
+        /** Checks the size. */
+        public Height {
+            check(value);
+        }
+    }
 
     /**
      * The longest strut.
      *
      * @param value cut length of the strut type that is cut longest
      */
-    record LongestStrut(double value) implements SizeRule {}
+    record LongestStrut(double value) implements SizeRule {
+        /** Checks the size. */
+        public LongestStrut {
+            check(value);
+        }
+    }
+
+    private static void check(double value) {
+        if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException("a dome's size is above 0, not " + value);
+        }
+    }
 }

@@ -20,12 +20,15 @@ public record HoleSize(HoleNeed need, double required, Optional<Cutter> cutter) 
      *
      * @param need what the hole has to fit
      * @param drilling the cutters and the rule of choice
-     * @return the size, with no cutter if none fits
+     * @return the size, with no cutter if none fits, or if no hole at all lets the thickest strut reach its angle
      */
     public static HoleSize choose(HoleNeed need, DrillingSettings drilling) {
         CollarBody body = need.body();
         double required =
                 RoundHole.required(need.strut().max(), need.lean(), body.leastInnerRadius(), body.outerRadius());
+        if (required == Double.POSITIVE_INFINITY) {
+            return new HoleSize(need, required, Optional.empty());
+        }
         Optional<Cutter> cutter =
                 drilling.fit() == Fit.REACH ? reach(required, body, drilling.cutters()) : nearest(need, drilling);
         return new HoleSize(need, required, cutter);

@@ -71,8 +71,12 @@ public final class Angles {
      *
      * @param radians an angle in radians, 0 or more
      * @return such as {@code 58° 17'}; the minutes are rounded and carried
+     * @throws IllegalArgumentException if the angle is NaN, infinite or negative
      */
     public static String degreesMinutes(double radians) {
+        if (!(radians >= 0 && radians < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException("not an angle of 0 or more: " + radians);
+        }
         long minutes = StrictMath.round(degrees(radians) * 60);
         long rest = minutes % 60;
         return minutes / 60 + "° " + (rest < 10 ? "0" : "") + rest + "'";

@@ -6,6 +6,14 @@ import java.math.RoundingMode;
 /** Prints numbers with fixed decimals, the same under every locale: a dot, a digit before it, no exponent, no −0. */
 public final class Decimals {
 
+    /** Below it a double and its shortest decimal, scaled by a power of ten, agree within a tenth of {@link #NEAR_TIE}. */
+    private static final double PLAIN = 1e12;
+
+    private static final double NEAR_TIE = 2e-3;
+
+    /** With no more decimals the power of ten is exact. */
+    private static final int MOST_PLAIN_DECIMALS = 15;
+
     private Decimals() {}
 
     /**
@@ -17,8 +25,46 @@ public final class Decimals {
      * @throws IllegalArgumentException if the value is NaN or infinite
      */
     public static String fixed(double value, int decimals) {
-        BigDecimal rounded = exact(value).setScale(decimals, RoundingMode.HALF_UP);
-        return rounded.toPlainString();
+        double scaled = StrictMath.abs(value) * powerOfTen(decimals);
+        if (decimals <= MOST_PLAIN_DECIMALS && scaled < PLAIN) {
+            long whole = (long) scaled;
+            double rest = scaled - whole;
+            if (StrictMath.abs(rest - 0.5) > NEAR_TIE) {
+                return plain(value < 0, rest < 0.5 ? whole : whole + 1, decimals);
+            }
+        }
+        // Large, or so near to a tie that only the exact decimal tells which way it goes.
+        return exact(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+    }
+
+    private static double powerOfTen(int decimals) {
+        double power = 1;
+        for (int i = 0; i < decimals; i++) {
+            power *= 10;
+        }
+        return power;
+    }
+
+    private static String plain(boolean negative, long scaled, int decimals) {
+        String digits = Long.toString(scaled);
+        StringBuilder text = new StringBuilder(digits.length() + decimals + 3);
+        if (negative && scaled > 0) {
+            text.append('-');
+        }
+        int wholeDigits = digits.length() - decimals;
+        if (wholeDigits <= 0) {
+            text.append('0');
+        } else {
+            text.append(digits, 0, wholeDigits);
+        }
+        if (decimals > 0) {
+            text.append('.');
+            for (int i = wholeDigits; i < 0; i++) {
+                text.append('0');
+            }
+            text.append(digits, StrictMath.max(wholeDigits, 0), digits.length());
+        }
+        return text.toString();
     }
 
     /**

@@ -1,0 +1,89 @@
+package collarwright.collar;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import collarwright.geometry.Interval;
+import collarwright.stock.Material;
+import collarwright.stock.RoundStock;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class CollarBodyTest {
+    private static final Interval WALL = new Interval(6.2, 6.4, 6.6);
+
+    private static RoundStock pipe(Optional<Interval> wall) {
+        Material pvc = new Material("pvc", "PVC-U", true, 1400);
+        Interval od = new Interval(160, 160.1, 160.5);
+        return new RoundStock("p", "pipe", pvc, od, wall, true, true, 0, List.of(), "our choice, no source");
+    }
+
+    @Test
+    void body_radii_followFromTheWall() {
+        CollarBody body = new CollarBody(80, WALL, 80);
+        assertThat(body.innerRadius()).isCloseTo(73.6, within(1e-12));
+        assertThat(body.leastInnerRadius()).isCloseTo(73.4, within(1e-12));
+        assertThat(body.midRadius()).isCloseTo(76.8, within(1e-12));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0, 80",
+        "-0.0, 80",
+        "-80, 80",
+        "NaN, 80",
+        "6.6, 80",
+        "6.5, 80",
+        "1e-300, 80",
+        "80, 0",
+        "80, -0.0",
+        "80, -1",
+        "80, NaN",
+        "80, -Infinity"
+    })
+    void body_impossibleSize_isRefused(double radius, double width) {
+        assertThatIllegalArgumentException().isThrownBy(() -> new CollarBody(radius, WALL, width));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, -0.0, -1})
+    void body_noWall_isRefused(double wall) {
+        assertThatIllegalArgumentException().isThrownBy(() -> new CollarBody(80, new Interval(wall, 5, 6), 80));
+    }
+
+    @Test
+    void settings_body_countsWithTheMeasuredPipe() {
+        HubSettings settings = new HubSettings(pipe(Optional.of(WALL)), 80, pipe(Optional.empty()), 40, Fix.TIE, 2);
+        assertThat(settings.body()).isEqualTo(new CollarBody(80.05, WALL, 80));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0, 40, 2",
+        "-0.0, 40, 2",
+        "NaN, 40, 2",
+        "-1, 40, 2",
+        "80, 0, 2",
+        "80, NaN, 2",
+        "80, -1, 2",
+        "80, 40, -1e-9",
+        "80, 40, NaN",
+        "80, 40, -Infinity"
+    })
+    void settings_impossibleSize_isRefused(double width, double ringWidth, double endGap) {
+        RoundStock pipe = pipe(Optional.of(WALL));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new HubSettings(pipe, width, pipe, ringWidth, Fix.TIE, endGap));
+    }
+
+    @Test
+    void settings_collarWithoutAWall_isRefused() {
+        RoundStock bar = pipe(Optional.empty());
+        assertThatIllegalArgumentException().isThrownBy(() -> new HubSettings(bar, 80, bar, 40, Fix.TIE, 2));
+    }
+}
