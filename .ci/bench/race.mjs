@@ -99,7 +99,7 @@ const line = (name, value, unit) => columns(name, `${value} ${unit}`);
 const version = spawnSync('java', ['-version'], { encoding: 'utf8' }).stderr.split('\n')[0];
 console.log(`${version}; node ${process.version}; three.js r${REVISION}; ${cpus().length} cores`);
 console.log(`Whole sphere of frequency 64; medians of ${ROUNDS} rounds by turns, after ${WARM_ROUNDS} warm ones;`);
-console.log('processor time is the mean, and that of the whole process\n');
+console.log('processor time is the mean, and that of the whole process.\n');
 
 const threeNames = Object.keys(ways);
 const medians = await race({
@@ -114,12 +114,14 @@ row('ours, and struts, checks, findings', medians.plan);
 
 const quickest = threeNames.reduce((a, b) => (medians[a].wall <= medians[b].wall ? a : b));
 const ratio = (own, time) => (medians[quickest][time] / medians[own][time]).toFixed(2);
-columns(`\nthree.js, ${quickest}, takes times as long as`, 'by wall', '', 'by processor');
+console.log();
+columns(`times quicker than three.js, ${quickest}`, 'by wall', '', 'by processor');
 columns('ours, dome to patterns (goal: 3)', ratio('patterns', 'wall'), '', ratio('patterns', 'processor'));
 columns('ours, and struts, checks, findings', ratio('plan', 'wall'), '', ratio('plan', 'processor'));
 
 const { wall, processor } = (await race({ tilt: () => ours('tilt') })).tilt;
-columns('\nours, million tilt limits a second (goal: 1)', (1000 / wall).toFixed(2), '', (1000 / processor).toFixed(2));
+console.log();
+columns('ours, million tilt limits a second (goal: 1)', (1000 / wall).toFixed(2), '', (1000 / processor).toFixed(2));
 line('ours, most heap in use (limit 1024)', (await ask('heap'))[0].toFixed(0), 'MiB');
 line('ours, most memory held by the process', residentMiB(java.pid).toFixed(0), 'MiB');
 java.stdin.end();
