@@ -37,7 +37,10 @@ public record CuttingData(String material, String title, List<Row> rows, String 
             String source) {
         /** Checks the ranges. */
         public Row {
-            if (!(fromSize >= 0 && toSize >= fromSize && surfaceSpeedMPerMin > 0 && feedPerRevolution > 0
+            if (!(fromSize >= 0
+                    && toSize >= fromSize
+                    && surfaceSpeedMPerMin > 0
+                    && feedPerRevolution > 0
                     && peckDepthRatio > 0)) {
                 throw new IllegalArgumentException("cutting data out of range: " + source);
             }

@@ -1,0 +1,573 @@
+#!/usr/bin/python3
+"""A second model of the main job, to check plan.json without any of the program's own code.
+
+    plan_model.py PLAN.json [--verbose]      recompute everything from the plan's "inputs" and compare
+    plan_model.py PLAN.json --job JOB.toml   the same, but with the inputs derived from the job file (and the
+                                             plan's own "inputs" compared with them)
+    plan_model.py --job JOB.toml [--cutters LIST] [--verbose]   print the model's plan as JSON
+    plan_model.py --self-test                check this model against figures from outside it
+
+LIST is "ID=SIZE,ID=SIZE..." (as-drilled = marked size) or a JSON file: a list like inputs.cutters, or a plan.
+Exit codes: 0 all agrees, 1 something does not (or the input cannot be used), 2 wrong command line.
+Lengths agree within 1e-6 mm, angles within 1e-6 degrees, everything else exactly.
+
+Frame: origin at the sphere's centre, +z through the apex, +x through T1-1. Azimuths are clockwise seen from outside.
+Inside this file: millimetres and radians; names ending in Deg hold degrees.
+Methods on purpose other than closed forms: all twenty face grids are projected and welded, neighbours come from
+shared triangle edges, azimuths from turning the hub's axis upright, contact from searching both rims of the hole.
+"""
+import argparse
+import itertools
+import json
+import sys
+import tomllib
+from collections import Counter
+from math import acos, asin, atan2, ceil, cos, degrees, hypot, inf, pi, radians, sin, sqrt, tan
+
+sys.dont_write_bytecode = True
+from plan_compare import LENGTH_TOLERANCE, compare, compare_whole   # noqa: E402
+from plan_job import Refused, job_inputs, read_cutters   # noqa: E402 (no cache files beside the checkers)
+
+SAME = 1e-9                  # two computed values this close are one value
+LETTERS = "ABCDEFGHJKLMNPRTUVWXY"   # no I, O, Q, S, Z
+GOLDEN = (sqrt(5) - 1) / 2
+
+
+# ---------------------------------------------------------------- numbers and vectors
+
+def dot(a, b):
+    return a[0] * b[0] + a[1] * b[1] + a[2] * b[2]
+
+
+def cross(a, b):
+    return (a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0])
+
+
+def minus(a, b):
+    return (a[0] - b[0], a[1] - b[1], a[2] - b[2])
+
+
+def unit(a):
+    length = sqrt(dot(a, a))
+    return (a[0] / length, a[1] / length, a[2] / length)
+
+
+def least(f, low, high, samples=24, steps=34):
+    """Least value of a smooth f on [low, high]: dense samples, then golden section around the best one."""
+    width = (high - low) / samples
+    best = min(range(samples + 1), key=lambda k: f(low + k * width))
+    a, b = max(low, low + (best - 1) * width), min(high, low + (best + 1) * width)
+    value = f(low + best * width)
+    c, d = b - GOLDEN * (b - a), a + GOLDEN * (b - a)
+    fc, fd = f(c), f(d)
+    for _ in range(steps):
+        if fc < fd:
+            b, d, fd = d, c, fc
+            c = b - GOLDEN * (b - a)
+            fc = f(c)
+        else:
+            a, c, fc = c, d, fd
+            d = a + GOLDEN * (b - a)
+            fd = f(d)
+    return min(value, fc, fd, f(a), f(b))
+
+
+def bisect(f, low, high):
+    """Where f changes from >= 0 (at low) to < 0 (at high), to the last bit or so."""
+    for _ in range(60):
+        middle = (low + high) / 2
+        if f(middle) >= 0:
+            low = middle
+        else:
+            high = middle
+    return (low + high) / 2
+
+
+def turn(angle):
+    """The angle in [0, 2 pi); what lies a hair under a full turn is 0."""
+    angle %= 2 * pi
+    return 0.0 if angle > 2 * pi - SAME else angle
+
+
+def ranks(values):
+    """A function value -> rank, values closer than 1e-9 sharing one; refuses values that are neither equal nor apart."""
+    ordered = sorted(values)
+    starts = ordered[:1]
+    for before, value in zip(ordered, ordered[1:]):
+        if value - before > SAME:
+            if value - before < 10 * SAME:
+                raise Refused([f"values {before!r} and {value!r} are neither equal nor apart"])
+            starts.append(value)
+    return lambda value: min(range(len(starts)), key=lambda k: abs(starts[k] - value))
+
+
+def letters(prefix, index):
+    """HA, HB ... HY, HAA ...: counting without a zero in the 21 letters."""
+    text = ""
+    index += 1
+    while index:
+        index, digit = divmod(index - 1, len(LETTERS))
+        text = LETTERS[digit] + text
+    return prefix + text
+
+
+# ---------------------------------------------------------------- sphere and dome
+
+def sphere(n):
+    """Nodes (unit vectors) and small triangles of the class I sphere of frequency n, equal chords on the flat face."""
+    low, wide = 1 / sqrt(5), 2 / sqrt(5)
+    corners = [(0.0, 0.0, 1.0), (0.0, 0.0, -1.0)]
+    for k in range(5):
+        upper, lower = radians(72 * k), radians(72 * k + 36)
+        corners += [(wide * cos(upper), wide * sin(upper), low), (wide * cos(lower), wide * sin(lower), -low)]
+    edge = 4 / sqrt(10 + 2 * sqrt(5))
+    near = lambda a, b: abs(sqrt(dot(minus(a, b), minus(a, b))) - edge) < 1e-9
+    faces = [f for f in itertools.combinations(corners, 3) if near(f[0], f[1]) and near(f[0], f[2]) and near(f[1], f[2])]
+    nodes, cells, triangles = [], {}, []
+
+    def weld(p):
+        key = tuple(round(x * 1e5) for x in p)
+        for step in itertools.product((0, -1, 1), repeat=3):
+            index = cells.get((key[0] + step[0], key[1] + step[1], key[2] + step[2]))
+            if index is not None and max(abs(x) for x in minus(nodes[index], p)) < SAME:
+                return index
+        cells[key] = len(nodes)
+        nodes.append(p)
+        return len(nodes) - 1
+
+    for a, b, c in faces:
+        grid = {(i, j): weld(unit(tuple(((n - i - j) * a[k] + i * b[k] + j * c[k]) / n for k in range(3))))
+                for i in range(n + 1) for j in range(n + 1 - i)}
+        for i, j in grid:
+            if i + j < n:
+                triangles.append((grid[i, j], grid[i + 1, j], grid[i, j + 1]))
+            if i + j < n - 1:
+                triangles.append((grid[i + 1, j], grid[i + 1, j + 1], grid[i, j + 1]))
+    return nodes, triangles
+
+
+class Dome:
+    """The unit dome: nodes in the order of (tier, place), edges as pairs of node numbers, first end first."""
+
+    def __init__(self, frequency, rows):
+        points, triangles = sphere(frequency)
+        neighbours = {}
+        for corner in triangles:
+            for a, b in itertools.permutations(corner, 2):
+                neighbours.setdefault(a, set()).add(b)
+        tier = {max(range(len(points)), key=lambda k: points[k][2]): 0}
+        front = list(tier)
+        for distance in range(1, rows + 1):
+            front = sorted({b for a in front for b in neighbours[a] if b not in tier})
+            tier.update((b, distance) for b in front)
+        kept = sorted(tier, key=lambda k: (tier[k], turn(-atan2(points[k][1], points[k][0])) if tier[k] else 0.0))
+        number = {k: i for i, k in enumerate(kept)}
+        self.points = [points[k] for k in kept]
+        self.tiers = [tier[k] for k in kept]
+        self.edges = sorted((number[a], number[b]) for a in kept for b in neighbours[a] if b in tier and number[a] < number[b])
+        self.faces = [tuple(number[k] for k in t) for t in triangles if all(k in tier for k in t)]
+        sizes = Counter(self.tiers)
+        width = len(str(max(sizes.values())))
+        self.ids = [f"T{t}-{place + 1:0{width}d}" for t in range(rows + 1) for place in range(sizes[t])]
+        self.foot = [k for k, t in enumerate(self.tiers) if t == rows]
+        self.chords = [sqrt(dot(minus(self.points[a], self.points[b]), minus(self.points[a], self.points[b])))
+                       for a, b in self.edges]
+        rank = ranks(self.chords)
+        self.edge_types = [rank(c) for c in self.chords]
+        self.types = max(self.edge_types) + 1
+        self.type_chords = [next(c for c, t in zip(self.chords, self.edge_types) if t == k) for k in range(self.types)]
+
+
+# ---------------------------------------------------------------- hubs
+
+def upright(axis, q):
+    """q after the shortest turn that brings the hub's axis to +z (about +x for the antipode)."""
+    if axis[2] < -1 + 1e-12:
+        return (q[0], -q[1], -q[2])
+    k = cross(axis, (0.0, 0.0, 1.0))       # Rodrigues' rotation, with 1 - cos = sin^2 / (1 + cos)
+    kq = cross(k, q)
+    along = dot(k, q) / (1 + axis[2])
+    return tuple(q[i] * axis[2] + kq[i] + k[i] * along for i in range(3))
+
+
+class Hubs:
+    """Per node its struts in the order of hole numbers, its type and its turn; per type one model hub."""
+
+    def __init__(self, dome):
+        ends = [[] for _ in dome.points]
+        for edge, (a, b) in enumerate(dome.edges):
+            for here, there in ((a, b), (b, a)):
+                axis, q = dome.points[here], unit(minus(dome.points[there], dome.points[here]))
+                flat = upright(axis, q)
+                up = upright(axis, (0.0, 0.0, 1.0))
+                if hypot(up[0], up[1]) < 1e-6:
+                    up = (1.0, 0.0, 0.0)        # apex and antipode: the +x meridian
+                from_up = turn(atan2(up[1], up[0]) - atan2(flat[1], flat[0]))     # clockwise from outside
+                sine = cross(q, axis)
+                axial = atan2(sqrt(dot(sine, sine)), dot(q, axis)) - pi / 2       # positive: leans inward
+                ends[here].append((from_up, axial, dome.edge_types[edge], edge))
+        for end in ends:
+            end.sort()
+        gaps = [[turn(e[(k + 1) % len(e)][0] - e[k][0]) for k in range(len(e))] for e in ends]
+        gap_rank = ranks([g for one in gaps for g in one])
+        axial_rank = ranks([s[1] for e in ends for s in e])
+        self.holes, self.turns, self.node_types, self.cycles = [], [], [], []
+        for end, gap in zip(ends, gaps):
+            cycle = [(gap_rank(g), axial_rank(s[1]), s[2]) for g, s in zip(gap, end)]
+            turned = [tuple(cycle[k:] + cycle[:k]) for k in range(len(cycle))]
+            first = min(turned)
+            starts = [k for k, t in enumerate(turned) if t == first]
+            start = min(starts, key=lambda k: turn(-end[k][0]))   # symmetric hubs: the least turn
+            if first not in self.cycles:
+                self.cycles.append(first)
+            self.node_types.append(self.cycles.index(first))
+            self.turns.append(turn(-end[start][0]))
+            self.holes.append([(turn(s[0] - end[start][0]), s[1], s[2], s[3]) for s in end[start:] + end[:start]])
+        self.models = [self.holes[self.node_types.index(k)] for k in range(len(self.cycles))]
+
+
+# ---------------------------------------------------------------- contact of a round strut in a round hole
+
+def clearance(tilt, hole, strut, inner, outer):
+    """Play (mm) across the strut at this tilt, in the collar's axial plane; negative when it cannot lean so far.
+
+    The strut's surface at angle psi round it has the lateral offset y = r sin(psi). Seen along the strut, the rim
+    point over that y bounds where the axis may lie: from above and from below, at the inner and at the outer rim.
+    """
+    r, p, c, s = strut / 2, hole / 2, cos(tilt), sin(tilt)
+    if p < r:
+        return hole - strut
+
+    def bound(radius, side):
+        def room(psi):
+            y2 = (r * sin(psi)) ** 2
+            return side * sqrt(radius * radius - y2) * s + sqrt(p * p - y2) * c - r * cos(psi)
+        return least(room, 0.0, pi / 2)
+    return min(bound(inner, 1), bound(outer, 1)) + min(bound(inner, -1), bound(outer, -1))
+
+
+def tilt_limit(hole, strut, inner, outer):
+    """The lean at which the strut binds on both rims, or None where it does not enter or the hole is too large."""
+    if hole < strut or hole >= 2 * inner:
+        return None
+    return bisect(lambda t: clearance(t, hole, strut, inner, outer), 0.0, pi / 2)
+
+
+def required_hole(tilt, strut, inner, outer):
+    """The smallest hole that lets the strut reach this lean, or None."""
+    top = 2 * inner * (1 - 1e-12)
+    if clearance(tilt, top, strut, inner, outer) < 0:
+        return None
+    return bisect(lambda size: -clearance(tilt, size, strut, inner, outer), strut, top)
+
+
+def setback(tilt, strut, ring, gap):
+    """From node to cut end, so that the nearest point of the end face is ring + gap from the hub's axis."""
+    tilt, r = abs(tilt), strut / 2
+
+    def short(s):
+        face = lambda phi: hypot(s * cos(tilt) - r * cos(phi) * sin(tilt), r * sin(phi))
+        return ring + gap - least(face, 0.0, pi, 48)
+    return bisect(short, r * tan(tilt), 2 * (ring + gap + r) / cos(tilt))
+
+
+def reach(tilt, hole, inner, middle):
+    """Nearest point of the inner rim along the strut, measured from the node (no setback taken off)."""
+    tilt, p = abs(tilt), hole / 2
+    above = middle * tan(tilt)
+    return least(lambda phi: sqrt(inner * inner - (p * sin(phi)) ** 2) * cos(tilt) - (p * cos(phi) - above) * sin(tilt),
+                 0.0, pi, 48)
+
+
+def web(radius, gap, hole_a, hole_b):
+    return radius * (gap - asin(hole_a / 2 / radius) - asin(hole_b / 2 / radius))
+
+
+# ---------------------------------------------------------------- the plan
+
+def check_inputs(given):
+    """All that is wrong with the inputs, one line each."""
+    wrong = []
+
+    def need(path, kind, test, text):
+        value = given
+        for key in path.split("."):
+            value = value.get(key) if isinstance(value, dict) else None
+        good = isinstance(value, kind) and not isinstance(value, bool)
+        if not (good and test(value)):
+            wrong.append(f"inputs.{path}: expected {text}, found {value!r}")
+        return value
+    number = (int, float)
+    frequency = need("frequency", int, lambda v: v >= 1, "a whole number from 1")
+    need("rows", int, lambda v: isinstance(frequency, int) and 1 <= v <= 3 * frequency, "1 to 3 x frequency")
+    need("size.rule", str, lambda v: v in ("radius", "floor-diameter", "height", "longest-strut"), "a known rule")
+    need("size.valueMm", number, lambda v: 0 < v < inf, "a length above 0")
+    for low, mid, high in (("strut.odMinMm", "strut.odMm", "strut.odMaxMm"),
+                           ("collar.wallMinMm", "collar.wallMm", "collar.wallMaxMm")):
+        a = need(low, number, lambda v: v > 0, "a length above 0")
+        b = need(mid, number, lambda v: not isinstance(a, number) or v >= a, f"at least {a}" if a else "a length above 0")
+        need(high, number, lambda v: not isinstance(b, number) or b <= v < inf, f"at least {b}" if b else "a length above 0")
+    wall = (given.get("collar") or {}).get("wallMaxMm")
+    need("collar.outerRadiusMm", number, lambda v: v > (wall if isinstance(wall, number) else 0), "above the wall")
+    need("collar.widthMm", number, lambda v: v > 0, "a length above 0")
+    need("ring.radiusMm", number, lambda v: v >= 0, "a length from 0")
+    need("endGapMm", number, lambda v: v >= 0, "a length from 0")
+    if need("fit", str, lambda v: v in ("reach", "nearest"), "reach or nearest") == "nearest":
+        need("nearestBandDeg", number, lambda v: v >= 0, "an angle from 0")
+    need("order.domes", int, lambda v: v >= 1, "a whole number from 1")
+    need("order.sparesPercent", number, lambda v: v >= 0, "a percentage from 0")
+    if (given.get("strut") or {}).get("tieHole") is not None:
+        need("strut.tieHole.fromEndMm", number, lambda v: v > 0, "a length above 0")
+    for k, cutter in enumerate(given.get("cutters") or []):
+        sizes = [cutter.get(key) for key in ("asDrilledMinMm", "asDrilledMm", "asDrilledMaxMm")]
+        if not (all(isinstance(v, number) for v in sizes) and 0 < sizes[0] <= sizes[1] <= sizes[2] < inf):
+            wrong.append(f"inputs.cutters[{k}]: expected as-drilled min <= mean <= max, found {sizes}")
+    return wrong
+
+
+class Holes:
+    """Sizes, cutters and limits of holes in one collar stock; remembers what it has worked out."""
+
+    def __init__(self, given):
+        collar, strut = given["collar"], given["strut"]
+        self.outer = collar["outerRadiusMm"]
+        self.wall = {"min": collar["wallMinMm"], "mid": collar["wallMm"], "max": collar["wallMaxMm"]}
+        self.strut = {"min": strut["odMinMm"], "mid": strut["odMm"], "max": strut["odMaxMm"]}
+        self.cutters = sorted(given.get("cutters") or [], key=lambda c: c["asDrilledMm"])
+        self.fit, self.band = given["fit"], radians(given.get("nearestBandDeg") or 0)
+        self.known = {}
+
+    def limit(self, size, strut, wall):
+        key = (size, strut, wall)
+        if key not in self.known:
+            self.known[key] = tilt_limit(size, self.strut[strut], self.outer - self.wall[wall], self.outer)
+        return self.known[key]
+
+    def required(self, tilt):
+        key = ("required", tilt)
+        if key not in self.known:
+            self.known[key] = required_hole(tilt, self.strut["max"], self.outer - self.wall["max"], self.outer)
+        return self.known[key]
+
+    def choose(self, tilt):
+        """The cutter by the fit rule, or None."""
+        if self.fit == "reach":
+            size = self.required(tilt)
+            return next((c for c in self.cutters if size is not None and size <= c["asDrilledMinMm"]
+                         and c["asDrilledMaxMm"] < 2 * (self.outer - self.wall["max"])), None)
+        best, miss = None, inf
+        for cutter in self.cutters:
+            shortest = self.limit(cutter["asDrilledMinMm"], "max", "max")
+            limit = self.limit(cutter["asDrilledMm"], "mid", "mid")
+            if shortest is None or limit is None or shortest < tilt - self.band:
+                continue
+            if abs(limit - tilt) < miss - SAME:
+                best, miss = cutter, abs(limit - tilt)
+            elif limit > tilt:
+                break
+        return best
+
+    def hole(self, number, azimuth, axial):
+        tilt = abs(axial)
+        out = {"n": number, "azimuthDeg": degrees(azimuth), "heightMm": 0.0, "arcMm": azimuth * self.outer,
+               "neededLeanDeg": degrees(tilt), "requiredMm": self.required(tilt)}
+        cutter = self.choose(tilt)
+        if cutter:
+            limit = self.limit(cutter["asDrilledMm"], "mid", "mid")
+            lowest = self.limit(cutter["asDrilledMinMm"], "max", "max")
+            highest = self.limit(cutter["asDrilledMaxMm"], "min", "min")
+            out.update({"cutter": cutter["id"], "asDrilledMm": cutter["asDrilledMm"], "tiltLimitDeg": degrees(limit),
+                        "tiltMinDeg": degrees(lowest), "tiltMaxDeg": degrees(highest) if highest is not None else None,
+                        "slackDeg": degrees(limit) - degrees(tilt)})
+        return out
+
+
+def made(needed, percent):
+    """What is made of one type: what is needed and its spares."""
+    return needed + (max(1, ceil(needed * percent / 100 - SAME)) if percent else 0)
+
+
+def build(given):
+    """The plan (a dict like plan.json) and the margins of each pattern."""
+    wrong = check_inputs(given)
+    if wrong:
+        raise Refused(wrong)
+    dome = Dome(given["frequency"], given["rows"])
+    hubs = Hubs(dome)
+    holes = Holes(given)
+    thick, tie = holes.strut["max"], given["strut"].get("tieHole")
+    axials = [next(h[1] for hub in hubs.holes for h in hub if h[2] == t) for t in range(dome.types)]
+    setbacks = [setback(a, thick, given["ring"]["radiusMm"], given["endGapMm"]) for a in axials]
+    foot = [dome.points[k] for k in dome.foot]
+    floor, height = 2 * max(hypot(p[0], p[1]) for p in foot), dome.points[0][2] - min(p[2] for p in foot)
+    value = given["size"]["valueMm"]
+    radius = {"radius": lambda: value, "floor-diameter": lambda: value / floor if floor > 1e-9 else inf,
+              "height": lambda: value / height,
+              "longest-strut": lambda: min((value + 2 * s) / c for s, c in zip(setbacks, dome.type_chords))
+              }[given["size"]["rule"]]()
+    if radius == inf:
+        raise Refused(["inputs.size: a whole sphere has no floor diameter"])
+    type_count, hub_count = Counter(dome.edge_types), Counter(hubs.node_types)
+    strut_types = []
+    for t, (axial, back) in enumerate(zip(axials, setbacks)):
+        end = {"axialDeg": degrees(axial), "setbackMm": back}
+        if tie:
+            end["drillMm"] = tie["fromEndMm"]
+        strut_types.append({"id": letters("S", t), "count": type_count[t], "chordMm": radius * dome.type_chords[t],
+                            "cutMm": radius * dome.type_chords[t] - 2 * back, "twistDeg": 0.0, "ends": [end, dict(end)]})
+    if min(t["cutMm"] for t in strut_types) <= 0:
+        raise Refused(["inputs.size: struts come out with no length"])
+    hub_types = [{"id": letters("H", k), "count": hub_count[k], "pattern": letters("C", k),
+                  "struts": [{"strutType": letters("S", h[2]), "azimuthDeg": degrees(h[0]), "axialDeg": degrees(h[1])}
+                             for h in model]} for k, model in enumerate(hubs.models)]
+    patterns = [{"id": letters("C", k), "count": hub_count[k],
+                 "holes": [holes.hole(n + 1, h[0], h[1]) for n, h in enumerate(model)]}
+                for k, model in enumerate(hubs.models)]
+    nodes = [{"id": i, "hubType": letters("H", t), "xyzMm": [radius * x for x in p], "turnDeg": degrees(u), "flipped": False}
+             for i, t, p, u in zip(dome.ids, hubs.node_types, dome.points, hubs.turns)]
+    hole_of = {(node, h[3]): n + 1 for node, model in enumerate(hubs.holes) for n, h in enumerate(model)}
+    width = len(str(len(dome.edges)))
+    members = [{"id": f"M{k + 1:0{width}d}", "strutType": letters("S", dome.edge_types[k]),
+                "a": {"node": dome.ids[a], "hole": hole_of[a, k]}, "b": {"node": dome.ids[b], "hole": hole_of[b, k]}}
+               for k, (a, b) in enumerate(dome.edges)]
+    count = {"hubs": len(nodes), "struts": len(members), "strutEnds": 2 * len(members), "collars": len(nodes),
+             "rings": len(nodes), "ties": 2 * len(members)}
+    domes, percent = given["order"]["domes"], given["order"]["sparesPercent"]
+    plan = {
+        "dome": {"frequency": given["frequency"], "rows": given["rows"], "tiers": given["rows"], "radiusMm": radius,
+                 "floorDiameterMm": radius * floor, "heightMm": radius * height, "apexZMm": radius * dome.points[0][2]},
+        "counts": count,
+        "order": {"domes": domes, "spares": percent, "collars": sum(made(domes * p["count"], percent) for p in patterns),
+                  "struts": sum(made(domes * t["count"], percent) for t in strut_types),
+                  "rings": made(domes * count["rings"], percent), "ties": made(domes * count["ties"], percent)},
+        "strutTypes": strut_types, "hubTypes": hub_types, "nodes": nodes, "members": members, "patterns": patterns}
+    return plan, margins(given, plan, holes), lowest_collar_point(given, plan)
+
+
+def margins(given, plan, holes):
+    """Per pattern the least webs, engagement and crowding margin; "...Largest" = with the largest as-drilled size."""
+    outer, width = holes.outer, given["collar"]["widthMm"]
+    inner, middle = outer - holes.wall["max"], outer - holes.wall["mid"] / 2
+    biggest = {c["id"]: c["asDrilledMaxMm"] for c in holes.cutters}
+    back = {t["id"]: t["ends"][0]["setbackMm"] for t in plan["strutTypes"]}
+    out = {}
+    for hub, pattern in zip(plan["hubTypes"], plan["patterns"]):
+        n, rows = len(pattern["holes"]), {}
+        pairs = [(k, (k + 1) % n) for k in range(n)] if n > 1 else []
+        azimuth = [radians(h["azimuthDeg"]) for h in pattern["holes"]]
+        tilt = [radians(s["axialDeg"]) for s in hub["struts"]]
+        backs = [back[s["strutType"]] for s in hub["struts"]]
+        if all("cutter" in h for h in pattern["holes"]):
+            for name, size in (("", [h["asDrilledMm"] for h in pattern["holes"]]),
+                               ("Largest", [biggest[h["cutter"]] for h in pattern["holes"]])):
+                if max(size) < 2 * inner:
+                    for wall, radius in (("webOuter", outer), ("webInner", inner)):
+                        rows[wall + name + "Mm"] = min((web(radius, turn(azimuth[b] - azimuth[a]), size[a], size[b])
+                                                        for a, b in pairs), default=None)
+                    rows["webEdge" + name + "Mm"] = min(width / 2 - s / 2 for s in size)
+                    rows["engagement" + name + "Mm"] = min(reach(t, s, inner, middle) - b
+                                                           for t, s, b in zip(tilt, size, backs))
+        crowd = []
+        for a, b in pairs:
+            between = acos(sin(tilt[a]) * sin(tilt[b]) + cos(tilt[a]) * cos(tilt[b]) * cos(azimuth[b] - azimuth[a]))
+            crowd.append(min(backs[a], backs[b]) - holes.strut["max"] / 2 / tan(between / 2))
+        rows["crowdingMm"] = min(crowd, default=None)
+        out[pattern["id"]] = rows
+    return out
+
+
+def lowest_collar_point(given, plan):
+    """Lowest z of any collar: its mid-plane lies the mean of R_m tan(axial) inward of its node."""
+    outer, half = given["collar"]["outerRadiusMm"], given["collar"]["widthMm"] / 2
+    middle = outer - given["collar"]["wallMm"] / 2
+    hubs = {h["id"]: h["struts"] for h in plan["hubTypes"]}
+    lowest = inf
+    for node in plan["nodes"]:
+        n = unit(node["xyzMm"])
+        rise = [middle * tan(radians(s["axialDeg"])) for s in hubs[node["hubType"]]]
+        lowest = min(lowest, node["xyzMm"][2] - n[2] * sum(rise) / len(rise) - abs(n[2]) * half - outer * hypot(n[0], n[1]))
+    return lowest
+
+
+# ---------------------------------------------------------------- command line
+
+def print_margins(found, lowest):
+    for pattern, rows in found.items():
+        for name, value in rows.items():
+            print(f"margin {pattern} {name} {'none' if value is None else repr(value)}")
+    print(f"margin all lowestCollarPointMm {lowest!r} (z from the sphere's centre)")
+
+
+def check_plan(options):
+    """Compares a plan with the model; returns the exit code."""
+    with open(options.plan, encoding="utf-8") as file:
+        plan = json.load(file)
+    if not isinstance(plan, dict) or not isinstance(plan.get("inputs"), dict):
+        raise Refused(["expected an object with an object 'inputs'"])
+    given, first = plan["inputs"], []
+    if options.job:
+        given = read_job(options, plan["inputs"].get("cutters"))
+        first = compare({"inputs": {k: v for k, v in given.items() if k != "cutters"}}, plan).lines
+    model, found, lowest = build(given)
+    out = compare_whole(model, plan)
+    out.lines[:0] = first
+    for line in out.lines:
+        print("MISMATCH " + line)
+    printed = plan["dome"].get("lowestCollarPointMm") if isinstance(plan.get("dome"), dict) else None
+    if isinstance(printed, (int, float)) and not abs(printed - lowest) <= LENGTH_TOLERANCE:
+        print(f"note dome.lowestCollarPointMm: model {lowest!r}, found {printed!r} (not counted)")
+    if options.verbose:
+        print_margins(found, lowest)
+    print(out.summary())
+    return 1 if out.lines else 0
+
+
+def read_job(options, cutters):
+    """The inputs from the job file named on the command line."""
+    with open(options.job, "rb") as file:
+        job = tomllib.load(file)
+    return job_inputs(job, read_cutters(options.cutters) if options.cutters else cutters or [])
+
+
+def print_job(options):
+    """Prints the model's plan of a job file as JSON."""
+    given = read_job(options, None)
+    with open(options.job, "rb") as file:
+        title = tomllib.load(file).get("title")
+    model, found, lowest = build(given)
+    whole = {"job": {"title": title}, "inputs": given, **model}
+    if options.verbose:
+        whole["margins"] = found
+        whole["lowestCollarPointMm"] = lowest
+    json.dump(whole, sys.stdout, indent=1, ensure_ascii=True)
+    print()
+    return 0
+
+
+def main():
+    parser = argparse.ArgumentParser(description="An independent model of the main job; checks a plan.json.")
+    parser.add_argument("plan", nargs="?", metavar="PLAN.json")
+    parser.add_argument("--job", metavar="JOB.toml", help="derive the inputs from this job file")
+    parser.add_argument("--cutters", metavar="LIST", help="with --job: ID=SIZE,... or a JSON file")
+    parser.add_argument("--verbose", action="store_true", help="print the margins of each pattern too")
+    parser.add_argument("--self-test", action="store_true", help="check the model itself")
+    options = parser.parse_args()
+    if options.self_test:
+        import plan_self_test
+        return plan_self_test.run()
+    if not options.plan and not options.job:
+        parser.error("name a plan or a job")
+    try:
+        return check_plan(options) if options.plan else print_job(options)
+    except Refused as fault:
+        for line in fault.args[0]:
+            print("REFUSED " + line, file=sys.stderr)
+    except (OSError, ValueError) as fault:        # unreadable files, JSON and TOML that do not parse
+        print(f"REFUSED {fault}", file=sys.stderr)
+    except (AttributeError, KeyError, TypeError) as fault:
+        print(f"REFUSED the inputs are not of the expected form: {fault!r}", file=sys.stderr)
+    return 1
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,189 @@
+package collarwright.dome;
+
+import java.util.Arrays;
+
+/**
+ * Lays out a class I icosahedron, vertex up, row by row from the apex.
+ *
+ * <p>The icosahedron has a top cap of 5 faces, a belt of 10 and a bottom cap of 5; a frequency n gives n rows of
+ * triangles to each. A node of row r is a whole-number mixture of the corners of its face (equal chords on the flat
+ * face), pushed out to the sphere. Rows are laid out clockwise seen from above; where a row does not begin on the +x
+ * meridian its numbering is turned so that place 1 is the first node at or clockwise of it.
+ *
+ * <p>Source of the subdivision: J. D. Clinton, Advanced Structural Geometry Studies, Part I, NASA CR-1734, 1971, class
+ * I, method 1 (method's name from memory).
+ */
+final class IcosahedralRows {
+
+    private final int n;
+    private final int rows;
+    private final DomeSettings settings;
+    private final double[][] upper = new double[6][];
+    private final double[][] lower = new double[7][];
+    private final int[] tierStart;
+    private final double[] coordinates;
+
+    IcosahedralRows(DomeSettings settings) {
+        this.settings = settings;
+        this.n = settings.frequency();
+        this.rows = settings.rows();
+        this.tierStart = new int[rows + 2];
+        for (int row = 0; row <= rows; row++) {
+            tierStart[row + 1] = tierStart[row] + sizeOfRow(row);
+        }
+        this.coordinates = new double[3 * tierStart[rows + 1]];
+        placeCorners();
+    }
+
+    private int sizeOfRow(int row) {
+        if (row == 0 || row == 3 * n) {
+            return 1;
+        }
+        return 5 * StrictMath.min(n, StrictMath.min(row, 3 * n - row));
+    }
+
+    // Corners of the belt: the upper ring starts on +x, the lower ring half a step clockwise of it.
+    private void placeCorners() {
+        double z = 1 / StrictMath.sqrt(5);
+        double ring = 2 * z;
+        for (int k = 0; k < upper.length; k++) {
+            double angle = -StrictMath.PI * (2 * (k % 5)) / 5;
+            upper[k] = new double[] {ring * StrictMath.cos(angle), ring * StrictMath.sin(angle), z};
+        }
+        for (int k = 0; k < lower.length; k++) {
+            double angle = -StrictMath.PI * (2 * (k % 5) + 1) / 5;
+            lower[k] = new double[] {ring * StrictMath.cos(angle), ring * StrictMath.sin(angle), -z};
+        }
+    }
+
+    Dome build() {
+        coordinates[2] = 1;
+        for (int row = 1; row <= rows; row++) {
+            if (row <= n) {
+                layCap(row);
+            } else if (row <= 2 * n) {
+                layBelt(row, row - n);
+            } else {
+                layFoot(row, row - 2 * n);
+            }
+        }
+        return new Dome(settings, coordinates, tierStart, members());
+    }
+
+    private void layCap(int row) {
+        double[] apex = {0, 0, 1};
+        for (int k = 0; k < 5; k++) {
+            for (int i = 0; i < row; i++) {
+                mix(row, k * row + i, new double[][] {apex, upper[k], upper[k + 1]}, n - row, row - i, i);
+            }
+        }
+    }
+
+    private void layBelt(int row, int m) {
+        for (int k = 0; k < 5; k++) {
+            for (int i = 0; i < n - m; i++) {
+                mix(row, k * n + i, new double[][] {upper[k], upper[k + 1], lower[k]}, n - m - i, i, m);
+            }
+            for (int i = 0; i < m; i++) {
+                mix(row, k * n + n - m + i, new double[][] {upper[k + 1], lower[k], lower[k + 1]}, n - m, m - i, i);
+            }
+        }
+    }
+
+    private void layFoot(int row, int q) {
+        double[] nadir = {0, 0, -1};
+        if (q == n) {
+            coordinates[3 * tierStart[row] + 2] = -1;
+            return;
+        }
+        int side = n - q;
+        for (int k = 0; k < 5; k++) {
+            for (int i = 0; i < side; i++) {
+                mix(row, k * side + i, new double[][] {lower[k], lower[k + 1], nadir}, side - i, i, q);
+            }
+        }
+    }
+
+    private void mix(int row, int laid, double[][] corners, int a, int b, int c) {
+        double x = a * corners[0][0] + b * corners[1][0] + c * corners[2][0];
+        double y = a * corners[0][1] + b * corners[1][1] + c * corners[2][1];
+        double z = a * corners[0][2] + b * corners[1][2] + c * corners[2][2];
+        double norm = StrictMath.sqrt(x * x + y * y + z * z);
+        int at = 3 * node(row, laid);
+        coordinates[at] = x / norm;
+        coordinates[at + 1] = y / norm;
+        coordinates[at + 2] = z / norm;
+    }
+
+    // Rows of the belt and below begin clockwise of the +x meridian; this many of their last nodes come before.
+    private int turnOf(int row) {
+        if (row <= n || row == 3 * n) {
+            return 0;
+        }
+        return row <= 2 * n ? (row - n) / 2 : (3 * n - row) / 2;
+    }
+
+    private int node(int row, int laid) {
+        int size = sizeOfRow(row);
+        return tierStart[row] + StrictMath.floorMod(laid + turnOf(row), size);
+    }
+
+    private int[] members() {
+        long[] pairs = new long[3 * tierStart[rows + 1]];
+        int count = 0;
+        for (int row = 0; row <= rows; row++) {
+            int size = sizeOfRow(row);
+            for (int laid = 0; size > 1 && laid < size; laid++) {
+                pairs[count++] = pair(node(row, laid), node(row, laid + 1));
+            }
+            for (int laid = 0; row < rows && laid < size; laid++) {
+                count = down(row, laid, pairs, count);
+            }
+        }
+        return sorted(pairs, count);
+    }
+
+    // The members from a node to the next row.
+    private int down(int row, int laid, long[] pairs, int count) {
+        int from = node(row, laid);
+        int next = row + 1;
+        int added = count;
+        if (row == 0) {
+            for (int k = 0; k < 5; k++) {
+                pairs[added++] = pair(from, node(next, k));
+            }
+        } else if (row < n) {
+            int below = laid / row * next + laid % row;
+            pairs[added++] = pair(from, node(next, below));
+            pairs[added++] = pair(from, node(next, below + 1));
+            if (laid % row == 0) {
+                pairs[added++] = pair(from, node(next, below - 1));
+            }
+        } else if (row < 2 * n) {
+            pairs[added++] = pair(from, node(next, laid));
+            pairs[added++] = pair(from, node(next, laid - 1));
+        } else {
+            int side = 3 * n - row;
+            int below = laid / side * (side - 1) + laid % side;
+            pairs[added++] = pair(from, node(next, below));
+            if (laid % side > 0) {
+                pairs[added++] = pair(from, node(next, below - 1));
+            }
+        }
+        return added;
+    }
+
+    private static long pair(int a, int b) {
+        return ((long) StrictMath.min(a, b) << 32) | StrictMath.max(a, b);
+    }
+
+    private static int[] sorted(long[] pairs, int count) {
+        Arrays.sort(pairs, 0, count);
+        int[] members = new int[2 * count];
+        for (int i = 0; i < count; i++) {
+            members[2 * i] = (int) (pairs[i] >>> 32);
+            members[2 * i + 1] = (int) pairs[i];
+        }
+        return members;
+    }
+}

@@ -1,0 +1,10 @@
+package collarwright.hub;
+
+/**
+ * One strut of a hub.
+ *
+ * @param strutType index into the strut types, shortest first
+ * @param azimuth clockwise from above, from the hub's 0° line, in [0, 2π)
+ * @param axialAngle between the strut and the hub's plane, positive where the strut leans inward
+ */
+public record HubStrut(int strutType, double azimuth, double axialAngle) {}

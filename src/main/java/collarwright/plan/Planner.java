@@ -1,0 +1,184 @@
+package collarwright.plan;
+
+import collarwright.collar.HubSettings;
+import collarwright.dome.Dome;
+import collarwright.finding.Code;
+import collarwright.finding.Finding;
+import collarwright.finding.Level;
+import collarwright.finding.Where;
+import collarwright.hub.Hubs;
+import collarwright.job.Job;
+import collarwright.plan.Check.Quantity;
+import collarwright.plan.Check.Sense;
+import collarwright.stock.RoundStock;
+import collarwright.strut.StrutLayout;
+import collarwright.strut.StrutType;
+import collarwright.strut.TieHole;
+import collarwright.tooling.Cutter;
+import collarwright.tooling.HoleSize;
+import collarwright.tooling.PatternBook;
+import collarwright.units.Angles;
+import collarwright.units.Decimals;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+
+/** Runs the stages of a job one after another, checks what comes out, and gathers all findings. */
+public final class Planner {
+
+    private final Job job;
+    private final List<RoundStock> collarStocks;
+
+    private Planner(Job job, List<RoundStock> collarStocks) {
+        this.job = job;
+        this.collarStocks = List.copyOf(collarStocks);
+    }
+
+    /**
+     * Plans a job.
+     *
+     * @param job the job
+     * @param collarStocks pipes that may be offered where the job's collar is too small
+     * @return the plan with all findings, also where a finding stops it
+     */
+    public static Plan plan(Job job, List<RoundStock> collarStocks) {
+        return new Planner(job, collarStocks).run();
+    }
+
+    private Plan run() {
+        Hubs hubs = Hubs.of(Dome.of(job.dome()));
+        HubSettings hub = job.hub();
+        StrutLayout struts = StrutLayout.of(
+                hubs,
+                job.size(),
+                job.strut(),
+                new StrutLayout.Clearance(hub.ring().outerRadius(), hub.endGap()));
+        List<Finding> findings = new ArrayList<>();
+        List<Check> checks = new ArrayList<>(strutChecks(struts));
+        checks.add(ringClearance());
+        PatternBook book = book(hubs, hub, findings);
+        if (!book.patterns().isEmpty()) {
+            checks.addAll(hubChecks(hubs, struts, book, hub));
+        }
+        checks.sort(Comparator.comparing(Check::code).thenComparingDouble(Check::margin));
+        checks.forEach(c -> c.finding().map(f -> withOffer(f, hubs)).ifPresent(findings::add));
+        findings.addAll(NotMeasured.notes(job));
+        findings.sort(Comparator.comparing(Finding::level));
+        return new Plan(job, hubs, struts, book, checks, findings);
+    }
+
+    private PatternBook book(Hubs hubs, HubSettings hub, List<Finding> findings) {
+        double strut = job.strut().stock().od().max();
+        if (strut >= 2 * hub.body().leastInnerRadius()) {
+            findings.add(withOffer(
+                    Finding.stop(
+                            Code.HOLE_TOO_WIDE,
+                            new Where.Part("collar"),
+                            "a bore wider than the strut, " + Decimals.fixed(strut, 2) + " mm",
+                            Decimals.fixed(2 * hub.body().leastInnerRadius(), 2) + " mm",
+                            "take a wider collar pipe"),
+                    hubs));
+            return new PatternBook(List.of(), List.of());
+        }
+        PatternBook book = PatternBook.of(hubs, hub.body(), job.strut().stock().od(), job.drilling());
+        for (int i = 0; i < book.sizes().size(); i++) {
+            if (book.sizes().get(i).cutter().isEmpty()) {
+                findings.add(noCutter(i, book.sizes().get(i)));
+            }
+        }
+        return book;
+    }
+
+    private Finding noCutter(int strutType, HoleSize size) {
+        String where = "hole for strut " + collarwright.units.Ids.letters('S', strutType) + " (axial angle "
+                + Decimals.fixed(Angles.degrees(size.need().lean()), 2) + "°)";
+        double bore = 2 * size.need().body().leastInnerRadius();
+        if (!(size.required() < bore)) {
+            return Finding.stop(
+                    Code.HOLE_TOO_WIDE,
+                    new Where.Part(where),
+                    "a hole narrower than the collar's bore, " + Decimals.fixed(bore, 2) + " mm",
+                    "no such hole lets the strut reach its angle",
+                    "take a wider collar pipe or a thinner strut");
+        }
+        return Finding.stop(
+                Code.HOLE_NO_CUTTER,
+                new Where.Part(where),
+                "a cutter of at least " + Decimals.fixed(size.required(), 2) + " mm as drilled, below "
+                        + Decimals.fixed(bore, 2) + " mm",
+                "the nearest are " + nearestTwo(size.required()),
+                "add a cutter of " + Decimals.fixed(StrictMath.ceil(size.required() * 10) / 10, 1)
+                        + " mm or a little more to the rack",
+                "or take a thinner strut or a thinner collar wall");
+    }
+
+    private String nearestTwo(double required) {
+        return job.drilling().cutters().stream()
+                .sorted(Comparator.comparingDouble(
+                        (Cutter c) -> StrictMath.abs(c.asDrilled().nominal() - required)))
+                .limit(2)
+                .sorted(Comparator.comparingDouble((Cutter c) -> c.asDrilled().nominal()))
+                .map(c -> c.kind().title() + " " + c.marked() + " (" + c.rack() + ")")
+                .collect(Collectors.joining(" and "));
+    }
+
+    private List<Check> strutChecks(StrutLayout struts) {
+        double ends = job.strut().tieHole().map(TieHole::fromEnd).orElse(0.0);
+        List<Check> checks = new ArrayList<>();
+        for (StrutType type : struts.types()) {
+            checks.add(new Check(
+                    Code.STRUT_TOO_SHORT,
+                    new Where.Part("strut " + type.id()),
+                    Quantity.LENGTH,
+                    Sense.AT_LEAST,
+                    type.cut(),
+                    new Check.Limits(OptionalDouble.of(2 * ends + 1), 2 * ends + 1, "geometry"),
+                    List.of("make the dome larger or its frequency lower", "or take a smaller collar and ring")));
+        }
+        return checks;
+    }
+
+    private Check ringClearance() {
+        double room = job.hub().body().leastInnerRadius()
+                - job.hub().ring().od().max() / 2
+                - job.hub().endGap();
+        return new Check(
+                Code.RING_CLEARANCE,
+                new Where.Part("centre ring"),
+                Quantity.LENGTH,
+                Sense.AT_LEAST,
+                room,
+                new Check.Limits(OptionalDouble.of(0), 0, "geometry"),
+                List.of("take a smaller centre ring or a wider collar pipe"));
+    }
+
+    private List<Check> hubChecks(Hubs hubs, StrutLayout struts, PatternBook book, HubSettings hub) {
+        double strut = job.strut().stock().od().max();
+        List<Check> checks = new ArrayList<>();
+        for (int i = 0; i < hubs.types().size(); i++) {
+            HubPart part = new HubPart(hubs.types().get(i), book.patterns().get(i), struts, hub);
+            checks.addAll(new HubChecks(part, strut, job.strut().tieHole(), job.limits()).all());
+        }
+        return checks;
+    }
+
+    // Where a larger collar is the cure, names the smallest pipe we know that would do.
+    private Finding withOffer(Finding finding, Hubs hubs) {
+        boolean collarTooSmall = finding.level() == Level.STOP
+                && List.of(Code.HOLE_TOO_WIDE, Code.WEB_BETWEEN_HOLES, Code.STRUT_ENGAGEMENT, Code.RING_CLEARANCE)
+                        .contains(finding.code());
+        if (!collarTooSmall) {
+            return finding;
+        }
+        List<String> hints = new ArrayList<>();
+        new CollarOffer(job, hubs)
+                .smallest(collarStocks)
+                .ifPresent(s -> hints.add("the smallest known pipe that would do is " + s.name() + " (" + s.title()
+                        + ", nominal, not measured)"));
+        hints.addAll(finding.hints());
+        return new Finding(
+                finding.level(), finding.code(), finding.where(), finding.expected(), finding.found(), hints);
+    }
+}

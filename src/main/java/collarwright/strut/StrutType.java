@@ -1,0 +1,15 @@
+package collarwright.strut;
+
+/**
+ * All struts that are cut and drilled alike.
+ *
+ * @param id such as {@code SA}; shortest first
+ * @param count how many there are in one dome
+ * @param chord node to node
+ * @param cut length to cut
+ * @param twist angle from the tie hole at end a to the one at end b about the strut, clockwise looking from a to b, in
+ *     (−π/2, π/2]; 0 where both hub axes and the strut lie in one plane
+ * @param a the end at the lower node
+ * @param b the end at the higher node
+ */
+public record StrutType(String id, int count, double chord, double cut, double twist, StrutEnd a, StrutEnd b) {}

@@ -1,0 +1,110 @@
+package collarwright.tooling;
+
+import collarwright.collar.CollarBody;
+import collarwright.geometry.Interval;
+import collarwright.hub.HubStrut;
+import collarwright.hub.HubType;
+import collarwright.hub.Hubs;
+import collarwright.units.Angles;
+import collarwright.units.Decimals;
+import collarwright.units.Ids;
+import collarwright.units.Letters;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * The patterns of a job: which holes every hub type gets.
+ *
+ * @param sizes the size of the hole for each strut type, in the order of the strut types
+ * @param patterns one for each hub type, in the same order; empty if a hole has no cutter
+ */
+public record PatternBook(List<HoleSize> sizes, List<Pattern> patterns) {
+
+    /** Keeps the lists. */
+    public PatternBook {
+        sizes = List.copyOf(sizes);
+        patterns = List.copyOf(patterns);
+    }
+
+    /**
+     * Sizes the holes and lays out one pattern for every hub type.
+     *
+     * @param hubs the hubs
+     * @param body the collar
+     * @param strut strut diameter with its limits
+     * @param drilling cutters and the rule of choice
+     * @return the book
+     */
+    public static PatternBook of(Hubs hubs, CollarBody body, Interval strut, DrillingSettings drilling) {
+        List<HoleSize> sizes = new ArrayList<>();
+        for (var shape : hubs.strutShapes()) {
+            double lean = StrictMath.abs(shape.axialAngle());
+            sizes.add(HoleSize.choose(new HoleNeed(body, strut, lean), drilling));
+        }
+        boolean complete = sizes.stream().allMatch(s -> s.cutter().isPresent());
+        return new PatternBook(sizes, complete ? patterns(hubs, sizes, body) : List.of());
+    }
+
+    private static List<Pattern> patterns(Hubs hubs, List<HoleSize> sizes, CollarBody body) {
+        List<Hole> models = sizes.stream().map(s -> s.at(1, 0)).toList();
+        List<Pattern> patterns = new ArrayList<>();
+        for (HubType type : hubs.types()) {
+            List<Hole> holes = new ArrayList<>();
+            for (HubStrut strut : type.struts()) {
+                holes.add(placed(models.get(strut.strutType()), holes.size() + 1, strut.azimuth()));
+            }
+            String id = Ids.letters('C', patterns.size());
+            patterns.add(new Pattern(id, type.count(), holes, fingerprint(body, holes)));
+        }
+        return patterns;
+    }
+
+    private static Hole placed(Hole model, int number, double azimuth) {
+        return new Hole(
+                number,
+                azimuth,
+                model.height(),
+                model.neededLean(),
+                model.required(),
+                model.cutter(),
+                model.tiltLimit(),
+                model.tiltMin(),
+                model.tiltMax());
+    }
+
+    // What a drill press needs to make the collar, and nothing of the dome's size, so that batches can be joined.
+    private static String fingerprint(CollarBody body, List<Hole> holes) {
+        StringBuilder text = new StringBuilder()
+                .append(Decimals.fixed(2 * body.outerRadius(), 4))
+                .append(' ')
+                .append(Decimals.fixed(body.wall().nominal(), 4))
+                .append(' ')
+                .append(Decimals.fixed(body.width(), 4));
+        for (Hole hole : holes) {
+            text.append('\n')
+                    .append(Decimals.fixed(Angles.degrees(hole.azimuth()), 6))
+                    .append(' ')
+                    .append(Decimals.fixed(hole.height(), 4))
+                    .append(' ')
+                    .append(Decimals.fixed(hole.diameter(), 4));
+        }
+        return Letters.of(text.toString());
+    }
+
+    /**
+     * Counts the holes of a dome by cutter.
+     *
+     * @return holes per cutter id in one dome, by id
+     */
+    public Map<String, Integer> holesByCutter() {
+        Map<String, Integer> counts = new TreeMap<>();
+        for (Pattern pattern : patterns) {
+            for (Hole hole : pattern.holes()) {
+                counts.merge(hole.cutter().id(), pattern.count(), Integer::sum);
+            }
+        }
+        return counts;
+    }
+}
