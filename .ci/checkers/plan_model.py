@@ -359,7 +359,7 @@ class Holes:
         for cutter in self.cutters:
             shortest = self.limit(cutter["asDrilledMinMm"], "max", "max")
             limit = self.limit(cutter["asDrilledMm"], "mid", "mid")
-            if shortest is None or limit is None or shortest < tilt - self.band:
+            if shortest is None or limit is None or limit < tilt - self.band:
                 continue
             if abs(limit - tilt) < miss - SAME:
                 best, miss = cutter, abs(limit - tilt)

@@ -1,0 +1,5 @@
+/** Breaks nothing. */
+@NullMarked
+package collarwright.testing.house.collar;
+
+import org.jspecify.annotations.NullMarked;
