@@ -5,7 +5,7 @@ import java.math.BigDecimal;
 /**
  * A length as a person gave it, exactly: 1-15/16 in is 49.2125 mm, not the nearest of anything.
  *
- * @param millimetres its exact size, 0 or more
+ * @param millimetres its exact size; below 0 only for a position
  * @param unit the unit it was written in; for feet and inches the foot
  */
 public record Length(Ratio millimetres, LengthUnit unit) {
@@ -15,7 +15,9 @@ public record Length(Ratio millimetres, LengthUnit unit) {
         /** The length is above 0. */
         REFUSED,
         /** The length may be 0. */
-        ALLOWED
+        ALLOWED,
+        /** The length is a position: it may be 0 or lie below 0. */
+        EITHER_SIDE
     }
 
     /** The longest length that is taken: a kilometre. Our choice: nothing in a hub shop is longer. */
@@ -63,24 +65,25 @@ public record Length(Ratio millimetres, LengthUnit unit) {
 
     private Reading<Length> inRange(Zero zero, String text) {
         String expected = LengthText.expected(zero);
-        if (millimetres.signum() < 0) {
+        Ratio size = millimetres.signum() < 0 ? millimetres.times(Ratio.of(-1, 1)) : millimetres;
+        if (millimetres.signum() < 0 && zero != Zero.EITHER_SIDE) {
             return Reading.refused(
                     Refusal.Fault.OUT_OF_RANGE, expected, Quoted.bare(text) + ", below 0", "write it without the minus");
         }
         if (millimetres.signum() == 0) {
-            return zero == Zero.ALLOWED
+            return zero != Zero.REFUSED
                     ? Reading.of(this)
                     : Reading.refused(
                             Refusal.Fault.OUT_OF_RANGE, expected, Quoted.bare(text), "write the length that it has");
         }
-        if (millimetres.compareTo(LONGEST) > 0) {
+        if (size.compareTo(LONGEST) > 0) {
             return Reading.refused(
                     Refusal.Fault.OUT_OF_RANGE,
                     expected + ", at most 1000 m",
                     Quoted.bare(text),
                     "check the unit and the number of zeros");
         }
-        if (millimetres.compareTo(SHORTEST) < 0) {
+        if (size.compareTo(SHORTEST) < 0) {
             return Reading.refused(
                     Refusal.Fault.OUT_OF_RANGE,
                     expected + ", at least 0.000001 mm",
@@ -106,6 +109,15 @@ public record Length(Ratio millimetres, LengthUnit unit) {
      */
     public String text() {
         return Decimals.trimmed(mm(), 4) + " mm (" + inches() + ")";
+    }
+
+    /**
+     * Shows the length in the system it was written in, as it would be stamped on a tool.
+     *
+     * @return such as {@code 44 mm} or {@code 1-3/4 in}
+     */
+    public String stamped() {
+        return unit.imperial() ? inches() : Decimals.trimmed(mm(), 4) + " mm";
     }
 
     private String inches() {

@@ -22,9 +22,11 @@ final class LengthText {
      * @return for the expected part of a finding
      */
     static String expected(Length.Zero zero) {
-        return zero == Length.Zero.ALLOWED
-                ? "a length of 0 or more, such as 2 mm or 1/16 in"
-                : "a length above 0, such as 38 mm or 1-1/2 in";
+        return switch (zero) {
+            case REFUSED -> "a length above 0, such as 38 mm or 1-1/2 in";
+            case ALLOWED -> "a length of 0 or more, such as 2 mm or 1/16 in";
+            case EITHER_SIDE -> "a position, such as -40 mm or 8 in";
+        };
     }
 
     /**

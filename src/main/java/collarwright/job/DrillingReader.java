@@ -1,0 +1,135 @@
+package collarwright.job;
+
+import collarwright.finding.Code;
+import collarwright.tooling.Cutter;
+import collarwright.tooling.DrillingSettings;
+import collarwright.tooling.Fit;
+import collarwright.units.Length;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads the job's table {@code [drilling]}: the cutters the shop has for it, and how they are chosen. */
+final class DrillingReader {
+
+    private static final Comparator<Cutter> BY_SIZE =
+            Comparator.<Cutter>comparingDouble(c -> c.asDrilled().nominal()).thenComparing(Cutter::id);
+
+    private final TableView table;
+    private final Profiles profiles;
+    private boolean faulty;
+
+    /**
+     * Reads a table.
+     *
+     * @param table {@code [drilling]}
+     * @param profiles know the racks
+     */
+    DrillingReader(TableView table, Profiles profiles) {
+        this.table = table;
+        this.profiles = profiles;
+    }
+
+    /**
+     * Reads the cutters and the rule of choice.
+     *
+     * @param nearestBand how far short of its need a hole may come under {@code nearest}, an angle
+     * @return the settings, or empty after findings
+     */
+    Optional<DrillingSettings> read(double nearestBand) {
+        later();
+        Map<String, Fit> fits = new LinkedHashMap<>();
+        fits.put("reach", Fit.REACH);
+        fits.put("nearest", Fit.NEAREST);
+        KeyView fitKey = table.key("fit");
+        Optional<Fit> fit = fitKey.word(fits);
+        Map<String, Cutter> cutters = new LinkedHashMap<>();
+        KeyView rackKey = table.key("rack");
+        KeyView addKey = table.key("add");
+        KeyView removeKey = table.key("remove");
+        if (!rackKey.present() && !addKey.present()) {
+            table.need("rack", "the racks that the shop has", "rack = [\"metric-hole-saws\"]");
+        }
+        rackKey.items().forEach(item -> rack(item, cutters));
+        addKey.items().forEach(item -> add(item, cutters));
+        removeKey.items().forEach(item -> remove(item, cutters));
+        if (cutters.isEmpty() || faulty || (fitKey.present() && fit.isEmpty())) {
+            noCutter(rackKey, addKey, cutters);
+            return Optional.empty();
+        }
+        List<Cutter> sorted = cutters.values().stream().sorted(BY_SIZE).toList();
+        return Optional.of(new DrillingSettings(sorted, fit.orElse(Fit.REACH), nearestBand));
+    }
+
+    private void noCutter(KeyView rackKey, KeyView addKey, Map<String, Cutter> cutters) {
+        if (cutters.isEmpty() && !faulty && (rackKey.present() || addKey.present())) {
+            (rackKey.present() ? rackKey : addKey)
+                    .stop(Code.JOB_CONFLICT, "at least one cutter", "none", "name a rack, or add a size");
+        }
+    }
+
+    private void later() {
+        KeyView patterns = table.key("patterns");
+        Map<String, Boolean> words = new LinkedHashMap<>();
+        words.put("exact", true);
+        words.put("shared", false);
+        patterns.word(words)
+                .filter(built -> !built)
+                .ifPresent(p -> patterns.notInThisVersion("exact", "write patterns = \"exact\""));
+        KeyView flip = table.key("flip");
+        flip.flag().filter(on -> on).ifPresent(on -> flip.notInThisVersion("flip = false", "write flip = false"));
+        table.later("most-cutters", "take it out; every cutter of the racks may be used");
+    }
+
+    private void rack(KeyView item, Map<String, Cutter> cutters) {
+        Optional<String> name = item.text();
+        Optional<Rack> rack = name.flatMap(profiles::rack);
+        if (rack.isEmpty()) {
+            faulty = true;
+            name.ifPresent(n -> StockReader.unknown(item, "a rack", n, profiles.names(Profiles.Kind.RACK)));
+            return;
+        }
+        // A rack named first keeps its cutter of a size, unless only the later one was measured.
+        rack.get().cutters().forEach(cutter -> cutters.merge(
+                cutter.id(), cutter, (old, next) -> next.measured() && !old.measured() ? next : old));
+    }
+
+    private void add(KeyView item, Map<String, Cutter> cutters) {
+        Optional<Cutter> cutter = item.table().flatMap(CutterReader::added);
+        if (cutter.isEmpty()) {
+            faulty = true;
+            return;
+        }
+        // What the job says about a size counts more than what a rack says.
+        cutters.put(cutter.get().id(), cutter.get());
+    }
+
+    private void remove(KeyView item, Map<String, Cutter> cutters) {
+        Optional<Length> size = item.length(Length.Zero.REFUSED);
+        if (size.isEmpty()) {
+            faulty = true;
+            return;
+        }
+        double mm = size.get().mm();
+        List<String> gone = new ArrayList<>();
+        cutters.values().stream().filter(c -> c.size() == mm).forEach(c -> gone.add(c.id()));
+        if (gone.isEmpty() && !faulty) {
+            List<String> near = cutters.values().stream()
+                    .sorted(Comparator.<Cutter>comparingDouble(c -> StrictMath.abs(c.size() - mm))
+                            .thenComparing(Cutter::id))
+                    .limit(2)
+                    .map(Cutter::marked)
+                    .toList();
+            item.stop(
+                    Code.JOB_UNKNOWN_WORD,
+                    "the marked size of a cutter in the racks",
+                    size.get().text(),
+                    near.isEmpty() ? "take it out" : "the nearest are " + String.join(" and ", near));
+            faulty = true;
+        }
+        gone.forEach(cutters::remove);
+    }
+}

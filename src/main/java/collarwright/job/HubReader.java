@@ -1,0 +1,133 @@
+package collarwright.job;
+
+import collarwright.collar.Fix;
+import collarwright.collar.HubSettings;
+import collarwright.finding.Code;
+import collarwright.stock.RoundStock;
+import collarwright.units.Length;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads the job's table {@code [hub]}: collar, centre ring and how struts are held to it. */
+final class HubReader {
+
+    /** Least distance of a strut's end from the ring where the job does not say. Our choice, no source. */
+    private static final double END_GAP = 2;
+
+    private final TableView table;
+    private final Profiles profiles;
+
+    /**
+     * Reads a table.
+     *
+     * @param table {@code [hub]}
+     * @param profiles know stock and materials
+     */
+    HubReader(TableView table, Profiles profiles) {
+        this.table = table;
+        this.profiles = profiles;
+    }
+
+    /**
+     * Reads the hub.
+     *
+     * @return what every hub is made of, or empty after findings
+     */
+    Optional<HubSettings> read() {
+        later();
+        KeyView collarKey = table.need("collar", "the pipe that collars are cut from", "collar = \"pvc-metric-160x6.2\"");
+        KeyView ringKey = table.need("ring", "the pipe or bar of the centre ring", "ring = \"pvc-metric-90x4.3\"");
+        Optional<RoundStock> collar = pipe(collarKey, MeasuredStock.in(table).on(collar(collarKey)));
+        Optional<RoundStock> ring = ring(ringKey);
+        Optional<Double> width =
+                table.need("width", "the length of a collar along its axis", "width = \"80 mm\"").size();
+        Optional<Double> ringWidth =
+                table.need("ring-width", "the length of a centre ring along its axis", "ring-width = \"40 mm\"").size();
+        KeyView gapKey = table.key("end-gap");
+        Optional<Double> gap = gapKey.length(Length.Zero.ALLOWED).map(Length::mm);
+        if (collar.isEmpty() || ring.isEmpty() || width.isEmpty() || ringWidth.isEmpty()) {
+            return Optional.empty();
+        }
+        if ((gapKey.present() && gap.isEmpty()) || !ringFits(ringKey, ring.get(), collar.get())) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                new HubSettings(collar.get(), width.get(), ring.get(), ringWidth.get(), Fix.TIE, gap.orElse(END_GAP)));
+    }
+
+    private void later() {
+        KeyView fix = table.key("fix");
+        Map<String, Boolean> fixes = new LinkedHashMap<>();
+        fixes.put("tie", true);
+        fixes.put("pin", false);
+        fix.word(fixes).filter(built -> !built).ifPresent(f -> fix.notInThisVersion("tie", "write fix = \"tie\""));
+        KeyView heights = table.key("heights");
+        Map<String, Boolean> lines = new LinkedHashMap<>();
+        lines.put("middle", true);
+        lines.put("converging", false);
+        heights.word(lines)
+                .filter(built -> !built)
+                .ifPresent(h -> heights.notInThisVersion("middle", "write heights = \"middle\", or take the line out"));
+        table.later("rims", "take it out; rims are counted as sharp, which is the safe side");
+        table.later("trial-piece", "take it out; the full wall bears");
+    }
+
+    private Optional<RoundStock> collar(KeyView key) {
+        return key.isTable()
+                ? key.table().flatMap(given -> StockReader.inPlace(given, profiles, true))
+                : named(key, profiles);
+    }
+
+    private Optional<RoundStock> ring(KeyView key) {
+        if (!key.isTable()) {
+            return named(key, profiles);
+        }
+        return key.table().flatMap(given -> {
+            MeasuredStock measured = MeasuredStock.in(given);
+            KeyView stock = given.key("stock");
+            return measured.on(stock.present() ? named(stock, profiles) : StockReader.inPlace(given, profiles, false));
+        });
+    }
+
+    /**
+     * Finds stock by its name.
+     *
+     * @param key where the name stands; may be empty
+     * @param profiles know the names
+     * @return the stock, or empty after a finding
+     */
+    static Optional<RoundStock> named(KeyView key, Profiles profiles) {
+        Optional<String> name = key.text();
+        Optional<RoundStock> stock = name.flatMap(profiles::stock);
+        if (name.isPresent() && stock.isEmpty()) {
+            StockReader.unknown(key, "stock", name.get(), profiles.names(Profiles.Kind.STOCK));
+        }
+        return stock;
+    }
+
+    private static Optional<RoundStock> pipe(KeyView key, Optional<RoundStock> collar) {
+        if (collar.isPresent() && collar.get().wall().isEmpty()) {
+            key.stop(
+                    Code.JOB_CONFLICT,
+                    "a pipe with a wall",
+                    collar.get().title() + ", a solid bar",
+                    "name a pipe, or give measured-wall");
+            return Optional.empty();
+        }
+        return collar;
+    }
+
+    private static boolean ringFits(KeyView key, RoundStock ring, RoundStock collar) {
+        double bore = collar.od().nominal() - 2 * collar.wall().orElseThrow().max();
+        if (ring.od().max() < bore) {
+            return true;
+        }
+        key.stop(
+                Code.JOB_CONFLICT,
+                "a centre ring below the collar's inside diameter, " + StockReader.mm(bore),
+                StockReader.mm(ring.od().max()),
+                "take a smaller ring or a larger collar");
+        return false;
+    }
+}

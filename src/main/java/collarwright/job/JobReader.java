@@ -1,0 +1,132 @@
+package collarwright.job;
+
+import collarwright.collar.HubSettings;
+import collarwright.dome.DomeSettings;
+import collarwright.finding.Code;
+import collarwright.strut.SizeRule;
+import collarwright.strut.StrutSettings;
+import collarwright.tooling.DrillingSettings;
+import collarwright.units.Quoted;
+import java.util.Optional;
+
+/**
+ * Reads a job file: TOML with lengths in any unit, resolved against the profiles.
+ *
+ * <p>It is an error, each with its place in the text: JOB_FILE_UNREADABLE, JOB_SYNTAX, JOB_UNKNOWN_KEY, JOB_KEY_MISSING,
+ * JOB_WRONG_TYPE, JOB_BAD_LENGTH, JOB_BAD_NUMBER, JOB_OUT_OF_RANGE, JOB_UNKNOWN_WORD, JOB_CONFLICT,
+ * JOB_NOT_IN_THIS_VERSION, PROFILE_UNKNOWN, PROFILE_WRONG, DOME_PORTION. All of them are reported in one run.
+ */
+public final class JobReader {
+
+    private static final int TITLE_CHARACTERS = 500;
+
+    private final TomlReader reader;
+    private final Profiles profiles;
+
+    private JobReader(TomlReader reader, Profiles profiles) {
+        this.reader = reader;
+        this.profiles = profiles;
+    }
+
+    /**
+     * Reads a job file.
+     *
+     * @param name the file's name as the user gave it
+     * @param bytes its content, at most {@link TextFile#MOST_BYTES}, UTF-8
+     * @param profiles what the job may call by name; their findings are told too
+     * @return the job and the findings
+     */
+    public static JobReading read(String name, byte[] bytes, Profiles profiles) {
+        FindingList findings = new FindingList();
+        findings.addAll(profiles.findings());
+        Optional<Job> job = TextFile.decode(name, bytes, findings)
+                .flatMap(text -> TomlReader.open(text, findings))
+                .flatMap(reader -> new JobReader(reader, profiles).read());
+        return new JobReading(job.filter(j -> !findings.stopped()), findings.sorted());
+    }
+
+    /**
+     * Reads a job from a text.
+     *
+     * @param name the file's name as the user gave it
+     * @param text its content
+     * @param profiles what the job may call by name; their findings are told too
+     * @return the job and the findings
+     */
+    public static JobReading read(String name, String text, Profiles profiles) {
+        return read(name, text.getBytes(java.nio.charset.StandardCharsets.UTF_8), profiles);
+    }
+
+    private Optional<Job> read() {
+        TableView root = reader.root();
+        Optional<String> title = title(root);
+        Optional<Order> order = SettingsReader.order(root.table("order"));
+        Optional<TableView> domeTable = root.needTable("dome", "which dome is built");
+        Optional<DomeReader> dome = domeTable.map(DomeReader::new);
+        Optional<DomeSettings> settings = dome.flatMap(DomeReader::settings);
+        Optional<SizeRule> size = dome.flatMap(DomeReader::size);
+        Optional<StrutSettings> strut = root.needTable("strut", "what struts are made of")
+                .flatMap(table -> new StrutReader(table, profiles).read());
+        Optional<TableView> hubTable = root.needTable("hub", "what hubs are made of");
+        Optional<HubSettings> hub = hubTable.flatMap(table -> new HubReader(table, profiles).read());
+        Optional<TableView> drillingTable = root.needTable("drilling", "which cutters the shop has");
+        Optional<SettingsReader.Bounds> bounds = SettingsReader.limits(root.table("limits"));
+        // Without good limits the cutters are read all the same, for their findings.
+        double band = bounds.map(SettingsReader.Bounds::nearestBand).orElse(0.0);
+        Optional<DrillingSettings> drilling = drillingTable.flatMap(table -> new DrillingReader(table, profiles).read(band));
+        Optional<SettingsReader.Placed> material = hubTable.flatMap(
+                table -> hub.map(h -> new SettingsReader.Placed(table.key("collar"), h.collar().material())));
+        Optional<Shop> shop = SettingsReader.shop(root.table("shop"), profiles, material, reader.bareUnit());
+        reader.finish();
+        boolean complete = title.isPresent()
+                && order.isPresent()
+                && settings.isPresent()
+                && size.isPresent()
+                && strut.isPresent()
+                && hub.isPresent()
+                && drilling.isPresent()
+                && bounds.isPresent()
+                && shop.isPresent();
+        if (!complete) {
+            return Optional.empty();
+        }
+        Job job = new Job(
+                title.orElseThrow(),
+                "",
+                order.orElseThrow(),
+                settings.orElseThrow(),
+                size.orElseThrow(),
+                strut.orElseThrow(),
+                hub.orElseThrow(),
+                drilling.orElseThrow(),
+                bounds.orElseThrow().limits(),
+                shop.orElseThrow());
+        return Optional.of(Revisions.stamped(job));
+    }
+
+    private static Optional<String> title(TableView root) {
+        KeyView key = root.need("title", "the job's name for people", "title = \"Garden dome\"");
+        Optional<String> title = key.text().map(String::strip);
+        if (title.isEmpty()) {
+            return title;
+        }
+        int characters = title.get().codePointCount(0, title.get().length());
+        if (characters == 0 || characters > TITLE_CHARACTERS) {
+            key.stop(
+                    Code.JOB_OUT_OF_RANGE,
+                    "1 to " + TITLE_CHARACTERS + " characters",
+                    characters + " characters",
+                    "write a short name; any script will do");
+            return Optional.empty();
+        }
+        if (!title.get().codePoints().allMatch(Quoted::printable)) {
+            key.stop(
+                    Code.JOB_OUT_OF_RANGE,
+                    "one line of letters and signs that print",
+                    Quoted.text(title.get()),
+                    "take line breaks and control characters out");
+            return Optional.empty();
+        }
+        return title;
+    }
+}

@@ -1,0 +1,31 @@
+package collarwright.job;
+
+import collarwright.stock.Material;
+import java.util.Optional;
+
+/** Reads a material from a profile file. */
+final class MaterialReader {
+
+    private MaterialReader() {}
+
+    /**
+     * Reads one material.
+     *
+     * @param entry its table with name, title and source
+     * @return the material, or empty after findings
+     */
+    static Optional<MaterialProfile> read(ProfileFile.Entry entry) {
+        TableView table = entry.table();
+        Optional<Boolean> chlorinated = table.need(
+                        "chlorinated", "whether it gives off chlorine when burnt (PVC, CPVC, vinyl)", "chlorinated = false")
+                .flag();
+        Optional<Double> density = table.need("density-kg-per-m3", "kilograms in a cubic metre", "density-kg-per-m3 = 1400")
+                .number(1, 30_000);
+        String cutting = table.key("cutting").text().orElse(entry.name());
+        if (chlorinated.isEmpty() || density.isEmpty() || entry.name().isEmpty() || entry.title().isBlank()) {
+            return Optional.empty();
+        }
+        Material material = new Material(entry.name(), entry.title(), chlorinated.get(), density.get());
+        return Optional.of(new MaterialProfile(material, cutting));
+    }
+}

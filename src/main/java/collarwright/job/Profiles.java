@@ -1,0 +1,163 @@
+package collarwright.job;
+
+import collarwright.finding.Finding;
+import collarwright.machining.CuttingData;
+import collarwright.machining.Machine;
+import collarwright.stock.RoundStock;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * Everything that a job can call by name: stock, materials, racks, cutting data and machines. All sizes are nominal, not
+ * measured.
+ */
+public final class Profiles {
+
+    /** The kinds of profiles. */
+    public enum Kind {
+        /** Pipe, tube and bar. */
+        STOCK,
+        /** What stock is made of. */
+        MATERIAL,
+        /** The cutters a shop owns. */
+        RACK,
+        /** Speeds and feeds in one material. */
+        CUTTING,
+        /** A machine that drills. */
+        MACHINE
+    }
+
+    private final SortedMap<String, Profile<MaterialProfile>> materials = new TreeMap<>();
+    private final SortedMap<String, Profile<RoundStock>> stock = new TreeMap<>();
+    private final SortedMap<String, Profile<Rack>> racks = new TreeMap<>();
+    private final SortedMap<String, Profile<CuttingData>> cutting = new TreeMap<>();
+    private final SortedMap<String, Profile<Machine>> machines = new TreeMap<>();
+    private final List<Finding> findings = new ArrayList<>();
+
+    private Profiles() {}
+
+    /**
+     * Reads profiles. A profile of a later source takes the place of one with the same name.
+     *
+     * @param sources the program's own first, then the user's folders
+     * @return what could be read; {@link #findings()} tells the rest
+     */
+    public static Profiles load(List<ProfileSource> sources) {
+        FindingList findings = new FindingList();
+        List<ProfileFile> files = new ArrayList<>();
+        for (ProfileSource source : sources) {
+            files.addAll(ProfileFile.open(source, findings));
+        }
+        Profiles profiles = new Profiles();
+        // Stock names its material, so materials come first, whichever file they stand in.
+        files.forEach(file -> profiles.put(profiles.materials, file.materials()));
+        files.forEach(file -> {
+            profiles.put(profiles.stock, file.stock(profiles.materials));
+            profiles.put(profiles.racks, file.racks());
+            profiles.put(profiles.cutting, file.cutting());
+            profiles.put(profiles.machines, file.machines());
+            file.finish();
+        });
+        profiles.findings.addAll(findings.sorted());
+        return profiles;
+    }
+
+    private <T> void put(Map<String, Profile<T>> map, List<Profile<T>> read) {
+        read.forEach(profile -> map.put(profile.name(), profile));
+    }
+
+    /**
+     * Returns what is wrong in the profile files.
+     *
+     * @return in the order of their places; empty if all could be read
+     */
+    public List<Finding> findings() {
+        return List.copyOf(findings);
+    }
+
+    /**
+     * Finds stock by name.
+     *
+     * @param name the profile's name
+     * @return the pipe, tube or bar, nominal
+     */
+    public Optional<RoundStock> stock(String name) {
+        return value(stock, name);
+    }
+
+    /**
+     * Finds a material by name.
+     *
+     * @param name such as {@code pvc}
+     * @return the material with its cutting data's name
+     */
+    public Optional<MaterialProfile> material(String name) {
+        return value(materials, name);
+    }
+
+    /**
+     * Finds a rack by name.
+     *
+     * @param name such as {@code metric-hole-saws}
+     * @return its cutters
+     */
+    public Optional<Rack> rack(String name) {
+        return value(racks, name);
+    }
+
+    /**
+     * Finds cutting data by name.
+     *
+     * @param name such as {@code pvc}
+     * @return speeds and feeds
+     */
+    public Optional<CuttingData> cutting(String name) {
+        return value(cutting, name);
+    }
+
+    /**
+     * Finds a machine by name.
+     *
+     * @param name such as {@code press}
+     * @return the machine
+     */
+    public Optional<Machine> machine(String name) {
+        return value(machines, name);
+    }
+
+    private static <T> Optional<T> value(Map<String, Profile<T>> map, String name) {
+        return Optional.ofNullable(map.get(name)).map(Profile::value);
+    }
+
+    /**
+     * Lists all profiles of a kind.
+     *
+     * @param kind the kind
+     * @return in the order of their names
+     */
+    public Collection<? extends Profile<?>> all(Kind kind) {
+        return switch (kind) {
+            case STOCK -> Collections.unmodifiableCollection(stock.values());
+            case MATERIAL -> Collections.unmodifiableCollection(materials.values());
+            case RACK -> Collections.unmodifiableCollection(racks.values());
+            case CUTTING -> Collections.unmodifiableCollection(cutting.values());
+            case MACHINE -> Collections.unmodifiableCollection(machines.values());
+        };
+    }
+
+    /**
+     * Lists the names of a kind.
+     *
+     * @param kind the kind
+     * @return in the order of the alphabet
+     */
+    public List<String> names(Kind kind) {
+        return all(kind).stream().map(profile -> profile.name()).toList();
+    }
+}

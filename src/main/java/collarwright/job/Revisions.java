@@ -1,0 +1,89 @@
+package collarwright.job;
+
+import collarwright.units.Letters;
+import java.lang.reflect.RecordComponent;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * Gives a job its revision: 8 letters of the SHA-256 of everything that was resolved. Comments, the order of keys, the unit
+ * a length was written in, paths and the program's version do not count, nor does the wording of a source; a value of a
+ * profile does.
+ */
+final class Revisions {
+
+    private Revisions() {}
+
+    /**
+     * Puts the revision into a job.
+     *
+     * @param job a job; the revision it has does not count
+     * @return the same job with its revision
+     */
+    static Job stamped(Job job) {
+        return new Job(
+                job.title(),
+                Letters.of(canonical(job)),
+                job.order(),
+                job.dome(),
+                job.size(),
+                job.strut(),
+                job.hub(),
+                job.drilling(),
+                job.limits(),
+                job.shop());
+    }
+
+    /**
+     * Writes a value so that two values have the same text exactly if they are equal. It walks the records, so that a
+     * value added to one of them later can never be forgotten here.
+     *
+     * @param value a record, list, set, optional, text, number, enum or yes and no
+     * @return its text
+     */
+    static String canonical(Object value) {
+        if (value instanceof Record whole) {
+            return components(whole);
+        }
+        if (value instanceof List<?> list) {
+            return list.stream().map(Revisions::canonical).collect(Collectors.joining(",", "[", "]"));
+        }
+        if (value instanceof Set<?> set) {
+            return set.stream().map(Revisions::canonical).sorted().collect(Collectors.joining(",", "{", "}"));
+        }
+        if (value instanceof Optional<?> optional) {
+            return optional.map(Revisions::canonical).orElse("none");
+        }
+        if (value instanceof String text) {
+            return '"' + text.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
+        }
+        if (value instanceof Number || value instanceof Boolean) {
+            return value.toString();
+        }
+        if (value instanceof Enum<?> word) {
+            return word.name();
+        }
+        throw new IllegalArgumentException("no canonical text for " + value.getClass());
+    }
+
+    private static String components(Record whole) {
+        StringBuilder text = new StringBuilder(whole.getClass().getSimpleName()).append('(');
+        for (RecordComponent component : whole.getClass().getRecordComponents()) {
+            String name = component.getName();
+            if (!name.equals("source") && !name.equals("revision")) {
+                text.append(name).append('=').append(canonical(read(whole, component))).append(';');
+            }
+        }
+        return text.append(')').toString();
+    }
+
+    private static Object read(Record whole, RecordComponent component) {
+        try {
+            return component.getAccessor().invoke(whole);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("the value types are public records", e);
+        }
+    }
+}

@@ -1,0 +1,174 @@
+package collarwright.job;
+
+import collarwright.finding.Code;
+import collarwright.machining.CuttingData;
+import collarwright.machining.Machine;
+import collarwright.machining.ProgramUnits;
+import collarwright.stock.Material;
+import collarwright.units.Angles;
+import collarwright.units.Length;
+import collarwright.units.LengthUnit;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads the job's tables {@code [order]}, {@code [limits]} and {@code [shop]}. All of their keys may be left out. */
+final class SettingsReader {
+
+    /** The most domes of one order. Our choice: beyond it a zero too many is likelier. */
+    private static final int MOST_DOMES = 10_000;
+    /** Spares where the job does not say, in percent. Our choice, no source. */
+    private static final double SPARES_PERCENT = 3;
+    /** How far short a hole may come under {@code nearest} where the job does not say, in degrees. Our choice, no source. */
+    private static final double NEAREST_BAND_DEGREES = 0.5;
+
+    private SettingsReader() {}
+
+    /**
+     * Reads how much is made.
+     *
+     * @param table {@code [order]}; empty if it is not there
+     * @return the order, or empty after findings
+     */
+    static Optional<Order> order(Optional<TableView> table) {
+        if (table.isEmpty()) {
+            return Optional.of(new Order(1, SPARES_PERCENT));
+        }
+        Given<Integer> domes = new Given<>(table.get().key("domes"), key -> key.wholeNumber(1, MOST_DOMES), 1);
+        Given<Double> spares = new Given<>(table.get().key("spares"), KeyView::percent, SPARES_PERCENT);
+        return domes.good() && spares.good()
+                ? Optional.of(new Order(domes.value(), spares.value()))
+                : Optional.empty();
+    }
+
+    /**
+     * The limits with the band of the rule {@code nearest}, which stands in the same table.
+     *
+     * @param limits what checks hold the plan to
+     * @param nearestBand an angle
+     */
+    record Bounds(Limits limits, double nearestBand) {}
+
+    /**
+     * Reads the limits.
+     *
+     * @param table {@code [limits]}; empty if it is not there
+     * @return the limits, or empty after findings
+     */
+    static Optional<Bounds> limits(Optional<TableView> table) {
+        Limits usual = Limits.DEFAULT;
+        double band = Angles.radians(NEAREST_BAND_DEGREES);
+        if (table.isEmpty()) {
+            return Optional.of(new Bounds(usual, band));
+        }
+        TableView t = table.get();
+        Given<Double> webStop = ratio(t.key("web-stop"), usual.webStop());
+        Given<Double> webWarn = ratio(t.key("web-warn"), usual.webWarn());
+        Given<Double> engagementStop = ratio(t.key("engagement-stop"), usual.engagementStop());
+        Given<Double> engagementWarn = ratio(t.key("engagement-warn"), usual.engagementWarn());
+        Given<Double> slack = new Given<>(t.key("slack-warn"), key -> key.angle(0, 90), usual.slackWarn());
+        Given<Double> nearest = new Given<>(t.key("nearest-band"), key -> key.angle(0, 90), band);
+        Given<Double> overtravel = new Given<>(
+                t.key("overtravel"), key -> key.length(Length.Zero.ALLOWED).map(Length::mm), usual.overtravel());
+        t.later("extra-lean", "take it out; patterns are exact");
+        t.later("miss", "take it out; patterns are exact");
+        boolean ordered = ordered(webStop, webWarn);
+        ordered = ordered(engagementStop, engagementWarn) && ordered;
+        if (!ordered || !slack.good() || !nearest.good() || !overtravel.good()) {
+            return Optional.empty();
+        }
+        Limits limits = new Limits(
+                webStop.value(),
+                webWarn.value(),
+                engagementStop.value(),
+                engagementWarn.value(),
+                slack.value(),
+                overtravel.value());
+        return Optional.of(new Bounds(limits, nearest.value()));
+    }
+
+    private static Given<Double> ratio(KeyView key, double usual) {
+        return new Given<>(key, k -> k.number(-10, 10), usual);
+    }
+
+    private static boolean ordered(Given<Double> stop, Given<Double> warn) {
+        if (!stop.good() || !warn.good()) {
+            return false;
+        }
+        if (stop.value() <= warn.value()) {
+            return true;
+        }
+        KeyView key = warn.key().present() ? warn.key() : stop.key();
+        key.stop(
+                Code.JOB_CONFLICT,
+                "the stop limit at most as high as the warning limit",
+                "stop at " + stop.value() + ", warn at " + warn.value(),
+                "raise the warning limit or lower the stop limit");
+        return false;
+    }
+
+    /**
+     * Reads the shop.
+     *
+     * @param table {@code [shop]}; empty if it is not there
+     * @param profiles know machines and cutting data
+     * @param material the collar's material; empty if it could not be read
+     * @param bare the job's own unit, for programs too where the job does not say
+     * @return the shop, or empty after findings
+     */
+    static Optional<Shop> shop(
+            Optional<TableView> table, Profiles profiles, Optional<Placed> material, LengthUnit bare) {
+        Optional<Machine> machine = Optional.empty();
+        ProgramUnits usual = bare.imperial() ? ProgramUnits.INCH : ProgramUnits.MM;
+        Optional<ProgramUnits> units = Optional.of(usual);
+        if (table.isPresent()) {
+            KeyView machineKey = table.get().key("machine");
+            machine = machineKey.present() ? machine(machineKey, profiles) : profiles.machine("press");
+            Map<String, ProgramUnits> words = new LinkedHashMap<>();
+            words.put("mm", ProgramUnits.MM);
+            words.put("in", ProgramUnits.INCH);
+            KeyView unitsKey = table.get().key("program-units");
+            units = unitsKey.present() ? unitsKey.word(words) : units;
+            table.get().later("laser", "take it out; templates are printed");
+            table.get().later("plasma", "take it out; templates are printed");
+        } else {
+            machine = profiles.machine("press");
+        }
+        Optional<CuttingData> cutting = material.flatMap(m -> cutting(m, profiles));
+        return machine.isPresent() && units.isPresent() && cutting.isPresent()
+                ? Optional.of(new Shop(machine.get(), units.get(), cutting.get()))
+                : Optional.empty();
+    }
+
+    /**
+     * A material and the key that brought it.
+     *
+     * @param key the key
+     * @param material the material
+     */
+    record Placed(KeyView key, Material material) {}
+
+    private static Optional<Machine> machine(KeyView key, Profiles profiles) {
+        Optional<String> name = key.text();
+        Optional<Machine> machine = name.flatMap(profiles::machine);
+        if (name.isPresent() && machine.isEmpty()) {
+            StockReader.unknown(key, "a machine", name.get(), profiles.names(Profiles.Kind.MACHINE));
+        }
+        return machine;
+    }
+
+    private static Optional<CuttingData> cutting(Placed placed, Profiles profiles) {
+        String name = placed.material().name();
+        String cutting = profiles.material(name).map(MaterialProfile::cutting).orElse(name);
+        Optional<CuttingData> data = profiles.cutting(cutting);
+        if (data.isEmpty()) {
+            placed.key()
+                    .stop(
+                            Code.PROFILE_UNKNOWN,
+                            "a material with cutting data",
+                            name + ", whose cutting data would be called " + cutting,
+                            "add [[cutting]] with name = \"" + cutting + "\" to a profile of your own");
+        }
+        return data;
+    }
+}
