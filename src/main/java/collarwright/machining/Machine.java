@@ -18,6 +18,76 @@ import java.util.Set;
 public record Machine(
         String name, String title, Kind kind, Post post, Travel travel, Spindle spindle, Rotary rotary, String source) {
 
+    /** Checks what programs are made with; a press makes none, its figures are not used. */
+    public Machine {
+        if (kind == Kind.ROTARY) {
+            checkPost(post);
+            checkTravel(travel);
+            require(
+                    spindle.minRpm() > 0
+                            && spindle.maxRpm() >= spindle.minRpm()
+                            && spindle.startSeconds() >= 0
+                            && spindle.startSeconds() <= 60,
+                    "spindle speeds are above 0, and its start takes 0 to 60 seconds");
+            checkRotary(rotary);
+        }
+    }
+
+    private static void checkPost(Post post) {
+        require(
+                post.lengthDecimals() >= 3
+                        && post.lengthDecimals() <= 6
+                        && post.angleDecimals() >= 3
+                        && post.angleDecimals() <= 6,
+                "decimals of millimetres and of degrees: 3 to 6");
+        require(
+                post.lineLength() >= 40
+                        && post.lineLength() <= 255
+                        && !post.extension().isEmpty(),
+                "lines have 40 to 255 characters, and files an ending");
+        require(
+                post.endWord().equals("M2") || post.endWord().equals("M30"),
+                "a program ends with M2 or M30, not with " + post.endWord());
+    }
+
+    private static void checkTravel(Travel travel) {
+        require(
+                travel.minX() < travel.maxX()
+                        && travel.minZ() < travel.maxZ()
+                        && Double.isFinite(travel.maxX() - travel.minX())
+                        && Double.isFinite(travel.maxZ() - travel.minZ()),
+                "travel goes from a least to a larger value");
+        require(
+                travel.rapidMmPerMin() > 0
+                        && travel.maxFeedMmPerMin() > 0
+                        && travel.accelerationMmPerS2() > 0
+                        && travel.clearGap() > 0,
+                "rates, acceleration and clearance are above 0");
+    }
+
+    private static void checkRotary(Rotary rotary) {
+        require(
+                rotary.rapidDegreesPerMin() > 0
+                        && rotary.accelerationDegreesPerS2() > 0
+                        && rotary.takeUpDegrees() >= 0
+                        && rotary.takeUpDegrees() < 90,
+                "rotary rates are above 0, and take-up is 0 to 90 degrees");
+        require(
+                rotary.chuckLength() >= 0
+                        && rotary.jawClear() >= 0
+                        && rotary.jawHeight() >= 0
+                        && rotary.partingKerf() >= 0
+                        && rotary.endTrim() >= 0,
+                "lengths at the chuck and at the free end are 0 or more");
+        require(rotary.maxStick() > rotary.chuckLength(), "the longest stick is longer than the chuck");
+    }
+
+    private static void require(boolean holds, String rule) {
+        if (!holds) {
+            throw new IllegalArgumentException("machine: " + rule);
+        }
+    }
+
     /** What a machine can do. */
     public enum Kind {
         /** A drill press: no programs, tables and templates only. */
@@ -36,6 +106,7 @@ public record Machine(
      * @param lineLength most characters on a line
      * @param endWord {@code M2} or {@code M30}
      * @param extension file name's ending without the dot
+     * @param layout line numbers, percent signs and line ends
      */
     public record Post(
             boolean cycles,
@@ -44,10 +115,67 @@ public record Machine(
             int angleDecimals,
             int lineLength,
             String endWord,
-            String extension) {
+            String extension,
+            Layout layout) {
         /** Keeps the words. */
         public Post {
             words = Set.copyOf(words);
+        }
+
+        /**
+         * A post with the plainest layout: no line numbers, no percent signs, LF line ends, dwell in seconds.
+         *
+         * @param cycles whether G81, G82, G83 and G73 may be used
+         * @param words words that may stand in a program
+         * @param lengthDecimals decimals of millimetres, 3 to 6; inches get one more
+         * @param angleDecimals decimals of degrees, 3 to 6
+         * @param lineLength most characters on a line, 40 to 255
+         * @param endWord {@code M2} or {@code M30}
+         * @param extension file name's ending without the dot
+         */
+        public Post(
+                boolean cycles,
+                Set<String> words,
+                int lengthDecimals,
+                int angleDecimals,
+                int lineLength,
+                String endWord,
+                String extension) {
+            this(
+                    cycles,
+                    words,
+                    lengthDecimals,
+                    angleDecimals,
+                    lineLength,
+                    endWord,
+                    extension,
+                    Layout.plain());
+        }
+    }
+
+    /**
+     * What surrounds the words of a program.
+     *
+     * @param numberStep step of the N numbers of blocks; 0 for none
+     * @param percent whether the first and the last line are a percent sign
+     * @param crlf whether lines end with CR LF in place of LF
+     * @param dwellMilliseconds whether P of a dwell counts milliseconds in place of seconds
+     */
+    public record Layout(int numberStep, boolean percent, boolean crlf, boolean dwellMilliseconds) {
+        /** Checks the step. */
+        public Layout {
+            if (numberStep < 0 || numberStep > 100) {
+                throw new IllegalArgumentException("the step of line numbers is 0 to 100");
+            }
+        }
+
+        /**
+         * The plainest layout.
+         *
+         * @return no line numbers, no percent signs, LF line ends, dwell in seconds
+         */
+        public static Layout plain() {
+            return new Layout(0, false, false, false);
         }
     }
 
@@ -128,5 +256,14 @@ public record Machine(
         return List.of(
                 "G0", "G1", "G4", "G17", "G20", "G21", "G90", "G94", "M0", "M3", "M5", "M2", "X", "Y", "Z", "A", "F",
                 "S", "P");
+    }
+
+    /**
+     * Lists the words that the dialect with drilling cycles needs beside the plain ones.
+     *
+     * @return in the order in which they are explained
+     */
+    public static List<String> cycleWords() {
+        return List.of("G73", "G80", "G81", "G82", "G83", "G98", "G99", "R", "Q");
     }
 }

@@ -1,0 +1,131 @@
+package collarwright.machining;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** A canonical move: what the machine does, in no dialect. Lengths in mm on the program's grid, A in degrees. */
+public sealed interface Move {
+
+    /** Lengths in the program's unit, absolute positions, feed per minute, plane XY. */
+    record Setup() implements Move {}
+
+    /**
+     * Text for people.
+     *
+     * @param text any script; a post puts it in plain letters and breaks it into lines
+     */
+    record Comment(String text) implements Move {}
+
+    /**
+     * A rapid of one axis.
+     *
+     * @param axis the axis
+     * @param to where to, mm or degrees
+     */
+    record Rapid(Axis axis, double to) implements Move {}
+
+    /**
+     * A cut along Z.
+     *
+     * @param z where to
+     * @param feedMmPerMin how fast
+     */
+    record Feed(double z, double feedMmPerMin) implements Move {}
+
+    /**
+     * Waits.
+     *
+     * @param seconds how long
+     */
+    record Dwell(double seconds) implements Move {}
+
+    /**
+     * Starts the spindle clockwise.
+     *
+     * @param rpm speed
+     */
+    record SpindleOn(int rpm) implements Move {}
+
+    /** Stops the spindle. */
+    record SpindleOff() implements Move {}
+
+    /**
+     * Stops until the operator goes on.
+     *
+     * @param text what to do or to look at
+     */
+    record Pause(String text) implements Move {}
+
+    /** The program's end. */
+    record End() implements Move {}
+
+    /**
+     * Drills one hole: goes to X at the present height, down to the R plane, cuts with pecks to the bottom, and
+     * retracts to the clear height. This is what cycles G81 and G83 do with G98.
+     *
+     * <p>After each peck but the last the tool goes out to the R plane and back to {@link #REENTRY} above the bottom of
+     * the peck. Source: Kramer, Proctor, Messina, The NIST RS274NGC Interpreter - Version 3, NISTIR 6556, 2000, section
+     * 3.5.16 (G81, G83).
+     *
+     * @param x X of the hole
+     * @param retract the R plane
+     * @param bottom Z of the lowest point
+     * @param peck depth of a peck; 0 for one cut to the bottom
+     * @param feedMmPerMin how fast it cuts
+     * @param clear Z before and after
+     */
+    record Cycle(double x, double retract, double bottom, double peck, double feedMmPerMin, double clear)
+            implements Move {
+
+        /** How far above the last bottom a peck starts to feed again: 0.010 in. */
+        public static final double REENTRY = 0.254;
+
+        /** Checks the order of heights. */
+        public Cycle {
+            if (!(bottom < retract && retract <= clear && peck >= 0 && feedMmPerMin > 0)) {
+                throw new IllegalArgumentException("a drilling cycle goes down from clear by R to its bottom");
+            }
+        }
+
+        /**
+         * Writes the cycle out in single moves.
+         *
+         * @param grid the program's grid
+         * @param fromX where the tool stands along X
+         * @return the moves of the machine, the X move left out if it stands there
+         */
+        public List<Move> expanded(Grid grid, double fromX) {
+            List<Move> moves = new ArrayList<>();
+            if (x != fromX) {
+                moves.add(new Rapid(Axis.X, x));
+            }
+            moves.add(new Rapid(Axis.Z, retract));
+            double reached = retract;
+            while (peck > 0 && reached - peck > bottom + grid.step() / 2) {
+                reached = grid.snap(reached - peck);
+                moves.add(new Feed(reached, feedMmPerMin));
+                moves.add(new Rapid(Axis.Z, retract));
+                moves.add(new Rapid(Axis.Z, grid.snap(reached + REENTRY)));
+            }
+            moves.add(new Feed(bottom, feedMmPerMin));
+            moves.add(new Rapid(Axis.Z, clear));
+            return moves;
+        }
+
+        /**
+         * Shares a depth out in equal pecks.
+         *
+         * <p>The pecks are a step longer than equal, so that the last one is a little shorter and no controller finds a
+         * rest of nothing by rounding.
+         *
+         * @param depth from the R plane to the bottom
+         * @param most deepest single peck to aim for; a peck may be two steps deeper
+         * @param grid the program's grid
+         * @return the peck, 0 if one cut will do
+         */
+        public static double peck(double depth, double most, Grid grid) {
+            double count = StrictMath.ceil(depth / most);
+            return count <= 1 ? 0 : grid.snapUp(depth / count) + grid.step();
+        }
+    }
+}

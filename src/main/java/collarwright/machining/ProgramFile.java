@@ -1,0 +1,55 @@
+package collarwright.machining;
+
+import java.util.Optional;
+
+/**
+ * A program as it is written, with what it was made from.
+ *
+ * @param name its file name, at most 40 characters, plain letters, no blanks
+ * @param purpose what it is for
+ * @param task what it does; empty for the rotary direction test
+ * @param lift how far every Z is raised; 0 but for an air cut
+ * @param effort running time, turns and travel
+ * @param text the whole text, line ends included
+ */
+public record ProgramFile(
+        String name, Purpose purpose, Optional<ProgramTask> task, double lift, Effort effort, String text) {
+
+    /** Checks the name. */
+    public ProgramFile {
+        if (!name.matches("[A-Za-z0-9][A-Za-z0-9._-]{0,39}")) {
+            throw new IllegalArgumentException("not a safe file name: " + name);
+        }
+    }
+
+    /** What a program is for. */
+    public enum Purpose {
+        /** Cuts. */
+        CUT,
+        /** The same moves, all above the pipe. */
+        AIR_CUT,
+        /** Shows which way A turns. */
+        DIRECTION_TEST
+    }
+
+    /**
+     * Running time, turns and travel.
+     *
+     * @param seconds time estimate, tool changes and pauses not counted
+     * @param rotationDegrees how far A turns in all
+     * @param leastRotationDegrees the least turn that visits all its angles
+     * @param travel how far X goes in all
+     * @param leastTravel the least travel of X that visits all holes turn by turn
+     */
+    public record Effort(
+            double seconds, double rotationDegrees, double leastRotationDegrees, double travel, double leastTravel) {}
+
+    /**
+     * Returns the time estimate.
+     *
+     * @return seconds, tool changes and pauses not counted
+     */
+    public double seconds() {
+        return effort.seconds();
+    }
+}

@@ -1,0 +1,85 @@
+package collarwright.machining;
+
+import collarwright.units.Decimals;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What stands at the top of a program for the one who runs it. */
+final class ProgramHead {
+
+    private final RotarySettings settings;
+    private final ProgramTask task;
+
+    ProgramHead(RotarySettings settings, ProgramTask task) {
+        this.settings = settings;
+        this.task = task;
+    }
+
+    List<String> lines(ProgramFile.Purpose purpose, String place, double lift, double seconds) {
+        List<String> lines = new ArrayList<>();
+        if (purpose == ProgramFile.Purpose.AIR_CUT) {
+            lines.add("AIR CUT: every Z is raised by " + length(lift) + ", nothing is cut");
+        }
+        lines.add("JOB " + settings.label().title());
+        lines.add("REVISION " + settings.label().revision());
+        lines.add("PATTERN " + task.pattern() + ", " + place + ", " + task.load().collars() + " collars on this stick, "
+                + task.load().runs() + " such sticks");
+        lines.addAll(stock());
+        lines.addAll(zero(settings, task.heights().crown()));
+        lines.addAll(tool());
+        lines.add("CLEAR Z " + length(task.heights().clear() + lift) + ", DEEPEST Z "
+                + length(task.deepest() + lift));
+        lines.add("TIME " + Sizes.time(seconds) + ", tool change not counted");
+        lines.addAll(cautions());
+        return lines;
+    }
+
+    private List<String> stock() {
+        Workpiece work = settings.work();
+        return List.of(
+                "STOCK " + work.title() + (work.measured() ? ", measured" : ", NOMINAL, NOT MEASURED"),
+                "OD " + length(2 * work.body().outerRadius()) + ", WALL up to "
+                        + length(work.body().wall().max()) + ", stick " + length(task.load().stickLength())
+                        + " or longer",
+                "FIRST COLLAR from X " + length(task.load().firstEdge()) + ", pitch " + length(task.load().pitch()));
+    }
+
+    /** Where everything is zero. */
+    static List<String> zero(RotarySettings settings, double crown) {
+        Indexing indexing = Indexing.of(settings);
+        return List.of(
+                "UNITS " + settings.units().symbol() + ", angles in degrees",
+                "X0 jaw face, X+ to the free end. Y0 over the axis",
+                "Z0 rotary axis, tip of the cutter; tip on the crown is Z " + length(settings, crown),
+                "A0 0 line of the pattern up. " + indexing.topDirection());
+    }
+
+    private List<String> tool() {
+        var cutter = task.cutter();
+        return List.of(
+                "TOOL " + cutter.id() + ", " + cutter.kind().title() + " " + cutter.marked() + ", tip "
+                        + length(cutter.lead()) + " below its edge",
+                "SPINDLE " + task.cut().rpm() + " rpm, FEED "
+                        + Decimals.fixed(
+                                task.cut().feedMmPerMin() / settings.units().millimetres(), 2)
+                        + " " + settings.units().symbol() + "/min");
+    }
+
+    private List<String> cautions() {
+        List<String> lines = new ArrayList<>();
+        lines.add("CAUTION run in the air first, single step, hand on stop");
+        lines.add("CAUTION clamp the work, eye protection, no gloves");
+        if (!settings.cutting().caution().isBlank()) {
+            lines.add("CAUTION " + settings.cutting().caution());
+        }
+        return lines;
+    }
+
+    private String length(double length) {
+        return length(settings, length);
+    }
+
+    private static String length(RotarySettings settings, double length) {
+        return Sizes.in(settings.units(), length);
+    }
+}

@@ -1,0 +1,44 @@
+package collarwright.machining;
+
+import collarwright.tooling.Cutter;
+import java.util.List;
+
+/**
+ * What one program does with one cutter to one stick.
+ *
+ * @param pattern the pattern's id
+ * @param load how the stick is laid out
+ * @param cutter the one cutter of the program
+ * @param cut how it turns and feeds
+ * @param heights crown, R plane and clear height
+ * @param operations in the order in which they are done: A rising, X to and fro
+ */
+public record ProgramTask(
+        String pattern, Load load, Cutter cutter, Cut cut, Heights heights, List<Operation> operations) {
+    /** Checks that there is something to do, with this cutter. */
+    public ProgramTask {
+        operations = List.copyOf(operations);
+        if (operations.isEmpty()
+                || operations.stream().anyMatch(o -> !o.cutter().equals(cutter))) {
+            throw new IllegalArgumentException(pattern + ": one program, one cutter, one hole or more");
+        }
+    }
+
+    /**
+     * Returns the deepest Z of the program.
+     *
+     * @return least bottom of all operations
+     */
+    public double deepest() {
+        return operations.stream().mapToDouble(Operation::bottom).min().orElseThrow();
+    }
+
+    /**
+     * Returns whether it only sets dimples.
+     *
+     * @return true if every operation is a mark
+     */
+    public boolean marks() {
+        return operations.stream().allMatch(o -> o instanceof Operation.Mark);
+    }
+}

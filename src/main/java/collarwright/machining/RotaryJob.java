@@ -1,0 +1,192 @@
+package collarwright.machining;
+
+import collarwright.finding.Code;
+import collarwright.finding.Finding;
+import collarwright.finding.JobException;
+import collarwright.finding.Level;
+import collarwright.finding.Where;
+import collarwright.tooling.Cutter;
+import collarwright.tooling.Hole;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * Turns patterns into programs for a machine that turns the pipe, one pattern at a time on sticks of equal collars.
+ *
+ * <p>Frame: see the package. For each pattern and load: a program that sets the dimples, then one program per cutter,
+ * smallest first, each with an air-cut version; at the end one rotary direction test for the machine.
+ */
+public final class RotaryJob {
+
+    private static final Comparator<Cutter> SMALLEST_FIRST =
+            Comparator.comparingDouble((Cutter c) -> c.asDrilled().nominal()).thenComparing(Cutter::id);
+
+    private final RotarySettings settings;
+    private final List<Finding> findings = new ArrayList<>();
+    private final Map<Cutter, Cut> cuts = new LinkedHashMap<>();
+    private final List<ProgramFile> programs = new ArrayList<>();
+    private final List<SetupSheet> setups = new ArrayList<>();
+
+    private RotaryJob(RotarySettings settings) {
+        this.settings = settings;
+    }
+
+    /**
+     * Plans all programs of a job.
+     *
+     * @param settings machine, pipe, cutting data
+     * @param runs patterns in the order of the job with the collars to make
+     * @return programs, setups and all findings: stops are SPINDLE_RANGE, PROFILE_WRONG (no cutting data), CUTTER_REACH,
+     *     FAR_WALL, HOLE_TOO_WIDE, WEB_TO_EDGE, STICK_TOO_SHORT, MACHINE_TRAVEL, MACHINE_UNABLE; a press, or no pattern,
+     *     gives no programs and no findings
+     */
+    public static RotaryPlan plan(RotarySettings settings, List<PatternRun> runs) {
+        if (!settings.machine().programmed() || runs.isEmpty()) {
+            return new RotaryPlan(List.of(), List.of(), List.of());
+        }
+        RotaryJob job = new RotaryJob(settings);
+        job.checkCutters(runs);
+        List<Stick> sticks = runs.stream().map(job::lay).toList();
+        if (job.stopped()) {
+            return job.result();
+        }
+        try {
+            sticks.forEach(job::write);
+            job.programs.add(DirectionTest.program(settings, job.longestLead()));
+        } catch (JobException e) {
+            job.findings.addAll(e.findings());
+        }
+        return job.result();
+    }
+
+    /** A pattern's places on a collar with the loads of its sticks. */
+    private record Stick(PatternRun run, CollarLayout layout, List<Load> loads) {}
+
+    private void checkCutters(List<PatternRun> runs) {
+        Set<Cutter> cutters = new TreeSet<>(SMALLEST_FIRST);
+        runs.forEach(r -> r.pattern().holes().forEach(h -> cutters.add(h.cutter())));
+        CutPlanner planner = new CutPlanner(settings);
+        planner.plan(settings.mark().cutter())
+                .ifPresent(c -> cuts.put(settings.mark().cutter(), c));
+        for (Cutter cutter : cutters) {
+            if (!cuts.containsKey(cutter)) {
+                planner.plan(cutter).ifPresent(c -> cuts.put(cutter, c));
+            }
+            List<Finding> depth = HoleDepth.check(settings.work(), cutter, settings.overtravel());
+            findings.addAll(depth);
+            if (depth.isEmpty()) {
+                double bottom = HoleDepth.of(settings.work(), cutter, settings.overtravel())
+                        .bottom();
+                checkTravel(cutter, bottom);
+            }
+        }
+        checkTravel(settings.mark().cutter(), CollarLayout.markBottom(settings));
+        findings.addAll(planner.findings());
+    }
+
+    private void checkTravel(Cutter cutter, double bottom) {
+        Machine.Travel travel = settings.machine().travel();
+        double clear = Heights.of(settings, cutter).clear();
+        if (bottom < travel.minZ() || clear > travel.maxZ()) {
+            findings.add(Finding.stop(
+                    Code.MACHINE_TRAVEL,
+                    new Where.Part("cutter " + cutter.id()),
+                    "Z between " + Sizes.both(travel.minZ()) + " and " + Sizes.both(travel.maxZ()) + ", the travel of "
+                            + settings.machine().name(),
+                    "Z " + Sizes.both(bottom) + " at the bottom of the hole, " + Sizes.both(clear)
+                            + " where the pipe turns",
+                    "use a machine with more Z travel, or a shorter cutter",
+                    "use a smaller pipe"));
+        }
+    }
+
+    private Stick lay(PatternRun run) {
+        CollarLayout layout = new CollarLayout(settings, run);
+        findings.addAll(layout.findings());
+        StickPlan plan = StickPlan.plan(settings, run, layout.span());
+        plan.findings().stream().filter(f -> !findings.contains(f)).forEach(findings::add);
+        return new Stick(run, layout, plan.loads());
+    }
+
+    private void write(Stick stick) {
+        for (Load load : stick.loads()) {
+            List<ProgramTask> tasks = tasks(stick, load);
+            List<SetupSheet.Step> steps = new ArrayList<>();
+            for (int i = 0; i < tasks.size(); i++) {
+                steps.add(write(tasks.get(i), i + 1, tasks.size()));
+            }
+            setups.add(Setups.sheet(settings, tasks.get(0), steps));
+        }
+    }
+
+    private List<ProgramTask> tasks(Stick stick, Load load) {
+        Set<Cutter> cutters = new TreeSet<>(SMALLEST_FIRST);
+        stick.run().pattern().holes().stream().map(Hole::cutter).forEach(cutters::add);
+        List<ProgramTask> tasks = new ArrayList<>();
+        tasks.add(task(stick, load, settings.mark().cutter(), true));
+        cutters.forEach(c -> tasks.add(task(stick, load, c, false)));
+        return tasks;
+    }
+
+    private ProgramTask task(Stick stick, Load load, Cutter cutter, boolean marks) {
+        return new ProgramTask(
+                stick.run().pattern().id(),
+                load,
+                cutter,
+                Objects.requireNonNull(cuts.get(cutter), "checked before"),
+                Heights.of(settings, cutter),
+                stick.layout().operations(load, cutter, marks));
+    }
+
+    private SetupSheet.Step write(ProgramTask task, int order, int files) {
+        ProgramWriter writer = new ProgramWriter(settings, task, order, files);
+        ProgramFile cut = writer.cut();
+        programs.add(cut);
+        Optional<ProgramFile> air = writer.air();
+        air.ifPresent(programs::add);
+        if (air.isEmpty()) {
+            findings.add(noAirCut(cut, writer.lift()));
+        }
+        return new SetupSheet.Step(
+                order,
+                cut.name(),
+                air.map(ProgramFile::name),
+                task.cutter(),
+                task.cut(),
+                task.heights().clear(),
+                task.deepest(),
+                task.heights().crown() - task.deepest(),
+                task.operations().size(),
+                cut.effort());
+    }
+
+    private Finding noAirCut(ProgramFile file, double lift) {
+        return Finding.warn(
+                Code.MACHINE_TRAVEL,
+                new Where.Part("program " + file.name()),
+                "room for an air cut, " + Sizes.both(lift) + " higher",
+                "Z travel ends at " + Sizes.both(settings.machine().travel().maxZ()),
+                "run the program first with no pipe in the chuck");
+    }
+
+    private double longestLead() {
+        return cuts.keySet().stream().mapToDouble(Cutter::lead).max().orElse(0);
+    }
+
+    private boolean stopped() {
+        return findings.stream().anyMatch(f -> f.level() == Level.STOP);
+    }
+
+    private RotaryPlan result() {
+        return stopped()
+                ? new RotaryPlan(List.of(), List.of(), findings)
+                : new RotaryPlan(programs, setups, findings);
+    }
+}

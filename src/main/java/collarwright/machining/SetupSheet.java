@@ -1,0 +1,93 @@
+package collarwright.machining;
+
+import collarwright.tooling.Cutter;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the operator has to know to load and run one kind of stick; a traveller prints it.
+ *
+ * @param pattern the pattern's id
+ * @param machine the machine's title
+ * @param load collars, runs, stick length and the first collar's place
+ * @param zero where X, Y, Z and A are zero and where TOP faces
+ * @param stick the stick's lengths
+ * @param steps the files in their order, one cutter each
+ * @param directionTest file name of the rotary direction test
+ * @param notes what else to watch
+ */
+public record SetupSheet(
+        String pattern,
+        String machine,
+        Load load,
+        Zero zero,
+        Stick stick,
+        List<Step> steps,
+        String directionTest,
+        List<String> notes) {
+    /** Keeps the lists. */
+    public SetupSheet {
+        steps = List.copyOf(steps);
+        notes = List.copyOf(notes);
+    }
+
+    /**
+     * Where the axes are zero, in words.
+     *
+     * @param x X0
+     * @param y Y0
+     * @param z Z0, with the value to set when the tip touches the crown
+     * @param a A0, with the side from which it is approached
+     * @param top where TOP faces
+     */
+    public record Zero(String x, String y, String z, String a, String top) {}
+
+    /**
+     * The stick's lengths.
+     *
+     * @param needed least length of the stick
+     * @param inChuck length inside the chuck
+     * @param stickOut how far it stands out of the jaws
+     * @param firstEdge X of the first collar's edge at the chuck
+     * @param firstMiddle X of the first collar's mid-plane
+     * @param pitch from collar to collar
+     */
+    public record Stick(
+            double needed, double inChuck, double stickOut, double firstEdge, double firstMiddle, double pitch) {}
+
+    /**
+     * One file with its cutter.
+     *
+     * @param order from 1
+     * @param file the program
+     * @param airFile its air-cut version, if the machine's travel allows one
+     * @param cutter the cutter
+     * @param cut speed and feed with their formulas
+     * @param clear clear height, Z
+     * @param bottom deepest Z of the cutter's lowest point
+     * @param depth the same below the crown
+     * @param operations holes or dimples made
+     * @param effort running time, turns and travel
+     */
+    public record Step(
+            int order,
+            String file,
+            Optional<String> airFile,
+            Cutter cutter,
+            Cut cut,
+            double clear,
+            double bottom,
+            double depth,
+            int operations,
+            ProgramFile.Effort effort) {}
+
+    /**
+     * Returns the running time of all files on all sticks of this kind.
+     *
+     * @return seconds, loading, tool changes and pauses not counted
+     */
+    public double secondsInAll() {
+        return load.runs()
+                * steps.stream().mapToDouble(s -> s.effort().seconds()).sum();
+    }
+}

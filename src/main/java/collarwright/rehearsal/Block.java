@@ -1,0 +1,38 @@
+package collarwright.rehearsal;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The words of one line.
+ *
+ * @param line line of the text, from 1
+ * @param words in the order in which they are written
+ */
+record Block(int line, List<Word> words) {
+    Block {
+        words = List.copyOf(words);
+    }
+
+    boolean has(String key) {
+        return words.stream().anyMatch(w -> w.is(key));
+    }
+
+    boolean hasAny(String... keys) {
+        for (String key : keys) {
+            if (has(key)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The number behind a letter; the first one if there are more. */
+    Optional<Double> value(char letter) {
+        return words.stream().filter(w -> w.letter() == letter).map(Word::value).findFirst();
+    }
+
+    boolean moves() {
+        return hasAny("X", "Y", "Z", "A");
+    }
+}

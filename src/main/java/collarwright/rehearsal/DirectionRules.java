@@ -1,0 +1,45 @@
+package collarwright.rehearsal;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** The rotary direction test only lifts Z, goes to A0, stops, turns to A30 and stops again. */
+final class DirectionRules {
+
+    private DirectionRules() {}
+
+    static List<Fault> check(Proof proof) {
+        List<Fault> faults = new ArrayList<>();
+        List<String> done = new ArrayList<>();
+        for (Event event : proof.events()) {
+            if (event instanceof Event.Stroke s) {
+                done.add(step(proof, s, faults));
+            } else if (event instanceof Event.Stop) {
+                done.add("stop");
+            } else if (!(event instanceof Event.End)) {
+                faults.add(new Fault(event.line(), "a test that moves Z and A only", "spindle or dwell"));
+            }
+        }
+        if (!done.equals(List.of("Z", "A0", "stop", "A30", "stop"))) {
+            faults.add(new Fault(1, "Z up, A0, stop, A30, stop", String.join(", ", done)));
+        }
+        return faults;
+    }
+
+    private static String step(Proof proof, Event.Stroke stroke, List<Fault> faults) {
+        if (!proof.atClear(stroke.to().z())) {
+            faults.add(new Fault(
+                    stroke.line(),
+                    "Z " + proof.text(proof.clear()) + " or higher",
+                    "Z " + proof.text(stroke.to().z())));
+        }
+        if (stroke.feed() || stroke.travels()) {
+            faults.add(new Fault(stroke.line(), "a test that moves Z and A only", "another move"));
+        }
+        if (!stroke.turns()) {
+            return "Z";
+        }
+        double a = stroke.to().a();
+        return a == 0 ? "A0" : a == 30 ? "A30" : proof.degrees(a);
+    }
+}

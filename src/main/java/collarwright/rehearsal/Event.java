@@ -1,0 +1,79 @@
+package collarwright.rehearsal;
+
+/** What the machine did at a line of the program. */
+sealed interface Event {
+
+    /** The line that made it, from 1. */
+    int line();
+
+    /**
+     * A straight move.
+     *
+     * @param block its words
+     * @param kind rapid, feed, or a part of a cycle
+     * @param from where from
+     * @param to where to
+     * @param drive spindle and feed at that time
+     */
+    record Stroke(Block block, Kind kind, Pose from, Pose to, Drive drive) implements Event {
+        @Override
+        public int line() {
+            return block.line();
+        }
+
+        boolean feed() {
+            return kind == Kind.FEED || kind == Kind.CYCLE_FEED;
+        }
+
+        boolean cycle() {
+            return kind == Kind.CYCLE_FEED || kind == Kind.CYCLE_RAPID;
+        }
+
+        /** Whether an axis changes; one that was unknown does. */
+        boolean turns() {
+            return changes(from.a(), to.a());
+        }
+
+        boolean travels() {
+            return changes(from.x(), to.x()) || changes(from.y(), to.y());
+        }
+
+        private static boolean changes(double from, double to) {
+            return to != from && !Double.isNaN(to);
+        }
+
+        double lowest() {
+            return Double.isNaN(from.z()) ? to.z() : StrictMath.min(from.z(), to.z());
+        }
+    }
+
+    /** Kinds of strokes. */
+    enum Kind {
+        RAPID,
+        FEED,
+        CYCLE_RAPID,
+        CYCLE_FEED
+    }
+
+    /**
+     * Spindle and feed.
+     *
+     * @param feedMmPerMin feed, 0 if none was stated
+     * @param rpm speed, 0 if none was stated
+     * @param spinning whether the spindle runs
+     * @param feedStated whether the block itself states its feed
+     */
+    record Drive(double feedMmPerMin, double rpm, boolean spinning, boolean feedStated) {}
+
+    /** A dwell. */
+    record Dwell(int line, double p) implements Event {}
+
+    /** The spindle starts or stops. */
+    record Spindle(int line, boolean on, double rpm) implements Event {}
+
+    /** The program waits for the operator. */
+    record Stop(int line) implements Event {}
+
+    /** The program ends. */
+    record End(int line) implements Event {}
+}

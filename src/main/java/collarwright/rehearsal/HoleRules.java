@@ -1,0 +1,132 @@
+package collarwright.rehearsal;
+
+import collarwright.geometry.Vec3;
+import collarwright.machining.Operation;
+import collarwright.machining.ProgramTask;
+import collarwright.units.Angles;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Holds the holes that the text makes against the planned ones, and each against the pipe. */
+final class HoleRules {
+
+    /** Closest that a rapid may come to uncut material. */
+    private static final double LEAST_GAP = 0.2;
+
+    private final Proof proof;
+    private final ProgramTask task;
+    private final List<Fault> faults = new ArrayList<>();
+
+    private HoleRules(Proof proof, ProgramTask task) {
+        this.proof = proof;
+        this.task = task;
+    }
+
+    static List<Fault> check(Proof proof, ProgramTask task) {
+        HoleRules rules = new HoleRules(proof, task);
+        List<DrilledHole> holes = DrilledHole.from(proof);
+        int planned = task.operations().size();
+        if (holes.size() != planned) {
+            int line = proof.events().isEmpty()
+                    ? 1
+                    : proof.events().get(proof.events().size() - 1).line();
+            rules.fault(line, planned + " holes or dimples", holes.size() + " made");
+        }
+        for (int i = 0; i < StrictMath.min(planned, holes.size()); i++) {
+            rules.place(holes.get(i), task.operations().get(i));
+        }
+        holes.forEach(rules::cuts);
+        return List.copyOf(rules.faults);
+    }
+
+    private void place(DrilledHole hole, Operation operation) {
+        Operation.Place place = operation.place();
+        double slack = 2 * proof.tolerance();
+        String name = "collar " + place.collar() + ", " + operation.title();
+        if (StrictMath.abs(hole.at().x() - place.x()) > slack) {
+            fault(hole.line(), name + " at X " + proof.text(place.x()), "X " + proof.text(hole.at().x()));
+        }
+        double bottom = operation.bottom() + proof.file().lift();
+        if (StrictMath.abs(hole.bottom() - bottom) > slack) {
+            fault(hole.line(), name + " to Z " + proof.text(bottom), "Z " + proof.text(hole.bottom()));
+        }
+        double off = offAzimuth(hole, place.azimuth());
+        if (!(off <= 2 * proof.angleToleranceDegrees())) {
+            fault(
+                    hole.line(),
+                    name + " at azimuth " + proof.degrees(Angles.degrees(place.azimuth())),
+                    "A " + proof.degrees(hole.at().a()) + ", which is " + proof.degrees(off) + " off");
+        }
+    }
+
+    /** The angle in degrees between the hole turned back into the pipe's frame and the azimuth about TOP. */
+    private double offAzimuth(DrilledHole hole, double azimuth) {
+        return Wrap.offDegrees(
+                Wrap.drilled(hole.at().a(), proof.machine().rotary().positive()), azimuth, top());
+    }
+
+    private Vec3 top() {
+        return new Vec3(proof.machine().rotary().topTowardChuck() ? -1 : 1, 0, 0);
+    }
+
+    private void cuts(DrilledHole hole) {
+        double crown = proof.highestCrown() + proof.file().lift();
+        double reached = Double.POSITIVE_INFINITY;
+        for (Event.Stroke cut : hole.cuts()) {
+            double from = cut.from().z();
+            double ground = StrictMath.min(reached, crown);
+            if (from < ground + (reached < crown ? LEAST_GAP : 0) - proof.tolerance()) {
+                fault(cut.line(), "a rapid ends above uncut material", "Z " + proof.text(from));
+            }
+            double bite = StrictMath.min(reached, from) - cut.to().z();
+            bite(cut, bite);
+            reached = StrictMath.min(reached, cut.to().z());
+        }
+        Event.Stroke first = hole.cuts().get(0);
+        if (!first.drive().feedStated()) {
+            fault(first.line(), "F on the first cut of each hole", "none");
+        }
+        retracts(hole, crown);
+    }
+
+    private void bite(Event.Stroke cut, double bite) {
+        double step = 2 * proof.tolerance();
+        boolean whole = task.marks();
+        if (!whole && bite > task.cut().peck() + 2 * step + 1e-6) {
+            fault(cut.line(), "pecks up to " + proof.text(task.cut().peck()), proof.text(bite));
+        }
+        if (!(bite > 0)) {
+            fault(cut.line(), "every cut goes deeper", proof.text(bite));
+        }
+        double feed = task.cut().feedMmPerMin();
+        if (StrictMath.abs(cut.drive().feedMmPerMin() - feed) > feedTolerance()) {
+            fault(
+                    cut.line(),
+                    "feed " + proof.text(feed) + " a minute",
+                    proof.text(cut.drive().feedMmPerMin()) + " a minute");
+        }
+    }
+
+    private double feedTolerance() {
+        return 0.051 * proof.settings().units().millimetres();
+    }
+
+    /** Chips come out: between two cuts the tool goes up out of the pipe. */
+    private void retracts(DrilledHole hole, double crown) {
+        List<Event.Stroke> strokes = hole.strokes();
+        List<Event.Stroke> cuts = hole.cuts();
+        for (int i = 1; i < cuts.size(); i++) {
+            int after = strokes.indexOf(cuts.get(i - 1));
+            int before = strokes.indexOf(cuts.get(i));
+            boolean out = strokes.subList(after + 1, before).stream()
+                    .anyMatch(s -> s.to().z() >= crown - proof.tolerance());
+            if (!out) {
+                fault(cuts.get(i).line(), "the cutter out of the hole between pecks", "none");
+            }
+        }
+    }
+
+    private void fault(int line, String expected, String found) {
+        faults.add(new Fault(line, expected, found));
+    }
+}

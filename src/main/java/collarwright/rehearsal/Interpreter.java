@@ -1,0 +1,263 @@
+package collarwright.rehearsal;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Runs blocks as a control would and writes down what the machine does.
+ *
+ * <p>Knows G0 G1 G4 G17 G20 G21 G73 G80 G81 G82 G83 G90 G91 G94 G98 G99, M0 M2 M3 M5 M30, and X Y Z A F S P R Q L N; any
+ * other word is a fault. Within a block: feed and speed, spindle, dwell, units, distance and retract modes, motion, stop.
+ *
+ * <p>Source: Kramer, Proctor, Messina, The NIST RS274NGC Interpreter - Version 3, NISTIR 6556, 2000, table 8 (order),
+ * table 4 (modal groups), section 3.5.16 (cycles). In one thing it follows the open controller that grew out of it: G83
+ * comes out to the R plane between pecks also under G98.
+ */
+final class Interpreter {
+
+    private static final Map<String, Integer> GROUPS = groups();
+
+    private final List<Event> events = new ArrayList<>();
+    private final List<Fault> faults = new ArrayList<>();
+    private final Canned canned;
+    private Pose pose;
+    private double unit;
+    private boolean absolute = true;
+    private boolean retractToOldZ = true;
+    private String motion = "";
+    private double feed;
+    private double rpm;
+    private boolean spinning;
+    private boolean feedStated;
+    private boolean ended;
+
+    /**
+     * What a run gave.
+     *
+     * @param events what the machine did, in order
+     * @param faults what a control would refuse, or should
+     */
+    record Run(List<Event> events, List<Fault> faults) {}
+
+    private Interpreter(Pose start) {
+        this.pose = start;
+        this.canned = new Canned(this);
+    }
+
+    static Run run(List<Block> blocks, Pose start) {
+        Interpreter interpreter = new Interpreter(start);
+        blocks.forEach(interpreter::block);
+        return new Run(List.copyOf(interpreter.events), List.copyOf(interpreter.faults));
+    }
+
+    private void block(Block block) {
+        if (ended) {
+            fault(block, "nothing after the program's end", "more words");
+            return;
+        }
+        if (!wordsFit(block)) {
+            return;
+        }
+        feedAndSpeed(block);
+        spindle(block);
+        dwell(block);
+        modes(block);
+        motion(block);
+        stop(block);
+    }
+
+    private boolean wordsFit(Block block) {
+        int before = faults.size();
+        Set<Object> seen = new HashSet<>();
+        for (Word word : block.words()) {
+            Integer group = GROUPS.get(word.key());
+            if (group == null) {
+                fault(block, "a word that is known here", word.toString());
+            } else if (!seen.add(group)) {
+                fault(block, "one word of its kind in a block", word + " beside another");
+            }
+        }
+        return faults.size() == before;
+    }
+
+    private void feedAndSpeed(Block block) {
+        feedStated = block.has("F");
+        block.value('F').ifPresent(f -> feed = f * scale(block));
+        block.value('S').ifPresent(s -> rpm = s);
+        if (feed < 0 || rpm < 0) {
+            fault(block, "F and S of 0 or more", "a negative one");
+        }
+    }
+
+    /** Units count from their own block on, which RS274 settles after F: so F there would be in the old unit. */
+    private double scale(Block block) {
+        if (unit == 0) {
+            fault(block, "G20 or G21 before the first length or feed", "no unit yet");
+            unit = 1;
+        }
+        return unit;
+    }
+
+    private void spindle(Block block) {
+        if (block.has("M3")) {
+            if (rpm <= 0) {
+                fault(block, "S with a speed before the spindle starts", "M3 without S");
+            }
+            spinning = true;
+            events.add(new Event.Spindle(block.line(), true, rpm));
+        } else if (block.has("M5")) {
+            spinning = false;
+            events.add(new Event.Spindle(block.line(), false, rpm));
+        }
+    }
+
+    private void dwell(Block block) {
+        if (!block.has("G4")) {
+            return;
+        }
+        double p = block.value('P').orElse(-1.0);
+        if (p < 0 || block.moves()) {
+            fault(block, "G4 with P of 0 or more, and no axis", block.has("P") ? "P " + p : "no P");
+        }
+        events.add(new Event.Dwell(block.line(), p));
+    }
+
+    private void modes(Block block) {
+        if (block.has("G21")) {
+            unit = 1;
+        } else if (block.has("G20")) {
+            unit = 25.4;
+        }
+        if (block.hasAny("G90", "G91")) {
+            absolute = block.has("G90");
+        }
+        if (block.hasAny("G98", "G99")) {
+            retractToOldZ = block.has("G98");
+        }
+    }
+
+    private void motion(Block block) {
+        boolean fresh = false;
+        for (Word word : block.words()) {
+            if (Integer.valueOf(1).equals(GROUPS.get(word.key()))) {
+                fresh = !word.is(motion);
+                motion = word.key();
+            }
+        }
+        if (!block.moves() || block.has("G4")) {
+            if (Canned.cycle(motion) && fresh) {
+                fault(block, "X, Y and Z with a cycle", "no axis");
+            }
+            strayWords(block);
+            return;
+        }
+        if (Canned.cycle(motion)) {
+            canned.drill(block, motion, fresh);
+        } else if (motion.equals("G0") || motion.equals("G1")) {
+            straight(block);
+        } else {
+            fault(block, "G0, G1 or a cycle before an axis word", motion.isEmpty() ? "no motion word" : motion);
+        }
+    }
+
+    private void straight(Block block) {
+        strayWords(block);
+        boolean rapid = motion.equals("G0");
+        if (!rapid && feed <= 0) {
+            fault(block, "F above 0 for a cut", "F " + feed);
+        }
+        Pose to = new Pose(
+                target(block, 'X', pose.x()),
+                target(block, 'Y', pose.y()),
+                target(block, 'Z', pose.z()),
+                target(block, 'A', pose.a()));
+        stroke(block, rapid ? Event.Kind.RAPID : Event.Kind.FEED, to);
+    }
+
+    private void strayWords(Block block) {
+        boolean p = block.has("P") && !block.has("G4");
+        if (block.hasAny("R", "Q", "L") || p) {
+            fault(block, "R, Q, L and P only with a word that uses them", "one alone");
+        }
+    }
+
+    private void stop(Block block) {
+        if (block.has("M0")) {
+            events.add(new Event.Stop(block.line()));
+        } else if (block.hasAny("M2", "M30")) {
+            ended = true;
+            events.add(new Event.End(block.line()));
+        }
+    }
+
+    private double target(Block block, char letter, double now) {
+        double scale = letter == 'A' ? 1 : scale(block);
+        return block.value(letter)
+                .map(v -> absolute ? v * scale : now + v * scale)
+                .orElse(now);
+    }
+
+    // What cycles need.
+
+    double length(Block block, double value) {
+        return value * scale(block);
+    }
+
+    Pose pose() {
+        return pose;
+    }
+
+    boolean absolute() {
+        return absolute;
+    }
+
+    boolean retractsToOldZ() {
+        return retractToOldZ;
+    }
+
+    double feed() {
+        return feed;
+    }
+
+    void stroke(Block block, Event.Kind kind, Pose to) {
+        Event.Drive drive = new Event.Drive(feed, rpm, spinning, feedStated);
+        events.add(new Event.Stroke(block, kind, pose, to, drive));
+        pose = to;
+    }
+
+    void pause(Block block, double p) {
+        events.add(new Event.Dwell(block.line(), p));
+    }
+
+    void fault(Block block, String expected, String found) {
+        faults.add(new Fault(block.line(), expected, found));
+    }
+
+    private static Map<String, Integer> groups() {
+        Map<String, Integer> map = new HashMap<>();
+        String[][] groups = {
+            {"G4"},
+            {"G0", "G1", "G73", "G80", "G81", "G82", "G83"},
+            {"G17"},
+            {"G90", "G91"},
+            {"G94"},
+            {"G20", "G21"},
+            {"G98", "G99"},
+            {"M0", "M2", "M30"},
+            {"M3", "M5"}
+        };
+        for (int i = 0; i < groups.length; i++) {
+            for (String word : groups[i]) {
+                map.put(word, i);
+            }
+        }
+        for (char letter : "XYZAFSPRQLN".toCharArray()) {
+            map.put(String.valueOf(letter), 100 + letter);
+        }
+        return Map.copyOf(map);
+    }
+}

@@ -1,0 +1,136 @@
+package collarwright.rehearsal;
+
+import collarwright.finding.Code;
+import collarwright.finding.Finding;
+import collarwright.finding.Where;
+import collarwright.geometry.Vec3;
+import collarwright.machining.Load;
+import collarwright.machining.Machine;
+import collarwright.machining.PatternRun;
+import collarwright.machining.ProgramFile;
+import collarwright.machining.RotaryPlan;
+import collarwright.machining.RotarySettings;
+import collarwright.machining.SetupSheet;
+import collarwright.tooling.Hole;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Holds all programs of a plan together against the patterns: nothing left out, nothing twice, every stick long enough. */
+final class PlanRules {
+
+    private final RotaryPlan plan;
+    private final RotarySettings settings;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private PlanRules(RotaryPlan plan, RotarySettings settings) {
+        this.plan = plan;
+        this.settings = settings;
+    }
+
+    static List<Finding> check(RotaryPlan plan, RotarySettings settings, List<PatternRun> runs) {
+        PlanRules rules = new PlanRules(plan, settings);
+        runs.forEach(rules::pattern);
+        return rules.findings;
+    }
+
+    /** A hole as the text made it, in the pipe's frame. */
+    private record Made(String file, double x, Vec3 direction, double diameter) {}
+
+    private void pattern(PatternRun run) {
+        List<SetupSheet> setups = plan.setups().stream()
+                .filter(s -> s.pattern().equals(run.pattern().id()))
+                .toList();
+        int made = setups.stream()
+                .mapToInt(s -> s.load().collars() * s.load().runs())
+                .sum();
+        if (made != run.made()) {
+            fault(run, run.made() + " collars", made + " on all sticks");
+        }
+        setups.forEach(s -> {
+            stick(run, s.load());
+            holes(run, s.load());
+        });
+    }
+
+    private void stick(PatternRun run, Load load) {
+        Machine.Rotary rotary = settings.machine().rotary();
+        double width = settings.work().body().width();
+        double used = rotary.chuckLength() + rotary.endTrim() + StrictMath.max(rotary.jawClear(), rotary.partingKerf());
+        for (int i = 0; i < load.collars(); i++) {
+            used += width + (i == 0 ? 0 : rotary.partingKerf());
+        }
+        double most = load.fromLength().orElse(rotary.maxStick());
+        if (used > load.stickLength() + 1e-6
+                || load.stickLength() > StrictMath.min(most, rotary.maxStick()) + 1e-6
+                || load.pitch() < width + rotary.partingKerf() - 1e-9
+                || load.firstEdge() < StrictMath.max(rotary.jawClear(), rotary.partingKerf()) - 1e-9) {
+            fault(run, "a stick of " + used + " mm with room for every cut", load.toString());
+        }
+    }
+
+    private void holes(PatternRun run, Load load) {
+        List<Made> made = made(run, load);
+        for (int collar = 1; collar <= load.collars(); collar++) {
+            for (Hole hole : run.pattern().holes()) {
+                long found = count(made, load.edge(collar), hole);
+                if (found != 1) {
+                    fault(run, "collar " + collar + ", hole " + hole.number() + " made once", found + " times");
+                }
+            }
+        }
+        int planned = load.collars() * run.pattern().holes().size();
+        if (made.size() != planned) {
+            fault(run, planned + " holes on stick " + load.number(), made.size() + " made");
+        }
+    }
+
+    private List<Made> made(PatternRun run, Load load) {
+        List<Made> made = new ArrayList<>();
+        for (ProgramFile file : plan.programs()) {
+            boolean ours = file.purpose() == ProgramFile.Purpose.CUT
+                    && file.task()
+                            .filter(t -> !t.marks()
+                                    && t.pattern().equals(run.pattern().id())
+                                    && t.load().equals(load))
+                            .isPresent();
+            if (ours) {
+                double diameter =
+                        file.task().orElseThrow().cutter().asDrilled().nominal();
+                BlockReader reader = BlockReader.read(file.text());
+                List<Event> events =
+                        Interpreter.run(reader.blocks(), Pose.UNKNOWN).events();
+                Proof proof = new Proof(file, settings, reader.blocks(), events);
+                boolean positive = settings.machine().rotary().positive();
+                DrilledHole.from(proof)
+                        .forEach(h -> made.add(new Made(
+                                file.name(), h.at().x(), Wrap.drilled(h.at().a(), positive), diameter)));
+            }
+        }
+        return made;
+    }
+
+    private long count(List<Made> made, double edge, Hole hole) {
+        boolean chuckward = settings.machine().rotary().topTowardChuck();
+        Vec3 top = new Vec3(chuckward ? -1 : 1, 0, 0);
+        double middle = edge + settings.work().body().width() / 2;
+        double x = middle + hole.height() * top.x();
+        double slack = settings.grid().step();
+        double slackDegrees =
+                1.5 * StrictMath.pow(10, -settings.machine().post().angleDecimals());
+        return made.stream()
+                .filter(m -> StrictMath.abs(m.x() - x) <= slack)
+                .filter(m -> m.diameter() == hole.diameter())
+                .filter(m -> Wrap.offDegrees(m.direction(), hole.azimuth(), top) <= slackDegrees)
+                .count();
+    }
+
+    private void fault(PatternRun run, String expected, String found) {
+        findings.add(Finding.stop(
+                Code.REHEARSAL_FAILED,
+                new Where.Part("pattern " + run.pattern().id()),
+                expected,
+                found,
+                "do not run these programs: together they do not make the pattern",
+                "report it with the job file: whatever wrote them is at fault"));
+    }
+}

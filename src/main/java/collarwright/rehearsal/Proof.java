@@ -1,0 +1,76 @@
+package collarwright.rehearsal;
+
+import collarwright.machining.Machine;
+import collarwright.machining.ProgramFile;
+import collarwright.machining.ProgramUnits;
+import collarwright.machining.RotarySettings;
+import collarwright.units.Decimals;
+import java.util.List;
+
+/**
+ * A printed program beside what it is held against; heights are worked out anew from machine and pipe.
+ *
+ * @param file the program with its plan
+ * @param settings machine and pipe
+ * @param blocks the text's words
+ * @param events what they do
+ */
+record Proof(ProgramFile file, RotarySettings settings, List<Block> blocks, List<Event> events) {
+
+    Machine machine() {
+        return settings.machine();
+    }
+
+    /** Half a step of a length in the program, and a little for the arithmetic. */
+    double tolerance() {
+        return 0.5 * StrictMath.pow(10, -lengthDecimals()) * settings.units().millimetres() + 1e-9;
+    }
+
+    int lengthDecimals() {
+        return machine().post().lengthDecimals() + (settings.units() == ProgramUnits.INCH ? 1 : 0);
+    }
+
+    double angleToleranceDegrees() {
+        return 0.5 * StrictMath.pow(10, -machine().post().angleDecimals()) + 1e-9;
+    }
+
+    /** The highest that the pipe can stand. */
+    double highestCrown() {
+        return settings.work().body().outerRadius() + settings.work().outOfRound();
+    }
+
+    /** Where the pipe may turn: above crown, out-of-round, jaws, gap and the cutter's lead, raised for an air cut. */
+    double clear() {
+        double lead = file.task().map(t -> t.cutter().lead()).orElse(0.0);
+        return highestCrown()
+                + machine().rotary().jawHeight()
+                + machine().travel().clearGap()
+                + lead
+                + file.lift();
+    }
+
+    boolean atClear(double z) {
+        return z >= clear() - tolerance();
+    }
+
+    /** A length as the shop reads it. */
+    String text(double length) {
+        if (!Double.isFinite(length)) {
+            return "nowhere stated";
+        }
+        double unit = settings.units().millimetres();
+        return Decimals.fixed(length / unit, lengthDecimals()) + " "
+                + settings.units().symbol();
+    }
+
+    String degrees(double angleDegrees) {
+        return Double.isFinite(angleDegrees) ? Decimals.fixed(angleDegrees, 3) + " degrees" : "nowhere stated";
+    }
+
+    List<Event.Stroke> strokes() {
+        return events.stream()
+                .filter(Event.Stroke.class::isInstance)
+                .map(Event.Stroke.class::cast)
+                .toList();
+    }
+}

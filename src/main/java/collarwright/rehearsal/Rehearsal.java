@@ -1,0 +1,92 @@
+package collarwright.rehearsal;
+
+import collarwright.finding.Code;
+import collarwright.finding.Finding;
+import collarwright.finding.Where;
+import collarwright.machining.PatternRun;
+import collarwright.machining.ProgramFile;
+import collarwright.machining.RotaryPlan;
+import collarwright.machining.RotarySettings;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Reads programs back and proves them, before any of them may be written.
+ *
+ * <p>Steps for each program: 1. its letters, line by line; 2. its words against the profile; 3. a replay by our own
+ * interpreter; 4. what the replay did against the rules of motion and spindle; 5. its holes against the plan and against
+ * the pipe. Then for the whole plan: every hole and both dimples of every collar of every pattern made once, at its place
+ * in space, on sticks that are long enough.
+ */
+public final class Rehearsal {
+
+    /** A broken program breaks a rule on most of its lines; more than this helps nobody. */
+    private static final int MOST = 25;
+
+    private Rehearsal() {}
+
+    /**
+     * Rehearses a whole plan.
+     *
+     * @param plan its programs
+     * @param settings what it was made with
+     * @param runs the patterns with the collars to make
+     * @return REHEARSAL_FAILED stops in the order of programs and lines; empty if every program may leave
+     */
+    public static List<Finding> rehearse(RotaryPlan plan, RotarySettings settings, List<PatternRun> runs) {
+        List<Finding> findings = new ArrayList<>();
+        plan.programs().forEach(f -> findings.addAll(rehearse(f, settings)));
+        findings.addAll(PlanRules.check(plan, settings, runs));
+        return List.copyOf(findings);
+    }
+
+    /**
+     * Rehearses one program.
+     *
+     * @param file the program, of which only the text is trusted to be what will run
+     * @param settings what it was made with
+     * @return REHEARSAL_FAILED stops by line, the first 25 if there are more; empty if the program may leave
+     */
+    public static List<Finding> rehearse(ProgramFile file, RotarySettings settings) {
+        List<Fault> faults = faults(file, settings);
+        return faults.stream()
+                .distinct()
+                .sorted(Comparator.comparingInt(Fault::line))
+                .limit(MOST)
+                .map(f -> finding(file, f))
+                .toList();
+    }
+
+    private static List<Fault> faults(ProgramFile file, RotarySettings settings) {
+        List<Fault> faults = new ArrayList<>(
+                TextRules.check(file.text(), settings.machine().post()));
+        BlockReader reader = BlockReader.read(file.text());
+        faults.addAll(reader.faults());
+        Interpreter.Run run = Interpreter.run(reader.blocks(), Pose.UNKNOWN);
+        faults.addAll(run.faults());
+        Proof proof = new Proof(file, settings, reader.blocks(), run.events());
+        faults.addAll(WordRules.check(proof));
+        if (file.purpose() == ProgramFile.Purpose.DIRECTION_TEST) {
+            faults.addAll(DirectionRules.check(proof));
+        } else {
+            faults.addAll(SpindleRules.check(proof));
+            faults.addAll(MotionRules.check(proof));
+            file.task().ifPresent(t -> {
+                faults.addAll(HoleRules.check(proof, t));
+                faults.addAll(PipeRules.check(proof, t));
+            });
+        }
+        return faults;
+    }
+
+    private static Finding finding(ProgramFile file, Fault fault) {
+        return Finding.stop(
+                Code.REHEARSAL_FAILED,
+                new Where.Text(file.name(), fault.line(), 1),
+                fault.expected(),
+                fault.found(),
+                "do not run this program: it did not pass its own replay",
+                "report it with the job file: whatever wrote it is at fault");
+    }
+}

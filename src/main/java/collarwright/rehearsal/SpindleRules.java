@@ -1,0 +1,61 @@
+package collarwright.rehearsal;
+
+import collarwright.machining.Machine;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The spindle turns before it cuts, has time to come up to speed, and stands still at the end. */
+final class SpindleRules {
+
+    private SpindleRules() {}
+
+    static List<Fault> check(Proof proof) {
+        List<Fault> faults = new ArrayList<>();
+        boolean on = false;
+        boolean waited = false;
+        int line = 1;
+        for (Event event : proof.events()) {
+            line = event.line();
+            if (event instanceof Event.Spindle spindle) {
+                on = spindle.on();
+                waited = false;
+                if (on) {
+                    speed(proof, spindle, faults);
+                }
+            } else if (event instanceof Event.Dwell dwell) {
+                waited = waited || seconds(proof, dwell) >= leastDwell(proof);
+            } else if (event instanceof Event.Stroke stroke && stroke.feed()) {
+                if (!on || !(stroke.drive().rpm() > 0)) {
+                    faults.add(new Fault(line, "the spindle running before a cut", "spindle off"));
+                } else if (!waited) {
+                    faults.add(new Fault(line, "a dwell after the spindle starts", "a cut without one"));
+                }
+            }
+        }
+        if (on) {
+            faults.add(new Fault(line, "the spindle off at the end", "spindle running"));
+        }
+        return faults;
+    }
+
+    private static void speed(Proof proof, Event.Spindle spindle, List<Fault> faults) {
+        Machine.Spindle range = proof.machine().spindle();
+        if (spindle.rpm() < range.minRpm() || spindle.rpm() > range.maxRpm()) {
+            faults.add(new Fault(
+                    spindle.line(),
+                    "S between " + range.minRpm() + " and " + range.maxRpm() + " rpm",
+                    spindle.rpm() + " rpm"));
+        }
+        proof.file().task().filter(t -> t.cut().rpm() != spindle.rpm()).ifPresent(t -> faults.add(new Fault(
+                spindle.line(), t.cut().rpm() + " rpm as planned", spindle.rpm() + " rpm")));
+    }
+
+    private static double seconds(Proof proof, Event.Dwell dwell) {
+        return proof.machine().post().layout().dwellMilliseconds() ? dwell.p() / 1000 : dwell.p();
+    }
+
+    /** Printed with two decimals of seconds. */
+    private static double leastDwell(Proof proof) {
+        return StrictMath.max(0.01, proof.machine().spindle().startSeconds() - 0.0051);
+    }
+}

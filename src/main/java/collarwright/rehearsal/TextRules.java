@@ -1,0 +1,138 @@
+package collarwright.rehearsal;
+
+import collarwright.machining.Machine;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Holds the letters of a program against what controls can read: line by line, before any meaning. */
+final class TextRules {
+
+    private static final Pattern ONE_COMMENT = Pattern.compile("[^()]*(?:\\([^()]*\\))?[^()]*");
+    private static final Pattern COMMENT = Pattern.compile("\\(([^()]*)\\)");
+    private static final Pattern WORD = Pattern.compile("([A-Z])([^A-Z ]*)");
+    private static final Pattern REAL = Pattern.compile("-?\\d+\\.\\d+");
+    private static final Pattern WHOLE = Pattern.compile("\\d+");
+    private static final Pattern MINUS_ZERO = Pattern.compile("-0+\\.0*");
+    /** Some controls act on comments that begin like this. */
+    private static final Pattern ACTIVE = Pattern.compile("(?i)\\s*(MSG|DEBUG|PRINT|LOG|LOGOPEN|LOGCLOSE|PROBE\\w*)\\b.*");
+
+    private final Machine.Post post;
+    private final List<Fault> faults = new ArrayList<>();
+    private int lastNumber;
+
+    private TextRules(Machine.Post post) {
+        this.post = post;
+    }
+
+    static List<Fault> check(String text, Machine.Post post) {
+        TextRules rules = new TextRules(post);
+        rules.lines(text);
+        return List.copyOf(rules.faults);
+    }
+
+    private void lines(String text) {
+        String[] lines = text.split("\n", -1);
+        if (!lines[lines.length - 1].isEmpty()) {
+            fault(lines.length, "a line end after the last line", "none");
+        }
+        int count = lines[lines.length - 1].isEmpty() ? lines.length - 1 : lines.length;
+        for (int i = 0; i < count; i++) {
+            boolean edge = i == 0 || i == count - 1;
+            line(i + 1, withoutReturn(i + 1, lines[i]), edge);
+        }
+    }
+
+    private String withoutReturn(int number, String line) {
+        boolean crlf = line.endsWith("\r");
+        if (crlf != post.layout().crlf()) {
+            fault(number, post.layout().crlf() ? "CR LF at the end" : "LF at the end", crlf ? "CR LF" : "LF");
+        }
+        return crlf ? line.substring(0, line.length() - 1) : line;
+    }
+
+    private void line(int number, String line, boolean edge) {
+        if (line.isBlank()) {
+            fault(number, "no blank line", "a blank line");
+            return;
+        }
+        if (line.length() > post.lineLength()) {
+            fault(number, post.lineLength() + " characters at most", line.length() + " characters");
+        }
+        if (!line.chars().allMatch(c -> c >= 32 && c < 127)) {
+            fault(number, "plain letters, digits and signs (ASCII)", "another character");
+        }
+        boolean percent = line.equals("%");
+        if (percent != (edge && post.layout().percent())) {
+            fault(number, post.layout().percent() ? "% on the first and the last line only" : "no % sign", line);
+        }
+        if (percent) {
+            return;
+        }
+        if (!ONE_COMMENT.matcher(line).matches()) {
+            fault(number, "one comment a line at most, no brackets in it", line);
+            return;
+        }
+        Matcher comment = COMMENT.matcher(line);
+        if (comment.find()) {
+            comment(number, comment.group(1));
+        }
+        code(number, line.replaceAll("\\([^()]*\\)", "").strip());
+    }
+
+    private void comment(int number, String comment) {
+        if (comment.chars().anyMatch(c -> "[]{}%;!?~$#@^`\\|<>\"&*".indexOf(c) >= 0)) {
+            fault(number, "no sign in a comment that a control could act on", comment);
+        }
+        if (ACTIVE.matcher(comment).matches()) {
+            fault(number, "no comment that a control acts on", comment);
+        }
+    }
+
+    private void code(int number, String code) {
+        if (code.isEmpty()) {
+            return;
+        }
+        if (code.contains("  ") || !code.matches("[A-Z][^A-Z ]*( [A-Z][^A-Z ]*)*")) {
+            fault(number, "capital letters with their numbers, one blank between words", code);
+            return;
+        }
+        Matcher word = WORD.matcher(code);
+        boolean first = true;
+        while (word.find()) {
+            char letter = word.group(1).charAt(0);
+            number(number, letter, word.group(2), first);
+            first = false;
+        }
+        int step = post.layout().numberStep();
+        if (step > 0 && code.charAt(0) != 'N') {
+            fault(number, "an N number at the front", code);
+        }
+    }
+
+    private void number(int line, char letter, String number, boolean first) {
+        if ("XYZAFPRQ".indexOf(letter) >= 0) {
+            if (!REAL.matcher(number).matches()) {
+                fault(line, letter + " with a digit before and after a point", letter + number);
+            } else if (MINUS_ZERO.matcher(number).matches()) {
+                fault(line, letter + " without minus zero", letter + number);
+            }
+        } else if (!WHOLE.matcher(number).matches() || number.length() > 6) {
+            fault(line, letter + " with a whole number", letter + number);
+        } else if (letter == 'N') {
+            sequence(line, Integer.parseInt(number), first);
+        }
+    }
+
+    private void sequence(int line, int number, boolean first) {
+        if (!first || post.layout().numberStep() == 0 || number <= lastNumber) {
+            fault(line, "N numbers only where the profile has them, in front and rising", "N" + number);
+        }
+        lastNumber = number;
+    }
+
+    private void fault(int line, String expected, String found) {
+        faults.add(new Fault(line, expected, found));
+    }
+}
