@@ -204,7 +204,7 @@ final class HubChecks {
     }
 
     private Check ringCover() {
-        RingSeat seat = RingSeat.of(part, strut);
+        RingSeat seat = RingSeat.of(part.type(), part.struts(), body.midRadius(), strut);
         return new Check(
                 Code.RING_COVER,
                 new Where.Part("pattern " + part.pattern().id() + " / centre ring"),

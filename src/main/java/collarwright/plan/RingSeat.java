@@ -1,5 +1,9 @@
 package collarwright.plan;
 
+import collarwright.hub.HubStrut;
+import collarwright.hub.HubType;
+import collarwright.strut.StrutLayout;
+
 /**
  * Where the strut ends of a hub stand against the centre ring.
  *
@@ -11,17 +15,20 @@ public record RingSeat(double low, double high) {
     /**
      * Finds it.
      *
-     * @param part the hub
+     * @param type the hub
+     * @param struts the struts with their setbacks
+     * @param midRadius radius of the middle of the collar's wall
      * @param strut largest strut diameter
      * @return the seat
      */
-    static RingSeat of(HubPart part, double strut) {
+    public static RingSeat of(HubType type, StrutLayout struts, double midRadius, double strut) {
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
-        double mid = part.settings().body().midRadius();
-        for (int hole = 0; hole < part.size(); hole++) {
-            double angle = part.axialAngle(hole);
-            double centre = mid * StrictMath.tan(angle) - part.setback(hole) * StrictMath.sin(angle);
+        for (HubStrut at : type.struts()) {
+            double angle = at.axialAngle();
+            // On a sphere both ends of a strut are alike.
+            double setback = struts.types().get(at.strutType()).a().setback();
+            double centre = midRadius * StrictMath.tan(angle) - setback * StrictMath.sin(angle);
             double half = strut / 2 * StrictMath.cos(angle);
             low = StrictMath.min(low, centre - half);
             high = StrictMath.max(high, centre + half);

@@ -1,0 +1,72 @@
+package collarwright.pack;
+
+import collarwright.collar.CollarBody;
+import collarwright.collar.NodeOffset;
+import collarwright.dome.Dome;
+import collarwright.hub.HubStrut;
+import collarwright.hub.HubType;
+import collarwright.hub.Hubs;
+import collarwright.plan.Plan;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * The main sizes of a dome. Frame: origin at the sphere's centre, +z through the apex; all sizes are to nodes (where the
+ * strut axes meet) unless they say otherwise.
+ *
+ * @param radius centre to node
+ * @param floorDiameter twice the largest horizontal distance of a foot node from the dome's axis; empty for a whole sphere
+ * @param height apex node to lowest node, along the dome's axis
+ * @param lowestNodeZ z of the lowest node
+ * @param lowestCollarPointZ z of the lowest point of any collar: what has to stay above the ground
+ */
+public record DomeMeasures(
+        double radius, OptionalDouble floorDiameter, double height, double lowestNodeZ, double lowestCollarPointZ) {
+
+    /**
+     * Measures a dome.
+     *
+     * @param plan the plan
+     * @return its sizes
+     */
+    public static DomeMeasures of(Plan plan) {
+        double radius = plan.struts().radius();
+        Dome dome = plan.hubs().dome();
+        double foot = dome.footRadius();
+        return new DomeMeasures(
+                radius,
+                foot == 0 ? OptionalDouble.empty() : OptionalDouble.of(2 * radius * foot),
+                radius * (1 - dome.footZ()),
+                radius * dome.footZ(),
+                lowestCollarPoint(plan.hubs(), radius, plan.job().hub().body()));
+    }
+
+    /**
+     * Finds how far the collars of a hub type sit inward of their nodes.
+     *
+     * @param type the hub type
+     * @param body its collar
+     * @return the offset along the hub's axis and its spread
+     */
+    public static NodeOffset offset(HubType type, CollarBody body) {
+        return NodeOffset.of(
+                body.midRadius(),
+                type.struts().stream().map(HubStrut::axialAngle).toList());
+    }
+
+    // A collar is a cylinder about the hub's axis n: its lowest point is half its width along the axis and one outer
+    // radius across it below its centre.
+    private static double lowestCollarPoint(Hubs hubs, double radius, CollarBody body) {
+        List<Double> offsets =
+                hubs.types().stream().map(t -> offset(t, body).mean()).toList();
+        double lowest = Double.POSITIVE_INFINITY;
+        for (int node = 0; node < hubs.dome().nodeCount(); node++) {
+            double up = hubs.dome().z(node);
+            double across = StrictMath.sqrt(StrictMath.max(0, 1 - up * up));
+            double centre = (radius - offsets.get(hubs.typeOf(node))) * up;
+            double point = centre - body.width() / 2 * StrictMath.abs(up) - body.outerRadius() * across;
+            lowest = StrictMath.min(lowest, point);
+        }
+        return lowest;
+    }
+}

@@ -1,0 +1,141 @@
+package collarwright.pack;
+
+import collarwright.collar.Fix;
+import collarwright.collar.HubSettings;
+import collarwright.geometry.Interval;
+import collarwright.job.Job;
+import collarwright.job.Limits;
+import collarwright.stock.RoundStock;
+import collarwright.strut.SizeRule;
+import collarwright.strut.StrutSettings;
+import collarwright.strut.TieHole;
+import collarwright.tooling.Cutter;
+import collarwright.tooling.CutterKind;
+import collarwright.tooling.DrillingSettings;
+import collarwright.tooling.Fit;
+import java.io.IOException;
+
+/** Writes the inputs of {@code plan.json}: all that the plan follows from, resolved, so that it can be worked out again. */
+final class InputsJson {
+
+    private final JsonOut out;
+
+    InputsJson(JsonOut out) {
+        this.out = out;
+    }
+
+    void write(Job job) throws IOException {
+        out.object("inputs", () -> {
+            out.whole("frequency", job.dome().frequency());
+            out.whole("rows", job.dome().rows());
+            size(job.size());
+            strut(job.strut());
+            hub(job.hub());
+            drilling(job.drilling());
+            out.row("order", () -> {
+                out.whole("domes", job.order().domes());
+                out.number("sparesPercent", job.order().sparesPercent());
+            });
+            limits(job.limits());
+            out.text("machine", job.shop().machine().name());
+            out.text("programUnits", job.shop().programUnits().symbol());
+        });
+    }
+
+    private void size(SizeRule size) throws IOException {
+        out.row("size", () -> {
+            out.text("rule", word(size));
+            out.number("valueMm", size.value());
+        });
+    }
+
+    private static String word(SizeRule size) {
+        if (size instanceof SizeRule.Radius) {
+            return "radius";
+        }
+        if (size instanceof SizeRule.FloorDiameter) {
+            return "floor-diameter";
+        }
+        return size instanceof SizeRule.Height ? "height" : "longest-strut";
+    }
+
+    private void strut(StrutSettings strut) throws IOException {
+        RoundStock stock = strut.stock();
+        out.object("strut", () -> {
+            stock(stock);
+            interval("od", "Mm", stock.od());
+            out.flag("measured", stock.odMeasured());
+            if (strut.tieHole().isPresent()) {
+                TieHole hole = strut.tieHole().get();
+                out.row("tieHole", () -> {
+                    out.number("diameterMm", hole.diameter());
+                    out.number("fromEndMm", hole.fromEnd());
+                });
+            }
+        });
+    }
+
+    private void hub(HubSettings hub) throws IOException {
+        RoundStock collar = hub.collar();
+        out.object("collar", () -> {
+            stock(collar);
+            out.number("outerRadiusMm", collar.outerRadius());
+            interval("wall", "Mm", hub.body().wall());
+            out.number("widthMm", hub.width());
+            out.flag("odMeasured", collar.odMeasured());
+            out.flag("wallMeasured", collar.wallMeasured());
+            out.number("outOfRoundMm", collar.outOfRound());
+        });
+        out.object("ring", () -> {
+            stock(hub.ring());
+            out.number("radiusMm", hub.ring().outerRadius());
+            out.number("widthMm", hub.ringWidth());
+        });
+        out.number("endGapMm", hub.endGap());
+        out.text("fix", hub.fix() == Fix.TIE ? "tie" : "pin");
+    }
+
+    private void stock(RoundStock stock) throws IOException {
+        out.text("stock", stock.name());
+        out.text("title", stock.title());
+        out.text("material", stock.material().name());
+        out.text("source", stock.source());
+    }
+
+    private void interval(String key, String unit, Interval size) throws IOException {
+        out.number(key + "Min" + unit, size.min());
+        out.number(key + unit, size.nominal());
+        out.number(key + "Max" + unit, size.max());
+    }
+
+    private void drilling(DrillingSettings drilling) throws IOException {
+        out.text("fit", drilling.fit() == Fit.REACH ? "reach" : "nearest");
+        out.degrees("nearestBandDeg", drilling.nearestBand());
+        out.rows("cutters", drilling.cutters(), this::cutter);
+    }
+
+    private void cutter(Cutter cutter) throws IOException {
+        out.text("id", cutter.id());
+        out.text("kind", cutter.kind() == CutterKind.TWIST ? "twist-drill" : "hole-saw");
+        out.text("marked", cutter.marked());
+        out.text("rack", cutter.rack());
+        out.number("sizeMm", cutter.size());
+        interval("asDrilled", "Mm", cutter.asDrilled());
+        out.flag("measured", cutter.measured());
+        out.number("leadMm", cutter.lead());
+        out.number("depthMm", cutter.depth());
+        out.number("minRpm", cutter.minRpm());
+        out.number("maxRpm", cutter.maxRpm());
+    }
+
+    private void limits(Limits limits) throws IOException {
+        out.row("limits", () -> {
+            out.number("webStopDiameters", limits.webStop());
+            out.number("webWarnDiameters", limits.webWarn());
+            out.number("engagementStopDiameters", limits.engagementStop());
+            out.number("engagementWarnDiameters", limits.engagementWarn());
+            out.degrees("slackWarnDeg", limits.slackWarn());
+            out.number("overtravelMm", limits.overtravel());
+        });
+    }
+}

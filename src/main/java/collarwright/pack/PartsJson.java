@@ -1,0 +1,138 @@
+package collarwright.pack;
+
+import collarwright.collar.CollarBody;
+import collarwright.collar.NodeOffset;
+import collarwright.dome.Dome;
+import collarwright.hub.HubStrut;
+import collarwright.hub.HubType;
+import collarwright.hub.Hubs;
+import collarwright.plan.Plan;
+import collarwright.plan.RingSeat;
+import collarwright.strut.StrutEnd;
+import collarwright.strut.StrutType;
+import collarwright.tooling.Hole;
+import collarwright.tooling.Pattern;
+import java.io.IOException;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** Writes what a dome is made of: strut types, hub types, nodes, members and patterns. */
+final class PartsJson {
+
+    private final JsonOut out;
+    private final Plan plan;
+    private final Hubs hubs;
+    private final Dome dome;
+    private final CollarBody body;
+    private final PartNames names;
+
+    PartsJson(JsonOut out, Plan plan) {
+        this.out = out;
+        this.plan = plan;
+        this.hubs = plan.hubs();
+        this.dome = hubs.dome();
+        this.body = plan.job().hub().body();
+        this.names = PartNames.of(plan);
+    }
+
+    void write() throws IOException {
+        out.objects("strutTypes", plan.struts().types(), this::strutType);
+        out.objects("hubTypes", range(hubs.types().size()), this::hubType);
+        out.rows("nodes", range(dome.nodeCount()), this::node);
+        out.rows("members", range(dome.memberCount()), this::member);
+        out.objects("patterns", plan.book().patterns(), this::pattern);
+    }
+
+    private static List<Integer> range(int count) {
+        return IntStream.range(0, count).boxed().toList();
+    }
+
+    private void strutType(StrutType type) throws IOException {
+        out.text("id", type.id());
+        out.whole("count", type.count());
+        out.whole("made", plan.job().order().made(type.count()));
+        out.number("chordMm", type.chord());
+        out.number("cutMm", type.cut());
+        out.degrees("twistDeg", type.twist());
+        out.rows("ends", List.of(type.a(), type.b()), this::end);
+    }
+
+    private void end(StrutEnd end) throws IOException {
+        out.degrees("axialDeg", end.axialAngle());
+        out.number("setbackMm", end.setback());
+        if (end.drill().isPresent()) {
+            out.number("drillMm", end.drill().get());
+        }
+    }
+
+    private void hubType(int index) throws IOException {
+        HubType type = hubs.types().get(index);
+        NodeOffset offset = DomeMeasures.offset(type, body);
+        RingSeat seat = RingSeat.of(
+                type,
+                plan.struts(),
+                body.midRadius(),
+                plan.job().strut().stock().od().max());
+        out.text("id", names.hubType(index));
+        out.whole("count", type.count());
+        out.text("pattern", names.pattern(index));
+        out.number("collarBelowNodeMm", offset.mean());
+        out.number("nodeSpreadMm", offset.spread());
+        out.number("ringMiddleMm", seat.middle());
+        out.number("ringLeastWidthMm", seat.width());
+        out.rows("struts", type.struts(), this::hubStrut);
+    }
+
+    private void hubStrut(HubStrut strut) throws IOException {
+        out.text("strutType", names.strutType(strut.strutType()));
+        out.degrees("azimuthDeg", strut.azimuth());
+        out.degrees("axialDeg", strut.axialAngle());
+    }
+
+    private void node(int node) throws IOException {
+        double radius = plan.struts().radius();
+        out.text("id", names.node(node));
+        out.text("hubType", names.hubType(hubs.typeOf(node)));
+        out.numbers("xyzMm", radius * dome.x(node), radius * dome.y(node), radius * dome.z(node));
+        out.degrees("turnDeg", hubs.turnOf(node));
+        // Mirror images are kept apart, so no collar is turned over.
+        out.flag("flipped", false);
+    }
+
+    private void member(int member) throws IOException {
+        out.text("id", names.member(member));
+        out.text("strutType", names.strutType(hubs.strutTypeOf(member)));
+        memberEnd("a", dome.memberA(member), hubs.holeAtA(member));
+        memberEnd("b", dome.memberB(member), hubs.holeAtB(member));
+    }
+
+    private void memberEnd(String key, int node, int hole) throws IOException {
+        out.row(key, () -> {
+            out.text("node", names.node(node));
+            out.whole("hole", hole);
+        });
+    }
+
+    private void pattern(Pattern pattern) throws IOException {
+        out.text("id", pattern.id());
+        out.whole("count", pattern.count());
+        out.whole("made", plan.job().order().made(pattern.count()));
+        out.text("fingerprint", pattern.fingerprint());
+        out.rows("holes", pattern.holes(), this::hole);
+    }
+
+    private void hole(Hole hole) throws IOException {
+        out.whole("n", hole.number());
+        out.degrees("azimuthDeg", hole.azimuth());
+        out.number("heightMm", hole.height());
+        out.number("arcMm", hole.azimuth() * body.outerRadius());
+        out.degrees("neededLeanDeg", hole.neededLean());
+        out.numberIfFinite("requiredMm", hole.required());
+        out.text("cutter", hole.cutter().id());
+        out.number("asDrilledMm", hole.diameter());
+        out.degrees("tiltLimitDeg", hole.tiltLimit());
+        out.degrees("tiltMinDeg", hole.tiltMin());
+        out.degrees("tiltMaxDeg", hole.tiltMax());
+        out.degrees("slackDeg", hole.slack());
+    }
+}
