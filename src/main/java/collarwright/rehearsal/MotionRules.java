@@ -147,13 +147,26 @@ final class MotionRules {
             if (i > 0 && !(a > last)) {
                 fault(turn.line(), "A rising", proof.degrees(a) + " after " + proof.degrees(last));
             }
-            if (i == 1 && takeUp > 0 && a - last < takeUp - slack) {
-                fault(turn.line(), "an approach from " + proof.degrees(takeUp) + " below", proof.degrees(a - last));
-            }
             last = a;
         }
-        if (takeUp > 0 && turns.size() == 1) {
-            fault(turns.get(0).line(), "an approach from " + proof.degrees(takeUp) + " below", "none");
+        approach(takeUp, slack);
+    }
+
+    /** The first hole's angle is come to from below, by the take-up at least. */
+    private void approach(double takeUp, double slack) {
+        double last = Double.NaN;
+        double step = Double.NaN;
+        for (Event.Stroke stroke : proof.strokes()) {
+            if (stroke.turns()) {
+                step = stroke.to().a() - last;
+                last = stroke.to().a();
+            } else if (stroke.feed()) {
+                if (takeUp > 0 && !(step >= takeUp - slack)) {
+                    String found = Double.isNaN(step) ? "none" : proof.degrees(step);
+                    fault(stroke.line(), "an approach from " + proof.degrees(takeUp) + " below", found);
+                }
+                return;
+            }
         }
     }
 
