@@ -76,15 +76,20 @@ final class DomeReader {
     }
 
     private OptionalInt keep(KeyView keep, Optional<Integer> frequency) {
-        Optional<String> text = keep.text();
-        if (text.isEmpty()) {
+        if (!keep.isText()) {
+            keep.stop(
+                    Code.JOB_WRONG_TYPE,
+                    "a portion in quotation marks, such as \"5/9\", or \"all\"",
+                    keep.shown(),
+                    "write rows kept / rows of the sphere; a sphere of frequency n has 3n rows");
             return OptionalInt.empty();
         }
-        if (!Portion.readable(text.get())) {
+        String text = keep.text().orElse("");
+        if (!Portion.readable(text)) {
             keep.stop(
                     Code.DOME_PORTION,
                     "a portion such as 5/9, or all",
-                    Quoted.text(text.get()),
+                    Quoted.text(text),
                     "write rows kept / rows of the sphere; a sphere of frequency n has 3n rows");
             return OptionalInt.empty();
         }
@@ -92,14 +97,15 @@ final class DomeReader {
             return OptionalInt.empty();
         }
         Portion portion = new Portion(frequency.get());
-        Optional<Integer> rows = portion.rows(text.get());
+        Optional<Integer> rows = portion.rows(text);
         if (rows.isEmpty()) {
-            List<String> near = portion.near(text.get());
+            List<String> near = portion.near(text);
             keep.stop(
                     Code.DOME_PORTION,
                     "a whole number of the " + portion.all() + " rows of frequency " + frequency.get(),
-                    Quoted.text(text.get()),
-                    "the nearest are keep = " + String.join(" and keep = ", near.stream().map(Quoted::text).toList()));
+                    Quoted.text(text),
+                    (near.size() == 1 ? "the nearest is keep = " : "the nearest are keep = ")
+                            + String.join(" and keep = ", near.stream().map(Quoted::text).toList()));
         }
         return rows.map(OptionalInt::of).orElse(OptionalInt.empty());
     }

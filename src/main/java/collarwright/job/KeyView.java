@@ -2,6 +2,7 @@ package collarwright.job;
 
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
+import collarwright.finding.Level;
 import collarwright.finding.Where;
 import collarwright.geometry.Interval;
 import collarwright.units.Angles;
@@ -72,6 +73,24 @@ public final class KeyView {
      */
     public boolean isTable() {
         return value.filter(TomlTable.class::isInstance).isPresent();
+    }
+
+    /**
+     * Tells whether a text stands there.
+     *
+     * @return true for anything in quotation marks
+     */
+    public boolean isText() {
+        return value.filter(String.class::isInstance).isPresent();
+    }
+
+    /**
+     * Shows the value with its kind.
+     *
+     * @return such as {@code 0.5 (a number)}
+     */
+    public String shown() {
+        return value.map(TomlValues::shown).orElse("nothing");
     }
 
     /**
@@ -157,12 +176,12 @@ public final class KeyView {
         }
         double given = number.doubleValue() + 0.0;
         if (!Double.isFinite(given)) {
-            stop(Code.JOB_BAD_NUMBER, expected, number + "", "write the number in digits");
+            stop(Code.JOB_BAD_NUMBER, expected, Quoted.number(given), "write the number in digits");
             return Optional.empty();
         }
         if (given < least || given > most) {
             String nearest = Decimals.trimmed(given < least ? least : most, 6);
-            stop(Code.JOB_OUT_OF_RANGE, expected, number + "", "the nearest is " + nearest);
+            stop(Code.JOB_OUT_OF_RANGE, expected, Quoted.number(given), "the nearest is " + nearest);
             return Optional.empty();
         }
         return Optional.of(given);
@@ -212,24 +231,25 @@ public final class KeyView {
             stop(
                     Code.JOB_WRONG_TYPE,
                     "one length, or two: the least and the most",
-                    ends.size() + " values",
+                    "a list of " + ends.size(),
                     "write [\"least\", \"most\"]");
             return Optional.empty();
         }
         Optional<Length> least = ends.get(0).length(Length.Zero.REFUSED);
         Optional<Length> most = ends.get(1).length(Length.Zero.REFUSED);
-        if (least.isEmpty() || most.isEmpty()) {
-            return Optional.empty();
-        }
-        if (least.get().millimetres().compareTo(most.get().millimetres()) > 0) {
+        return least.isEmpty() || most.isEmpty() ? Optional.empty() : between(least.get(), most.get());
+    }
+
+    private Optional<Interval> between(Length least, Length most) {
+        if (least.millimetres().compareTo(most.millimetres()) > 0) {
             stop(
                     Code.JOB_CONFLICT,
                     "the least first, then the most",
-                    least.get().text() + ", then " + most.get().text(),
+                    least.text() + ", then " + most.text(),
                     "change the two round");
             return Optional.empty();
         }
-        return Optional.of(Interval.between(least.get().mm(), most.get().mm()));
+        return Optional.of(Interval.between(least.mm(), most.mm()));
     }
 
     /**
@@ -315,8 +335,7 @@ public final class KeyView {
      * @param instead what to do today
      */
     public void notInThisVersion(String expected, String instead) {
-        String found = value.map(KeyView::shown).orElse("nothing");
-        stop(Code.JOB_NOT_IN_THIS_VERSION, expected + " in this version", found, instead);
+        stop(Code.JOB_NOT_IN_THIS_VERSION, expected + " in this version", shown(), instead);
     }
 
     /**
@@ -345,7 +364,7 @@ public final class KeyView {
 
     private <T> Optional<T> taken(Reading<T> reading, Code unreadable) {
         reading.refusal().ifPresent(why -> reader.add(new Finding(
-                collarwright.finding.Level.STOP,
+                Level.STOP,
                 code(why.fault(), unreadable),
                 where,
                 path + ": " + why.expected(),
@@ -371,23 +390,6 @@ public final class KeyView {
     }
 
     private void wrongType(String expected) {
-        stop(Code.JOB_WRONG_TYPE, expected, value.map(KeyView::shown).orElse("nothing"), "write " + expected);
-    }
-
-    /** Shows a value with its kind. */
-    private static String shown(Object value) {
-        if (value instanceof String text) {
-            return Quoted.text(text) + " (text)";
-        }
-        if (value instanceof TomlTable) {
-            return "a table";
-        }
-        if (value instanceof TomlArray array) {
-            return "a list of " + array.size();
-        }
-        if (value instanceof Number || value instanceof Boolean) {
-            return value + (value instanceof Number ? " (a number)" : " (true or false)");
-        }
-        return value + " (a date or a time)";
+        stop(Code.JOB_WRONG_TYPE, expected, shown(), TomlValues.hint(value.orElse(""), expected));
     }
 }

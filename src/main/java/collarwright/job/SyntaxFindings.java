@@ -52,11 +52,11 @@ final class SyntaxFindings {
         return Objects.requireNonNullElse(error.getMessage(), "");
     }
 
-    // After a broken table header the keys below it would be read as another table's.
+    // After a broken or repeated table header the keys below it would be read as another table's.
     private static boolean harmless(String line, String message) {
-        return TWICE.matcher(message).matches()
-                || message.endsWith("is too large")
-                || (!HEADER.matcher(line).matches() && KEY_LINE.matcher(line).matches());
+        return message.endsWith("is too large")
+                || (!HEADER.matcher(line).matches()
+                        && (KEY_LINE.matcher(line).matches() || TWICE.matcher(message).matches()));
     }
 
     private static Finding finding(TextFile file, TomlParseError error, int line) {
@@ -67,7 +67,7 @@ final class SyntaxFindings {
             return Finding.stop(
                     Code.JOB_SYNTAX,
                     where,
-                    twice.group(1) + " once",
+                    twice.group(1) + " only once",
                     twice.group(1) + " again; it stands in line " + twice.group(2) + " already",
                     "keep the one you mean and take the other out");
         }

@@ -50,7 +50,7 @@ public record Length(Ratio millimetres, LengthUnit unit) {
     public static Reading<Length> from(double number, LengthUnit unit, Zero zero) {
         if (!Double.isFinite(number)) {
             return Reading.refused(
-                    Refusal.Fault.NOT_A_NUMBER, LengthText.expected(zero), number + "", "write the number in digits");
+                    Refusal.Fault.NOT_A_NUMBER, LengthText.expected(zero), Quoted.number(number), "write the number in digits");
         }
         // The shortest decimal that is this double: what the person wrote, up to 15 digits.
         BigDecimal written = new BigDecimal(Double.toString(number));

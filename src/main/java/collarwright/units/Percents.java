@@ -42,11 +42,11 @@ public final class Percents {
     public static Reading<Double> from(double percent) {
         if (!Double.isFinite(percent)) {
             return Reading.refused(
-                    Refusal.Fault.NOT_A_NUMBER, EXPECTED, percent + "", "write the number in digits");
+                    Refusal.Fault.NOT_A_NUMBER, EXPECTED, Quoted.number(percent), "write the number in digits");
         }
         if (percent < 0 || percent > 100) {
             return Reading.refused(
-                    Refusal.Fault.OUT_OF_RANGE, EXPECTED, percent + " %", "write a share from 0 to 100 %");
+                    Refusal.Fault.OUT_OF_RANGE, EXPECTED, Decimals.trimmed(percent, 6) + " %", "write a share from 0 to 100 %");
         }
         return Reading.of(percent == 0 ? 0 : percent);
     }

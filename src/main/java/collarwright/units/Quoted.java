@@ -39,6 +39,23 @@ public final class Quoted {
     }
 
     /**
+     * Shows a number as a person may have written it.
+     *
+     * @param number any double
+     * @return its shortest digits; {@code nan}, {@code inf} or {@code -inf}
+     */
+    public static String number(double number) {
+        if (Double.isNaN(number)) {
+            return "nan";
+        }
+        if (Double.isInfinite(number)) {
+            return number > 0 ? "inf" : "-inf";
+        }
+        String digits = Double.toString(number);
+        return digits.endsWith(".0") ? digits.substring(0, digits.length() - 2) : digits;
+    }
+
+    /**
      * Tells whether a sign may be shown as it is.
      *
      * @param sign a code point

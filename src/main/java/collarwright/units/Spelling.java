@@ -20,8 +20,8 @@ public final class Spelling {
      */
     public static List<String> nearest(String word, Collection<String> known, int most) {
         String plain = word.toLowerCase(Locale.ROOT);
-        // A third of the letters may be wrong; a name that begins with the word (or the other way round) is near too.
-        int reach = StrictMath.max(2, plain.length() / 3);
+        // A third of the letters may be wrong, in a short word one; a name that begins with the word is near too.
+        int reach = plain.length() < 4 ? 1 : StrictMath.max(2, plain.length() / 3);
         return known.stream()
                 .filter(name -> distance(plain, name.toLowerCase(Locale.ROOT)) <= reach || prefixed(plain, name))
                 .sorted(Comparator.<String>comparingInt(name -> distance(plain, name.toLowerCase(Locale.ROOT)))
