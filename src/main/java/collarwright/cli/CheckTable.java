@@ -1,5 +1,6 @@
 package collarwright.cli;
 
+import collarwright.finding.Code;
 import collarwright.pack.CheckReport;
 import collarwright.pack.DomeMeasures;
 import collarwright.pack.OrderTotals;
@@ -9,12 +10,13 @@ import collarwright.plan.Check.Sense;
 import collarwright.plan.Plan;
 import collarwright.units.Angles;
 import collarwright.units.Decimals;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 
 /** Prints what a plan comes to and its worst margins. */
 final class CheckTable {
-
-    private static final int ROWS = 12;
 
     private CheckTable() {}
 
@@ -44,18 +46,16 @@ final class CheckTable {
         return text.toString();
     }
 
+    // One row of each kind, the worst of it: forty rows that all pass tell a person nothing.
     private static void rows(StringBuilder text, List<Check> checks) {
-        text.append("worst margins       value      limit     margin  where\n");
-        checks.stream().limit(ROWS).forEach(c -> row(text, c));
-        if (checks.size() > ROWS) {
-            text.append("and ")
-                    .append(checks.size() - ROWS)
-                    .append(" more with larger margins (all in plan.json, or with --json)\n");
-        }
+        text.append("worst of each check      value      limit     margin  where\n");
+        Set<Code> told = new HashSet<>();
+        checks.stream().filter(c -> told.add(c.code())).forEach(c -> row(text, c));
+        text.append(checks.size()).append(" checks in all; every one is in plan.json, or printed with --json\n\n");
     }
 
     private static void row(StringBuilder text, Check check) {
-        left(text, check.code().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '), 20);
+        left(text, check.code().name().toLowerCase(Locale.ROOT).replace('_', ' '), 20);
         right(text, shown(check, check.value()));
         right(text, (check.sense() == Sense.AT_LEAST ? "≥ " : "≤ ") + shown(check, check.limits().warn()));
         right(text, shown(check, check.margin()));

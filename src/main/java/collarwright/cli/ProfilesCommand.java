@@ -76,7 +76,9 @@ final class ProfilesCommand implements Callable<Integer> {
     private static String one(Profiles profiles, String name) {
         List<String> parts = new ArrayList<>();
         profiles.stock(name).ifPresent(s -> parts.add(stock(s)));
-        profiles.rack(name).ifPresent(r -> parts.add(rack(r)));
+        profiles.all(Profiles.Kind.RACK).stream()
+                .filter(p -> p.name().equals(name) && p.value() instanceof Rack)
+                .forEach(p -> parts.add(rack(p.name(), p.source(), (Rack) p.value())));
         profiles.cutting(name).ifPresent(c -> parts.add(cutting(c)));
         profiles.machine(name).ifPresent(m -> parts.add(machine(m)));
         if (parts.isEmpty()) {
@@ -114,13 +116,13 @@ final class ProfilesCommand implements Callable<Integer> {
         return min == max ? middle : middle + ", " + Decimals.trimmed(min, 4) + " to " + Decimals.trimmed(max, 4) + " mm";
     }
 
-    private static String rack(Rack r) {
-        StringBuilder text = new StringBuilder(r.name() + "\n");
+    private static String rack(String name, String source, Rack r) {
+        StringBuilder text = new StringBuilder(name + "\n");
         for (Cutter c : r.cutters()) {
             row(text, c.id(), c.kind().title() + " " + c.marked() + ", as drilled " + Decimals.trimmed(
                     c.asDrilled().nominal(), 4) + " mm" + (c.measured() ? "" : " (not measured)"));
         }
-        row(text, "source", r.source());
+        row(text, "source", source);
         return text.toString();
     }
 

@@ -5,6 +5,7 @@ import collarwright.collar.TiltReport;
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
 import collarwright.finding.JobException;
+import collarwright.finding.Level;
 import collarwright.finding.Where;
 import collarwright.units.Angles;
 import collarwright.units.Decimals;
@@ -12,6 +13,7 @@ import collarwright.units.InchFractions;
 import collarwright.units.Length;
 import collarwright.units.LengthUnit;
 import collarwright.units.Reading;
+import collarwright.units.Refusal;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
@@ -141,15 +143,13 @@ final class TiltCommand implements Callable<Integer> {
     }
 
     private static <T> Optional<T> value(String option, Reading<T> reading, List<Finding> findings) {
-        reading.refusal()
-                .ifPresent(r -> findings.add(new Finding(
-                        collarwright.finding.Level.STOP,
-                        Code.COMMAND_LINE,
-                        new Where.Part(option),
-                        r.expected(),
-                        r.found(),
-                        r.hints())));
-        return reading.value();
+        if (reading instanceof Reading.Read<T> read) {
+            return Optional.of(read.value());
+        }
+        Refusal why = ((Reading.Refused<T>) reading).why();
+        findings.add(new Finding(
+                Level.STOP, Code.COMMAND_LINE, new Where.Part(option), why.expected(), why.found(), why.hints()));
+        return Optional.empty();
     }
 
     private static Finding wrong(String option, String expected, String found) {

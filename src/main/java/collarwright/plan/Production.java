@@ -10,6 +10,7 @@ import collarwright.machining.RotaryJob;
 import collarwright.machining.RotaryPlan;
 import collarwright.machining.RotarySettings;
 import collarwright.machining.Workpiece;
+import collarwright.rehearsal.Rehearsal;
 import collarwright.stock.RoundStock;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -38,9 +39,12 @@ public record Production(Plan plan, RotaryPlan rotary, List<Finding> findings) {
      */
     public static Production of(Job job, List<RoundStock> collarStocks) {
         Plan plan = Planner.plan(job, collarStocks);
-        RotaryPlan rotary = RotaryJob.plan(settings(job), runs(plan));
+        List<PatternRun> runs = runs(plan);
+        RotarySettings settings = settings(job);
+        RotaryPlan rotary = RotaryJob.plan(settings, runs);
         List<Finding> findings = new ArrayList<>(plan.findings());
         rotary.findings().stream().filter(f -> !findings.contains(f)).forEach(findings::add);
+        findings.addAll(Rehearsal.rehearse(rotary, settings, rotary.programs().isEmpty() ? List.of() : runs));
         findings.sort(Comparator.comparing(Finding::level));
         return new Production(plan, rotary, findings);
     }
