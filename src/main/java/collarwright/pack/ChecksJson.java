@@ -26,9 +26,16 @@ final class ChecksJson {
     }
 
     void write(Plan plan) throws IOException {
-        List<Check> checks = plan.checks().stream().sorted(WORST_FIRST).toList();
-        out.rows("checks", checks, this::check);
-        out.objects("findings", plan.findings(), this::finding);
+        out.rows("checks", worstFirst(plan.checks()), this::check);
+        findings(plan.findings());
+    }
+
+    void findings(List<Finding> findings) throws IOException {
+        out.objects("findings", findings, this::finding);
+    }
+
+    static List<Check> worstFirst(List<Check> checks) {
+        return checks.stream().sorted(WORST_FIRST).toList();
     }
 
     private static int rank(Check check) {

@@ -28,6 +28,16 @@ public record Plan(
     }
 
     /**
+     * The same plan with other findings, such as those of its programs.
+     *
+     * @param all what a person has to know, stops first
+     * @return a plan that differs in nothing else
+     */
+    public Plan with(List<Finding> all) {
+        return new Plan(job, hubs, struts, book, checks, all);
+    }
+
+    /**
      * Tells whether nothing stops the work.
      *
      * @return true if no finding is a stop

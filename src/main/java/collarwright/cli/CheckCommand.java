@@ -1,0 +1,59 @@
+package collarwright.cli;
+
+import collarwright.finding.Finding;
+import collarwright.finding.JobException;
+import collarwright.job.JobReading;
+import collarwright.pack.CheckReport;
+import collarwright.plan.Production;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Plans a job and tells every finding; writes nothing. */
+@Command(name = "check", description = "Plan a job and print every finding and the worst margins; writes nothing.")
+final class CheckCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+
+    @Parameters(paramLabel = "JOB", description = "The job file.")
+    private Path job = Path.of("job.toml");
+
+    @Option(names = "--profiles", paramLabel = "FOLDER", description = "A folder of your own profiles.")
+    private @Nullable Path profiles;
+
+    @Option(names = "--json", description = "Print JSON.")
+    private boolean json;
+
+    CheckCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        JobFiles files = JobFiles.open(job, Optional.ofNullable(profiles));
+        JobReading reading = files.read();
+        if (reading.job().isEmpty()) {
+            if (json) {
+                terminal.print(CheckReport.json(reading.findings()));
+                return CommandLines.exitCode(reading.findings());
+            }
+            throw new JobException(reading.findings());
+        }
+        Production production = Production.of(reading.job().get(), files.collarStocks());
+        List<Finding> findings = new ArrayList<>(reading.findings());
+        findings.addAll(production.findings());
+        if (json) {
+            terminal.print(CheckReport.json(production.plan().with(findings)));
+        } else {
+            terminal.print(CheckTable.print(production.plan()));
+            terminal.printError(FindingPrinter.print(findings));
+        }
+        return CommandLines.exitCode(findings);
+    }
+}

@@ -1,0 +1,98 @@
+package collarwright.cli;
+
+import collarwright.finding.Code;
+import collarwright.finding.Finding;
+import collarwright.finding.JobException;
+import collarwright.finding.Where;
+import collarwright.job.BundledProfiles;
+import collarwright.job.FolderProfiles;
+import collarwright.job.JobReader;
+import collarwright.job.JobReading;
+import collarwright.job.ProfileSource;
+import collarwright.job.Profiles;
+import collarwright.job.TextFile;
+import collarwright.stock.RoundStock;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A job file on disk with the profiles that it may call: the program's own, those in the folder {@code profiles} beside
+ * it, and those of a named folder; the later ones win.
+ */
+final class JobFiles {
+
+    private final Path file;
+    private final Profiles profiles;
+
+    private JobFiles(Path file, Profiles profiles) {
+        this.file = file;
+        this.profiles = profiles;
+    }
+
+    static JobFiles open(Path file, Optional<Path> folder) {
+        Path beside = file.toAbsolutePath().resolveSibling("profiles");
+        return new JobFiles(file, profiles(Files.isDirectory(beside) ? Optional.of(beside) : Optional.empty(), folder));
+    }
+
+    static Profiles profiles(Optional<Path> beside, Optional<Path> folder) {
+        List<ProfileSource> sources = new ArrayList<>();
+        sources.add(new BundledProfiles());
+        beside.ifPresent(b -> sources.add(new FolderProfiles(b, "profiles")));
+        folder.ifPresent(f -> sources.add(new FolderProfiles(existing(f), f.toString())));
+        return Profiles.load(sources);
+    }
+
+    private static Path existing(Path folder) {
+        if (!Files.isDirectory(folder)) {
+            throw stop(Code.JOB_FILE_MISSING, folder, "a folder of profiles", "no such folder", "check --profiles");
+        }
+        return folder;
+    }
+
+    JobReading read() {
+        return JobReader.read(file.toString(), bytes(), profiles);
+    }
+
+    List<RoundStock> collarStocks() {
+        List<RoundStock> stocks = new ArrayList<>();
+        for (String name : profiles.names(Profiles.Kind.STOCK)) {
+            profiles.stock(name).filter(s -> s.wall().isPresent()).ifPresent(stocks::add);
+        }
+        return stocks;
+    }
+
+    private byte[] bytes() {
+        if (!Files.exists(file)) {
+            throw stop(
+                    Code.JOB_FILE_MISSING,
+                    file,
+                    "a job file",
+                    "no such file",
+                    "check the name and the folder",
+                    "or write a starter job: collarwright new " + file);
+        }
+        if (Files.isDirectory(file)) {
+            throw stop(Code.JOB_FILE_UNREADABLE, file, "a job file", "a folder", "name the job file in it");
+        }
+        try (InputStream in = Files.newInputStream(file)) {
+            // One byte more than is allowed is enough to be refused by the reader, however large the file is.
+            return in.readNBytes(TextFile.MOST_BYTES + 1);
+        } catch (IOException e) {
+            throw stop(
+                    Code.JOB_FILE_UNREADABLE,
+                    file,
+                    "a file that can be read",
+                    String.valueOf(e.getMessage()),
+                    "check that you may read it");
+        }
+    }
+
+    private static JobException stop(Code code, Path path, String expected, String found, String... hints) {
+        return new JobException(List.of(Finding.stop(code, new Where.Path(path.toString()), expected, found, hints)));
+    }
+}

@@ -1,0 +1,100 @@
+package collarwright.cli;
+
+import collarwright.finding.Finding;
+import collarwright.finding.JobException;
+import collarwright.finding.Level;
+import collarwright.finding.Where;
+import collarwright.job.JobReading;
+import collarwright.pack.PackContents;
+import collarwright.pack.PackFolder;
+import collarwright.plan.Production;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Plans a job, proves what comes of it, and writes the pack. */
+@Command(name = "make", description = "Plan a job, check it, rehearse its programs and write the pack.")
+final class MakeCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+
+    @Parameters(paramLabel = "JOB", description = "The job file.")
+    private Path job = Path.of("job.toml");
+
+    @Option(
+            names = "--out",
+            paramLabel = "FOLDER",
+            description = "The pack's folder; by default beside the job file, named after it.")
+    private @Nullable Path out;
+
+    @Option(names = "--replace", description = "Replace a pack even where its files were changed or added to.")
+    private boolean replace;
+
+    @Option(names = "--profiles", paramLabel = "FOLDER", description = "A folder of your own profiles.")
+    private @Nullable Path profiles;
+
+    MakeCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        Progress progress = new Progress(terminal);
+        progress.step("reading the job");
+        JobFiles files = JobFiles.open(job, Optional.ofNullable(profiles));
+        JobReading reading = files.read();
+        if (reading.job().isEmpty()) {
+            throw new JobException(reading.findings());
+        }
+        progress.step("planning, writing and rehearsing programs");
+        Production production = Production.of(reading.job().get(), files.collarStocks());
+        List<Finding> findings = new ArrayList<>(reading.findings());
+        findings.addAll(production.findings());
+        findings.sort(Comparator.comparing(Finding::level));
+        if (!production.makeable()) {
+            throw new JobException(findings);
+        }
+        progress.step("drawing");
+        Map<String, byte[]> contents = PackContents.of(production, inPack(findings));
+        Path folder = Optional.ofNullable(out).orElseGet(this::besideTheJob);
+        progress.step("writing " + folder);
+        PackFolder.write(folder, contents, replace);
+        report(findings, folder, contents.size() + 1);
+        return 0;
+    }
+
+    private Path besideTheJob() {
+        String name = String.valueOf(job.getFileName());
+        int dot = name.lastIndexOf('.');
+        return job.resolveSibling((dot > 0 ? name.substring(0, dot) : name) + "-pack");
+    }
+
+    // A pack is the same wherever its job file lies, so it names the file without its folder.
+    private static List<Finding> inPack(List<Finding> findings) {
+        return findings.stream()
+                .map(f -> f.where() instanceof Where.Text text ? at(f, text) : f)
+                .toList();
+    }
+
+    private static Finding at(Finding f, Where.Text text) {
+        String file = text.file().substring(StrictMath.max(text.file().lastIndexOf('/'), text.file().lastIndexOf('\\')) + 1);
+        Where where = new Where.Text(file, text.line(), text.column());
+        return new Finding(f.level(), f.code(), where, f.expected(), f.found(), f.hints());
+    }
+
+    private void report(List<Finding> findings, Path folder, int files) {
+        List<Finding> warnings =
+                findings.stream().filter(f -> f.level() == Level.WARN).toList();
+        terminal.printError(FindingPrinter.print(warnings));
+        terminal.print("Made " + folder + " (" + files + " files; " + FindingPrinter.summary(findings) + ").\n"
+                + "Open " + folder.resolve("index.html") + "\n");
+    }
+}
