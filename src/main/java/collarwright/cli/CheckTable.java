@@ -57,7 +57,10 @@ final class CheckTable {
     private static void row(StringBuilder text, Check check) {
         left(text, check.code().name().toLowerCase(Locale.ROOT).replace('_', ' '), 20);
         right(text, shown(check, check.value()));
-        right(text, (check.sense() == Sense.AT_LEAST ? "≥ " : "≤ ") + shown(check, check.limits().warn()));
+        right(
+                text,
+                (check.sense() == Sense.AT_LEAST ? "≥ " : "≤ ")
+                        + shown(check, check.limits().warn()));
         right(text, shown(check, check.margin()));
         text.append("  ").append(check.where().text()).append('\n');
     }

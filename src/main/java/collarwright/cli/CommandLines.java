@@ -42,8 +42,8 @@ public final class CommandLines {
         line.addSubcommand(new NewCommand(terminal));
         line.addSubcommand(new ProfilesCommand(terminal));
         line.addSubcommand(new ExplainCommand(terminal));
-        line.setOut(new java.io.PrintWriter(terminal.out(), true));
-        line.setErr(new java.io.PrintWriter(terminal.err(), true));
+        line.setOut(Terminal.writer(terminal.out()));
+        line.setErr(Terminal.writer(terminal.err()));
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         line.setUsageHelpWidth(100);
         line.setParameterExceptionHandler((e, a) -> wrongCommandLine(terminal, e));
@@ -58,7 +58,10 @@ public final class CommandLines {
     private static int wrongCommandLine(Terminal terminal, ParameterException e) {
         List<String> hints = new ArrayList<>();
         if (e instanceof UnmatchedArgumentException unmatched) {
-            unmatched.getSuggestions().stream().limit(2).map(s -> "did you mean " + s + "?").forEach(hints::add);
+            unmatched.getSuggestions().stream()
+                    .limit(2)
+                    .map(s -> "did you mean " + s + "?")
+                    .forEach(hints::add);
         }
         String name = e.getCommandLine().getCommandSpec().qualifiedName();
         hints.add("see: " + name + " --help");
@@ -107,6 +110,8 @@ public final class CommandLines {
         if (stops.isEmpty()) {
             return 0;
         }
-        return stops.contains(Outcome.JOB) ? Outcome.JOB.exitCode() : stops.get(0).exitCode();
+        return stops.contains(Outcome.JOB)
+                ? Outcome.JOB.exitCode()
+                : stops.get(0).exitCode();
     }
 }

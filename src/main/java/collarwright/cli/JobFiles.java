@@ -59,11 +59,7 @@ final class JobFiles {
     }
 
     List<RoundStock> collarStocks() {
-        List<RoundStock> stocks = new ArrayList<>();
-        for (String name : profiles.names(Profiles.Kind.STOCK)) {
-            profiles.stock(name).filter(s -> s.wall().isPresent()).ifPresent(stocks::add);
-        }
-        return stocks;
+        return profiles.allStock();
     }
 
     private byte[] bytes() {

@@ -63,10 +63,10 @@ final class MakeCommand implements Callable<Integer> {
             throw new JobException(findings);
         }
         progress.step("drawing");
-        Map<String, byte[]> contents = PackContents.of(production, inPack(findings));
+        Map<String, byte[]> contents = PackContents.of(production.with(inPack(findings)));
         Path folder = Optional.ofNullable(out).orElseGet(this::besideTheJob);
         progress.step("writing " + folder);
-        PackFolder.write(folder, contents, replace);
+        findings.addAll(PackFolder.write(folder, contents, replace));
         report(findings, folder, contents.size() + 1);
         return 0;
     }
@@ -85,7 +85,9 @@ final class MakeCommand implements Callable<Integer> {
     }
 
     private static Finding at(Finding f, Where.Text text) {
-        String file = text.file().substring(StrictMath.max(text.file().lastIndexOf('/'), text.file().lastIndexOf('\\')) + 1);
+        String file = text.file()
+                .substring(
+                        StrictMath.max(text.file().lastIndexOf('/'), text.file().lastIndexOf('\\')) + 1);
         Where where = new Where.Text(file, text.line(), text.column());
         return new Finding(f.level(), f.code(), where, f.expected(), f.found(), f.hints());
     }

@@ -37,7 +37,8 @@ final class NewCommand implements Callable<Integer> {
         } catch (FileAlreadyExistsException e) {
             throw refused("a file that is not there yet", "it is there already", "name another file, or move it away");
         } catch (IOException e) {
-            throw refused("a file that can be written", String.valueOf(e.getMessage()), "choose a folder you may write to");
+            throw refused(
+                    "a file that can be written", String.valueOf(e.getMessage()), "choose a folder you may write to");
         }
         terminal.print("Wrote " + file + ". Edit it, then: collarwright make " + file + "\n");
         return 0;

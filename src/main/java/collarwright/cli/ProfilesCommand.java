@@ -57,12 +57,14 @@ final class ProfilesCommand implements Callable<Integer> {
         profiles.names(Profiles.Kind.STOCK).forEach(n -> profiles.stock(n).ifPresent(s -> row(text, n, s.title())));
         section(text, "racks: cutters");
         profiles.names(Profiles.Kind.RACK)
-                .forEach(n -> profiles.rack(n).ifPresent(r -> row(text, n, r.cutters().size() + " sizes")));
+                .forEach(n ->
+                        profiles.rack(n).ifPresent(r -> row(text, n, r.cutters().size() + " sizes")));
         section(text, "cutting data");
         profiles.names(Profiles.Kind.CUTTING).forEach(n -> profiles.cutting(n).ifPresent(c -> row(text, n, c.title())));
         section(text, "machines");
         profiles.names(Profiles.Kind.MACHINE).forEach(n -> profiles.machine(n).ifPresent(m -> row(text, n, m.title())));
-        return text.append("\nOne profile in full, with its source: profiles NAME\n").toString();
+        return text.append("\nOne profile in full, with its source: profiles NAME\n")
+                .toString();
     }
 
     private static void section(StringBuilder text, String title) {
@@ -70,7 +72,11 @@ final class ProfilesCommand implements Callable<Integer> {
     }
 
     private static void row(StringBuilder text, String name, String title) {
-        text.append("  ").append(name).append(" ".repeat(StrictMath.max(2, 26 - name.length()))).append(title).append('\n');
+        text.append("  ")
+                .append(name)
+                .append(" ".repeat(StrictMath.max(2, 26 - name.length())))
+                .append(title)
+                .append('\n');
     }
 
     private static String one(Profiles profiles, String name) {
@@ -94,8 +100,8 @@ final class ProfilesCommand implements Callable<Integer> {
         }
         List<String> near = Spelling.nearest(name, names, 3);
         String hint = near.isEmpty() ? "see the list: profiles" : "did you mean " + String.join(", ", near) + "?";
-        return new JobException(List.of(Finding.stop(
-                Code.PROFILE_UNKNOWN, new Where.Part("profiles"), "the name of a profile", name, hint)));
+        return new JobException(List.of(
+                Finding.stop(Code.PROFILE_UNKNOWN, new Where.Part("profiles"), "the name of a profile", name, hint)));
     }
 
     private static String stock(RoundStock s) {
@@ -104,7 +110,12 @@ final class ProfilesCommand implements Callable<Integer> {
         row(text, "outside diameter", interval(s.od().min(), s.od().nominal(), s.od().max()));
         s.wall().ifPresent(w -> row(text, "wall", interval(w.min(), w.nominal(), w.max())));
         if (!s.lengths().isEmpty()) {
-            row(text, "sold in", s.lengths().stream().map(l -> Decimals.trimmed(l, 1) + " mm").toList() + "");
+            row(
+                    text,
+                    "sold in",
+                    s.lengths().stream()
+                                    .map(l -> Decimals.trimmed(l, 1) + " mm")
+                                    .toList() + "");
         }
         row(text, "source", s.source());
         row(text, "", "nominal, not measured");
@@ -113,14 +124,20 @@ final class ProfilesCommand implements Callable<Integer> {
 
     private static String interval(double min, double nominal, double max) {
         String middle = Decimals.trimmed(nominal, 4) + " mm (" + Decimals.fixed(nominal / 25.4, 4) + " in)";
-        return min == max ? middle : middle + ", " + Decimals.trimmed(min, 4) + " to " + Decimals.trimmed(max, 4) + " mm";
+        return min == max
+                ? middle
+                : middle + ", " + Decimals.trimmed(min, 4) + " to " + Decimals.trimmed(max, 4) + " mm";
     }
 
     private static String rack(String name, String source, Rack r) {
         StringBuilder text = new StringBuilder(name + "\n");
         for (Cutter c : r.cutters()) {
-            row(text, c.id(), c.kind().title() + " " + c.marked() + ", as drilled " + Decimals.trimmed(
-                    c.asDrilled().nominal(), 4) + " mm" + (c.measured() ? "" : " (not measured)"));
+            row(
+                    text,
+                    c.id(),
+                    c.kind().title() + " " + c.marked() + ", as drilled "
+                            + Decimals.trimmed(c.asDrilled().nominal(), 4) + " mm"
+                            + (c.measured() ? "" : " (not measured)"));
         }
         row(text, "source", source);
         return text.toString();
@@ -129,9 +146,12 @@ final class ProfilesCommand implements Callable<Integer> {
     private static String cutting(CuttingData c) {
         StringBuilder text = new StringBuilder(c.material() + ": " + c.title() + "\n");
         for (CuttingData.Row r : c.rows()) {
-            row(text, r.kind().title(), Decimals.trimmed(r.fromSize(), 2) + " to " + Decimals.trimmed(r.toSize(), 2)
-                    + " mm: " + Decimals.trimmed(r.surfaceSpeedMPerMin(), 1) + " m/min, "
-                    + Decimals.trimmed(r.feedPerRevolution(), 4) + " mm a turn (" + r.source() + ")");
+            row(
+                    text,
+                    r.kind().title(),
+                    Decimals.trimmed(r.fromSize(), 2) + " to " + Decimals.trimmed(r.toSize(), 2)
+                            + " mm: " + Decimals.trimmed(r.surfaceSpeedMPerMin(), 1) + " m/min, "
+                            + Decimals.trimmed(r.feedPerRevolution(), 4) + " mm a turn (" + r.source() + ")");
         }
         row(text, "caution", c.caution());
         return text.toString();
@@ -140,10 +160,16 @@ final class ProfilesCommand implements Callable<Integer> {
     private static String machine(Machine m) {
         StringBuilder text = new StringBuilder(m.name() + ": " + m.title() + "\n");
         if (m.programmed()) {
-            row(text, "X travel", Decimals.trimmed(m.travel().minX(), 1) + " to " + Decimals.trimmed(m.travel().maxX(), 1)
-                    + " mm");
-            row(text, "spindle", Decimals.trimmed(m.spindle().minRpm(), 0) + " to "
-                    + Decimals.trimmed(m.spindle().maxRpm(), 0) + " rpm");
+            row(
+                    text,
+                    "X travel",
+                    Decimals.trimmed(m.travel().minX(), 1) + " to "
+                            + Decimals.trimmed(m.travel().maxX(), 1) + " mm");
+            row(
+                    text,
+                    "spindle",
+                    Decimals.trimmed(m.spindle().minRpm(), 0) + " to "
+                            + Decimals.trimmed(m.spindle().maxRpm(), 0) + " rpm");
             row(text, "drilling cycles", m.post().cycles() ? "yes" : "no, plain G0 and G1");
         } else {
             row(text, "programs", "none: tables and templates");

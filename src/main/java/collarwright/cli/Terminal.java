@@ -1,6 +1,8 @@
 package collarwright.cli;
 
 import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.io.Writer;
 
 /**
  * Where a command prints.
@@ -24,5 +26,32 @@ public record Terminal(PrintStream out, PrintStream err, boolean live) {
     void printError(String text) {
         err.print(text);
         err.flush();
+    }
+
+    /**
+     * Lets text go to a stream in that stream's own character set.
+     *
+     * @param stream where it goes
+     * @return a writer that keeps nothing back
+     */
+    static PrintWriter writer(PrintStream stream) {
+        return new PrintWriter(
+                new Writer() {
+                    @Override
+                    public void write(char[] text, int from, int length) {
+                        stream.print(new String(text, from, length));
+                    }
+
+                    @Override
+                    public void flush() {
+                        stream.flush();
+                    }
+
+                    @Override
+                    public void close() {
+                        flush();
+                    }
+                },
+                true);
     }
 }

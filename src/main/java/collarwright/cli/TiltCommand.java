@@ -36,6 +36,8 @@ import picocli.CommandLine.Option;
         })
 final class TiltCommand implements Callable<Integer> {
 
+    private static final double LARGEST_LEAN_DEGREES = 80;
+
     private final Terminal terminal;
 
     @Option(names = "--strut", required = true, paramLabel = "LENGTH", description = "Strut diameter.")
@@ -130,23 +132,22 @@ final class TiltCommand implements Callable<Integer> {
     }
 
     private static double lean(String text, List<Finding> findings) {
-        try {
-            double degrees = Double.parseDouble(text.replace("°", "").strip());
-            if (degrees >= 0 && degrees <= 80) {
-                return Angles.radians(degrees);
-            }
-        } catch (NumberFormatException e) {
-            // falls through to the finding
+        Optional<Double> lean = value("--lean", Angles.parseDegrees(text), findings);
+        if (lean.isEmpty()) {
+            return 0;
+        }
+        if (lean.get() >= 0 && lean.get() <= LARGEST_LEAN_DEGREES) {
+            return Angles.radians(lean.get());
         }
         findings.add(wrong("--lean", "an angle in degrees from 0 to 80, such as 11.64", text));
         return 0;
     }
 
     private static <T> Optional<T> value(String option, Reading<T> reading, List<Finding> findings) {
-        if (reading instanceof Reading.Read<T> read) {
-            return Optional.of(read.value());
+        if (reading.refusal().isEmpty()) {
+            return reading.found();
         }
-        Refusal why = ((Reading.Refused<T>) reading).why();
+        Refusal why = reading.refusal().get();
         findings.add(new Finding(
                 Level.STOP, Code.COMMAND_LINE, new Where.Part(option), why.expected(), why.found(), why.hints()));
         return Optional.empty();

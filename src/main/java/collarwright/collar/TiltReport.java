@@ -46,8 +46,8 @@ public record TiltReport(
     public static TiltReport of(Sizes sizes) {
         double limit = sizes.tiltLimit();
         double inner = sizes.outerRadius() - sizes.wall();
-        boolean beside = StrictMath.cos(limit) / (sizes.hole() / 2) + StrictMath.sin(limit) / inner
-                > 1 / (sizes.strut() / 2);
+        boolean beside =
+                StrictMath.cos(limit) / (sizes.hole() / 2) + StrictMath.sin(limit) / inner > 1 / (sizes.strut() / 2);
         return new TiltReport(sizes, limit, beside, perHole(sizes), perStrut(sizes), perWall(sizes));
     }
 

@@ -62,20 +62,24 @@ public record Production(Plan plan, RotaryPlan rotary, List<Finding> findings) {
      * @return its settings
      */
     public static RotarySettings settings(Job job) {
-        RoundStock collar = job.hub().collar();
         return new RotarySettings(
                 job.shop().machine(),
                 job.shop().programUnits(),
                 job.shop().cutting(),
-                new Workpiece(
-                        collar.title(),
-                        job.hub().body(),
-                        collar.outOfRound(),
-                        collar.odMeasured() && collar.wallMeasured(),
-                        collar.lengths()),
+                Workpiece.of(job.hub().collar(), job.hub().body()),
                 new JobLabel(job.title(), job.revision()),
                 job.limits().overtravel(),
                 MarkTool.from(job.drilling().cutters()));
+    }
+
+    /**
+     * The same production with other findings, also in its plan.
+     *
+     * @param all what a person has to know, stops first
+     * @return a production that differs in nothing else
+     */
+    public Production with(List<Finding> all) {
+        return new Production(plan.with(all), rotary, all);
     }
 
     /**

@@ -70,7 +70,10 @@ class LookTest {
                     faults.add("page " + page + ": " + line.sizePoints() + " pt: " + line.text());
                 }
             }
-            overlaps(lines.stream().map(Mutool.Line::box).toList(), lines.stream().map(Mutool.Line::text).toList(), page)
+            overlaps(
+                            lines.stream().map(Mutool.Line::box).toList(),
+                            lines.stream().map(Mutool.Line::text).toList(),
+                            page)
                     .forEach(faults::add);
         }
         assertThat(faults).as(pdf.toString()).isEmpty();
@@ -125,7 +128,11 @@ class LookTest {
 
     private static Path picture(Path file, String suffix) throws IOException {
         Path top = ProjectFolder.top().resolve("output-samples");
-        String name = top.relativize(file).toString().replace('\\', '/').replace('/', '_').replace('.', '_');
+        String name = top.relativize(file)
+                .toString()
+                .replace('\\', '/')
+                .replace('/', '_')
+                .replace('.', '_');
         Path look = ProjectFolder.target().resolve("look");
         Files.createDirectories(look);
         return look.resolve(name + suffix + ".png");

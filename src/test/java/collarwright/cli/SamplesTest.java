@@ -39,7 +39,9 @@ class SamplesTest {
 
     static List<Path> samples() throws IOException {
         try (Stream<Path> folders = Files.list(SAMPLES)) {
-            return folders.filter(f -> Files.exists(f.resolve("job.toml"))).sorted().toList();
+            return folders.filter(f -> Files.exists(f.resolve("job.toml")))
+                    .sorted()
+                    .toList();
         }
     }
 

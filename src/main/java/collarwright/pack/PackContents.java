@@ -1,0 +1,147 @@
+package collarwright.pack;
+
+import collarwright.drawing.Sheet;
+import collarwright.drawing.WrapSettings;
+import collarwright.drawing.WrapTemplate;
+import collarwright.job.Job;
+import collarwright.machining.ProgramFile;
+import collarwright.paper.FrontPage;
+import collarwright.paper.PackFile;
+import collarwright.paper.Paperwork;
+import collarwright.paper.Traveller;
+import collarwright.plan.Plan;
+import collarwright.plan.Production;
+import collarwright.sheet.DxfFlavour;
+import collarwright.sheet.DxfOutlines;
+import collarwright.sheet.DxfWriter;
+import collarwright.sheet.Paper;
+import collarwright.sheet.PdfSettings;
+import collarwright.sheet.PdfWriter;
+import collarwright.sheet.SvgWriter;
+import collarwright.tooling.Pattern;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Makes every file of a pack in memory, so that a folder is written only when all of them could be made. */
+public final class PackContents {
+
+    private static final String FRONT_PAGE = "index.html";
+    private static final String TRAVELLER = "traveller.pdf";
+
+    private final Production production;
+    private final Plan plan;
+    private final Map<String, byte[]> files = new LinkedHashMap<>();
+    private final List<PackFile> purposes = new ArrayList<>();
+
+    private PackContents(Production production) {
+        this.production = production;
+        this.plan = production.plan();
+    }
+
+    /**
+     * Makes the files.
+     *
+     * @param production a plan that nothing stops, with its programs and with the findings that the pack shall tell
+     * @return path in the pack → bytes, in the order in which a person meets them
+     */
+    public static Map<String, byte[]> of(Production production) {
+        return new PackContents(production).make();
+    }
+
+    private Map<String, byte[]> make() {
+        purposes.add(new PackFile(FRONT_PAGE, "this page", 0));
+        files.put(FRONT_PAGE, new byte[0]);
+        put(TRAVELLER, "route sheets for the bench: press tables, first article, set-up of the mill", traveller());
+        plan.book().patterns().forEach(this::templates);
+        put(PackTables.HOLES, "all holes of all patterns as a table", PackTables.holes(plan));
+        production.rotary().programs().forEach(this::program);
+        put(PackTables.CUT_LIST, "what to cut and where to drill its ends, longest first", PackTables.cutList(plan));
+        put(PackTables.MEMBERS, "which strut goes from which hub and hole to which", PackTables.members(plan));
+        put(PlanJson.FILE, "everything that was computed, for other programs", PlanJson.write(plan, programs()));
+        purposes.add(new PackFile("files.sha256", "tells whether a file was changed since", 0));
+        files.put(FRONT_PAGE, FrontPage.print(paperwork()));
+        return files;
+    }
+
+    private void put(String path, String purpose, byte[] bytes) {
+        files.put(path, bytes);
+        purposes.add(new PackFile(path, purpose, bytes.length));
+    }
+
+    private void put(String path, String purpose, String text) {
+        put(path, purpose, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private byte[] traveller() {
+        return Traveller.print(paperwork());
+    }
+
+    private Paperwork paperwork() {
+        return new Paperwork(plan, production.rotary().setups(), List.copyOf(purposes));
+    }
+
+    private void templates(Pattern pattern) {
+        Sheet sheet = WrapTemplate.of(wrap(pattern)).sheet();
+        String base = "templates/" + pattern.id();
+        String what = "wrap template of pattern " + pattern.id() + " at full size: ";
+        put(base + "-a4.pdf", what + "print at 100 % on A4", PdfWriter.print(sheet, PdfSettings.of(Paper.A4)));
+        put(
+                base + "-letter.pdf",
+                what + "print at 100 % on Letter",
+                PdfWriter.print(sheet, PdfSettings.of(Paper.LETTER)));
+        put(base + ".svg", what + "for a plotter or a cutter of paper and card", SvgWriter.print(sheet));
+        put(
+                base + "-r2000.dxf",
+                what + "DXF R2000, closed polylines",
+                DxfWriter.print(sheet, DxfFlavour.R2000, DxfOutlines.POLYLINES));
+        put(
+                base + "-r12.dxf",
+                what + "DXF R12, lines and arcs, for older programs",
+                DxfWriter.print(sheet, DxfFlavour.R12));
+    }
+
+    private WrapSettings wrap(Pattern pattern) {
+        Job job = plan.job();
+        int made = job.order().made(pattern.count());
+        return new WrapSettings(
+                pattern,
+                job.hub().body(),
+                job.hub().collar().odMeasured(),
+                WrapSettings.OFFICE_PAPER,
+                new WrapSettings.OrderWords(job.title(), job.revision(), made));
+    }
+
+    private void program(ProgramFile program) {
+        put(path(program), purpose(program), program.text());
+    }
+
+    private static String path(ProgramFile program) {
+        return "machine/" + program.name();
+    }
+
+    private static String purpose(ProgramFile program) {
+        String what = program.task()
+                .map(t -> "pattern " + t.pattern() + ", "
+                        + (t.marks()
+                                ? "the two dimples"
+                                : t.cutter().kind().title() + " " + t.cutter().marked()))
+                .orElse("turns the rotary axis by 30° and asks which way it went");
+        return switch (program.purpose()) {
+            case CUT -> what;
+            case AIR_CUT -> "air cut of " + what;
+            case DIRECTION_TEST -> "run this first: " + what;
+        };
+    }
+
+    private List<ProgramEntry> programs() {
+        return production.rotary().programs().stream().map(this::entry).toList();
+    }
+
+    private ProgramEntry entry(ProgramFile program) {
+        List<String> tools = program.task().map(t -> List.of(t.cutter().id())).orElse(List.of());
+        return new ProgramEntry(path(program), plan.job().shop().machine().name(), program.seconds(), tools);
+    }
+}
