@@ -163,7 +163,7 @@ final class TiltCommand implements Callable<Integer> {
     }
 
     private static String both(double length) {
-        return Decimals.fixed(length, 3) + " mm (" + InchFractions.decimal(length, 4) + " in)";
+        return Decimals.fixed(length, 3) + " mm (" + InchFractions.decimal(length, 4) + ")";
     }
 
     private static String text(TiltReport report, Inputs inputs) {
