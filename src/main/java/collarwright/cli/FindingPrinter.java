@@ -2,7 +2,11 @@ package collarwright.cli;
 
 import collarwright.finding.Finding;
 import collarwright.finding.Level;
+import collarwright.finding.Where;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Prints findings for a person at a terminal, one below the other.
@@ -16,18 +20,28 @@ import java.util.List;
  */
 public final class FindingPrinter {
 
+    /** Up to this many findings of one kind are printed in full; of more, the first stands for all. */
+    private static final int FEW = 3;
+
+    private static final int MOST_ALSO = 8;
+
     private FindingPrinter() {}
 
     /**
-     * Prints findings and, if there is more than one, how many there are.
+     * Prints findings and, if there is more than one, how many there are. Many of one kind on parts of the model are
+     * told by the first of them, with the places of the others.
      *
      * @param findings in the order in which they are printed
      * @return lines that end with {@code \n}; empty text for no findings
      */
     public static String print(List<Finding> findings) {
         StringBuilder text = new StringBuilder();
-        for (Finding finding : findings) {
-            print(finding, text);
+        for (List<Finding> alike : grouped(findings)) {
+            print(alike.get(0), text);
+            alike.stream().skip(1).limit(MOST_ALSO).forEach(f -> also(f, alike.get(0), text));
+            if (alike.size() > MOST_ALSO + 1) {
+                line(text, "also", (alike.size() - MOST_ALSO - 1) + " more; check --json lists all");
+            }
         }
         if (findings.size() > 1) {
             text.append(summary(findings)).append('\n');
@@ -58,6 +72,31 @@ public final class FindingPrinter {
                     .append(name)
                     .append(count == 1 ? "" : "s");
         }
+    }
+
+    // Findings of one kind on many parts of the model, such as all patterns, come one after another, the worst first.
+    private static List<List<Finding>> grouped(List<Finding> findings) {
+        Map<String, List<Finding>> kinds = new LinkedHashMap<>();
+        for (Finding finding : findings) {
+            String kind = finding.where() instanceof Where.Part
+                    ? finding.level() + " " + finding.code()
+                    : "a place of its own " + kinds.size();
+            kinds.computeIfAbsent(kind, k -> new ArrayList<>()).add(finding);
+        }
+        List<List<Finding>> groups = new ArrayList<>();
+        for (List<Finding> kind : kinds.values()) {
+            if (kind.size() > FEW) {
+                groups.add(kind);
+            } else {
+                kind.forEach(f -> groups.add(List.of(f)));
+            }
+        }
+        return groups;
+    }
+
+    private static void also(Finding finding, Finding first, StringBuilder text) {
+        String expected = finding.expected().equals(first.expected()) ? "" : " (expected " + finding.expected() + ")";
+        line(text, "also", finding.where().text() + ": " + finding.found() + expected);
     }
 
     private static void print(Finding finding, StringBuilder text) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
 import collarwright.finding.Where;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -50,5 +51,33 @@ class FindingPrinterTest {
         String text = FindingPrinter.print(List.of(nasty));
         assertThat(text.chars()).allMatch(c -> c == '\n' || (c >= 32 && c != 0x202e));
         assertThat(text.lines()).hasSize(4);
+    }
+
+    @Test
+    void print_manyOfOneKind_tellsTheFirstInFullAndThePlacesOfTheRest() {
+        List<Finding> many = new ArrayList<>();
+        for (int i = 1; i <= 12; i++) {
+            many.add(Finding.warn(
+                    Code.HOLE_SLACK,
+                    new Where.Part("pattern C" + i),
+                    i == 2 ? "at most 3°" : "at most 2°",
+                    i + "°",
+                    "do"));
+        }
+        String text = FindingPrinter.print(many);
+        assertThat(text).startsWith("""
+                        WARN  pattern C1  HOLE_SLACK
+                          expected  at most 2°
+                          found     1°
+                          do        do
+                          also      pattern C2: 2° (expected at most 3°)
+                          also      pattern C3: 3°
+                        """);
+        assertThat(text).endsWith("""
+                          also      pattern C9: 9°
+                          also      3 more; check --json lists all
+                        12 warnings
+                        """);
+        assertThat(FindingPrinter.print(many.subList(0, 3)).lines()).hasSize(13);
     }
 }
