@@ -19,6 +19,7 @@ import java.util.Optional;
 public final class JobReader {
 
     private static final int TITLE_CHARACTERS = 500;
+    private static final double MOST_PIECES = 1e9;
 
     private final TomlReader reader;
     private final Profiles profiles;
@@ -65,6 +66,8 @@ public final class JobReader {
         Optional<DomeReader> dome = domeTable.map(DomeReader::new);
         Optional<DomeSettings> settings = dome.flatMap(DomeReader::settings);
         Optional<SizeRule> size = dome.flatMap(DomeReader::size);
+        domeTable.ifPresent(table -> floorOfSphere(table, settings, size));
+        order.ifPresent(o -> countable(root, o, settings));
         Optional<StrutSettings> strut = root.needTable("strut", "what struts are made of")
                 .flatMap(table -> new StrutReader(table, profiles).read());
         Optional<TableView> hubTable = root.needTable("hub", "what hubs are made of");
@@ -103,6 +106,39 @@ public final class JobReader {
                 bounds.orElseThrow().limits(),
                 shop.orElseThrow());
         return Optional.of(Revisions.stamped(job));
+    }
+
+    private static void floorOfSphere(TableView dome, Optional<DomeSettings> settings, Optional<SizeRule> size) {
+        boolean whole = settings.filter(d -> d.rows() == 3 * d.frequency()).isPresent();
+        if (whole && size.filter(s -> s instanceof SizeRule.FloorDiameter).isPresent()) {
+            dome.key("floor-diameter")
+                    .stop(
+                            Code.JOB_CONFLICT,
+                            "a size that a whole sphere has",
+                            "floor-diameter, but the whole sphere is kept and has no floor",
+                            "give radius, height or longest-strut",
+                            "or keep fewer rows");
+        }
+    }
+
+    // Every strut end is counted, with spares; beyond this the counts themselves would be wrong.
+    private static void countable(TableView root, Order order, Optional<DomeSettings> settings) {
+        if (settings.isEmpty() || order.domes() == 1) {
+            return;
+        }
+        double frequency = settings.get().frequency();
+        double endsOfSphere = 60 * frequency * frequency;
+        double made = endsOfSphere * order.domes() * (1 + order.sparesPercent() / 100);
+        if (made > MOST_PIECES) {
+            long most = (long) (MOST_PIECES / (endsOfSphere * (1 + order.sparesPercent() / 100)));
+            root.table("order")
+                    .ifPresent(table -> table.key("domes")
+                            .stop(
+                                    Code.JOB_OUT_OF_RANGE,
+                                    "at most " + most + " domes of this frequency in one job",
+                                    Integer.toString(order.domes()),
+                                    "split the order over several jobs"));
+        }
     }
 
     private static Optional<String> title(TableView root) {
