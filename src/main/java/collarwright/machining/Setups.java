@@ -52,7 +52,7 @@ final class Setups {
 
     private static List<String> notes(RotarySettings settings) {
         List<String> notes = new ArrayList<>();
-        notes.add("Run the direction test once after every change to the machine.");
+        notes.add("Run " + DirectionTest.fileName(settings.machine()) + " once after every change to the machine.");
         notes.add("Run every program in the air first, single step, hand on stop.");
         notes.add("The two dimples: one on the 0° line, one beside it clockwise as seen from above TOP;"
                 + " both lie near the TOP edge.");

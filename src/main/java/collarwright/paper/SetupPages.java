@@ -44,10 +44,7 @@ final class SetupPages {
                 setup.zero().top()));
         flow.heading("Programs, in this order");
         flow.grid(steps(setup));
-        List<String> notes = new ArrayList<>(setup.notes());
-        notes.add("Rotary direction test: " + setup.directionTest() + ".");
-        flow.points(notes);
-        flow.text(String.join("; ", formulas(setup)) + ".");
+        flow.points(setup.notes());
     }
 
     private Grid steps(SetupSheet setup) {
@@ -82,11 +79,14 @@ final class SetupPages {
                 rows);
     }
 
-    private static List<String> formulas(SetupSheet setup) {
+    /** How speeds and feeds come about, one line for each cutter; the same on every sheet, so told once. */
+    static List<String> formulas(List<SetupSheet> setups) {
         List<String> lines = new ArrayList<>();
-        for (SetupSheet.Step step : setup.steps()) {
-            for (String formula : step.cut().formulas()) {
-                String line = step.cutter().marked() + ": " + formula;
+        for (SetupSheet setup : setups) {
+            for (SetupSheet.Step step : setup.steps()) {
+                String line =
+                        step.cutter().marked() + " " + step.cutter().kind().title() + ": "
+                                + String.join("; ", step.cut().formulas());
                 if (!lines.contains(line)) {
                     lines.add(line);
                 }

@@ -101,6 +101,11 @@ public final class Traveller {
         flow.text(
                 "Measure one hole of every cutter in scrap of this stock before the run, and give the size in the job if"
                         + " it differs: a quarter of a millimetre is about a degree.");
+        List<String> formulas = SetupPages.formulas(work.setups());
+        if (!formulas.isEmpty()) {
+            flow.heading("Speeds and feeds of the programs");
+            flow.points(formulas);
+        }
     }
 
     private void dome() {
