@@ -49,7 +49,7 @@ final class PatternTables {
                     Cell.of(InchFractions.nearest(arc, 32).text()),
                     Cell.of(pilot(hole.cutter().kind())),
                     Cell.strong(
-                            hole.cutter().marked() + " " + hole.cutter().kind().title()),
+                            hole.cutter().marked() + (hole.cutter().kind() == CutterKind.HOLE_SAW ? " saw" : " twist")),
                     Cell.of(figures.size(hole.diameter())),
                     Cell.of(figures.length(travel(hole))),
                     Cell.tick()));
@@ -75,10 +75,7 @@ final class PatternTables {
     }
 
     private HoleDepth depth(Hole hole) {
-        var collar = job.hub().collar();
-        boolean measured = collar.odMeasured() && collar.wallMeasured();
-        Workpiece work =
-                new Workpiece(collar.title(), job.hub().body(), collar.outOfRound(), measured, collar.lengths());
+        Workpiece work = Workpiece.of(job.hub().collar(), job.hub().body());
         return HoleDepth.of(work, hole.cutter(), job.limits().overtravel());
     }
 

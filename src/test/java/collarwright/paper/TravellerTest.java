@@ -95,7 +95,7 @@ class TravellerTest {
                         .anySatisfy(line -> assertThat(line)
                                 .startsWith(start)
                                 .contains(" " + rounded(arc, 2) + " ")
-                                .contains("in saw " + hole.cutter().marked() + " hole saw"));
+                                .contains("in saw " + hole.cutter().marked() + " saw"));
             }
         }
     }
