@@ -21,7 +21,7 @@ record HoleLetters(FreeSpace.Placed hole, String number, String marked, String d
         return new HoleLetters(
                 place,
                 Integer.toString(hole.hole().number()),
-                PlainText.strokes(hole.hole().cutter().marked()),
+                StrokeFont.say(hole.hole().cutter().marked()),
                 "drills " + Decimals.trimmed(hole.hole().diameter(), 2));
     }
 

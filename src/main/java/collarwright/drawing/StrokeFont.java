@@ -1,5 +1,6 @@
 package collarwright.drawing;
 
+import collarwright.units.PlainText;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -34,6 +35,16 @@ public final class StrokeFont {
         StringBuilder all = new StringBuilder(" ");
         GLYPHS.keySet().stream().sorted().forEach(all::appendCodePoint);
         return all.toString();
+    }
+
+    /**
+     * Says a text in the letters of this font.
+     *
+     * @param text any text
+     * @return one line that the font can draw
+     */
+    public static String say(String text) {
+        return PlainText.of(text, StrokeFont::covers);
     }
 
     /**

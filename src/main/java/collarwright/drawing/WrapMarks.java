@@ -231,8 +231,8 @@ final class WrapMarks {
 
     private void names() {
         WrapSettings settings = template.settings();
-        String id = PlainText.strokes(settings.pattern().id());
-        String revision = "rev " + PlainText.strokes(settings.order().revision());
+        String id = StrokeFont.say(settings.pattern().id());
+        String revision = "rev " + StrokeFont.say(settings.order().revision());
         Point right = new Point(zero + 4, 6);
         if (!letters.setPairNear(id, revision, NAME_HEIGHTS, right, length / 2)) {
             wanted(id);
@@ -241,7 +241,7 @@ final class WrapMarks {
         String seam = "seam " + Decimals.trimmed(Angles.degrees(template.seam().azimuth()), 1) + "°";
         end(seam, true);
         end(seam, false);
-        instruction(PlainText.strokes(settings.order().title()));
+        instruction(StrokeFont.say(settings.order().title()));
     }
 
     private void wanted(String text) {

@@ -64,9 +64,9 @@ final class WrapSheet {
     }
 
     private static double title(Drawing all, Heading heading, double x, double y, double room) {
-        String drawing = PlainText.strokes(heading.drawing() + "   rev " + heading.revision());
+        String drawing = StrokeFont.say(heading.drawing() + "   rev " + heading.revision());
         double base = y + GAP / 2;
-        List<String> lines = new ArrayList<>(wrapped(List.of(PlainText.strokes(heading.job())), room));
+        List<String> lines = new ArrayList<>(wrapped(List.of(StrokeFont.say(heading.job())), room));
         for (int i = lines.size() - 1; i >= 0; i--) {
             if (!lines.get(i).isBlank()) {
                 all.add(Role.NOTE, Label.of(lines.get(i), LETTERS, x, base));
@@ -81,7 +81,7 @@ final class WrapSheet {
         List<String> lines = new ArrayList<>();
         for (String note : notes) {
             String line = "";
-            for (String word : PlainText.words(PlainText.strokes(note))) {
+            for (String word : LineBreaks.words(StrokeFont.say(note))) {
                 String longer = line.isEmpty() ? word : line + " " + word;
                 if (!line.isEmpty() && StrokeFont.width(longer, LETTERS) > room) {
                     lines.add(line);
@@ -135,7 +135,7 @@ final class WrapSheet {
                     Decimals.fixed(hole.arcOnPaper(), 2),
                     Decimals.fixed(hole.fromLeftEnd(), 2),
                     Decimals.fixed(hole.hole().height(), 2),
-                    PlainText.strokes(hole.hole().cutter().marked()),
+                    StrokeFont.say(hole.hole().cutter().marked()),
                     Decimals.fixed(hole.hole().diameter(), 2)));
         }
         return rows;

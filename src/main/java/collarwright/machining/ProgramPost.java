@@ -135,7 +135,7 @@ final class ProgramPost {
     }
 
     private void comment(String text) {
-        for (String line : PlainText.lines(text, machine.post().lineLength() - 2)) {
+        for (String line : ProgramText.lines(text, machine.post().lineLength() - 2)) {
             lines.add("(" + line + ")");
         }
     }

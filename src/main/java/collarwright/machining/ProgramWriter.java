@@ -1,5 +1,6 @@
 package collarwright.machining;
 
+import collarwright.units.PlainText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

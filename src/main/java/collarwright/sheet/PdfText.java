@@ -1,6 +1,7 @@
 package collarwright.sheet;
 
-import collarwright.drawing.PlainText;
+import collarwright.drawing.LineBreaks;
+import collarwright.units.PlainText;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -68,7 +69,7 @@ final class PdfText {
     List<String> lines(String text, double points, double room) {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String word : PlainText.words(sayable(text))) {
+        for (String word : LineBreaks.words(sayable(text))) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (width(longer, points) <= room) {
                 line = longer;

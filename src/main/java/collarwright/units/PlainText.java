@@ -1,4 +1,4 @@
-package collarwright.drawing;
+package collarwright.units;
 
 import java.text.Normalizer;
 import java.util.List;
@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * turned back.
  */
 public final class PlainText {
+    private static final int FRACTION_SLASH = 0x2044;
     private static final String CYRILLIC = "абвгдежзийклмнопрстуфхцчшщъыьэюяёєіїґў";
     private static final List<String> CYRILLIC_LATIN = List.of(
             "a", "b", "v", "g", "d", "e", "zh", "z", "i", "y", "k", "l", "m", "n", "o", "p", "r", "s", "t", "u", "f",
@@ -33,6 +34,12 @@ public final class PlainText {
             Map.entry((int) 'þ', "th"),
             Map.entry((int) 'ł', "l"),
             Map.entry((int) 'ı', "i"),
+            Map.entry((int) 'ħ', "h"),
+            Map.entry((int) 'ŋ', "n"),
+            Map.entry((int) '÷', "/"),
+            Map.entry((int) '√', "sqrt"),
+            Map.entry((int) '≤', "<="),
+            Map.entry((int) '≥', ">="),
             Map.entry((int) '‘', "'"),
             Map.entry((int) '’', "'"),
             Map.entry((int) '‚', "'"),
@@ -53,13 +60,13 @@ public final class PlainText {
     private PlainText() {}
 
     /**
-     * Says a text in the letters of the {@link StrokeFont}.
+     * Says a text in printable ASCII.
      *
      * @param text any text
-     * @return one line that the font can draw
+     * @return one line of the characters 32 to 126, trimmed
      */
-    public static String strokes(String text) {
-        return of(text, StrokeFont::covers);
+    public static String ascii(String text) {
+        return of(text, c -> c >= 32 && c < 127);
     }
 
     /**
@@ -73,16 +80,6 @@ public final class PlainText {
         StringBuilder out = new StringBuilder();
         Normalizer.normalize(text, Normalizer.Form.NFC).codePoints().forEach(c -> out.append(say(c, covered)));
         return out.toString().strip().replaceAll(" +", " ");
-    }
-
-    /**
-     * Takes a line apart where it may be broken: at its spaces, but not between a number and its unit.
-     *
-     * @param line one line with single spaces
-     * @return its words in order
-     */
-    public static List<String> words(String line) {
-        return List.of(line.split("(?<![0-9]) | (?!(?:%|mm|in)(?:[ ,.:;)]|$))"));
     }
 
     private static String say(int c, IntPredicate covered) {
@@ -131,7 +128,7 @@ public final class PlainText {
         StringBuilder kept = new StringBuilder();
         apart.codePoints()
                 .filter(p -> Character.getType(p) != Character.NON_SPACING_MARK)
-                .forEach(kept::appendCodePoint);
+                .forEach(p -> kept.appendCodePoint(p == FRACTION_SLASH ? '/' : p));
         return kept.length() == 0 ? Character.toString(c) : kept.toString();
     }
 }
