@@ -36,18 +36,24 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        JobFiles files = JobFiles.open(job, Optional.ofNullable(profiles));
-        JobReading reading = files.read();
-        if (reading.job().isEmpty()) {
-            if (json) {
-                terminal.print(CheckReport.json(reading.findings()));
-                return CommandLines.exitCode(reading.findings());
+        try {
+            return checked();
+        } catch (JobException e) {
+            if (!json) {
+                throw e;
             }
-            throw new JobException(reading.findings());
+            terminal.print(CheckReport.json(e.findings()));
+            return CommandLines.exitCode(e.findings());
         }
-        Production production = Production.of(reading.job().get(), files.collarStocks());
-        List<Finding> findings = new ArrayList<>(reading.findings());
-        findings.addAll(production.findings());
+    }
+
+    private int checked() {
+        List<Finding> findings = new ArrayList<>();
+        Production production;
+        try (Progress progress = new Progress(terminal)) {
+            progress.step("reading the job");
+            production = production(findings, progress);
+        }
         if (json) {
             terminal.print(CheckReport.json(production.plan().with(findings)));
         } else {
@@ -55,5 +61,18 @@ final class CheckCommand implements Callable<Integer> {
             terminal.printError(FindingPrinter.print(findings));
         }
         return CommandLines.exitCode(findings);
+    }
+
+    private Production production(List<Finding> findings, Progress progress) {
+        JobFiles files = JobFiles.open(job, Optional.ofNullable(profiles));
+        JobReading reading = files.read();
+        if (reading.job().isEmpty()) {
+            throw new JobException(reading.findings());
+        }
+        progress.step("planning, writing and rehearsing programs");
+        Production production = Production.of(reading.job().get(), files.collarStocks());
+        findings.addAll(reading.findings());
+        findings.addAll(production.findings());
+        return production;
     }
 }

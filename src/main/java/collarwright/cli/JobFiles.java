@@ -5,7 +5,6 @@ import collarwright.finding.Finding;
 import collarwright.finding.JobException;
 import collarwright.finding.Where;
 import collarwright.job.BundledProfiles;
-import collarwright.job.FolderProfiles;
 import collarwright.job.JobReader;
 import collarwright.job.JobReading;
 import collarwright.job.ProfileSource;

@@ -47,8 +47,21 @@ final class MakeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Progress progress = new Progress(terminal);
-        progress.step("reading the job");
+        List<Finding> findings = new ArrayList<>();
+        Path folder = Optional.ofNullable(out).orElseGet(this::besideTheJob);
+        int files;
+        try (Progress progress = new Progress(terminal)) {
+            progress.step("reading the job");
+            Map<String, byte[]> contents = contents(findings, progress);
+            progress.step("writing " + folder);
+            findings.addAll(PackFolder.write(folder, contents, replace));
+            files = contents.size() + 1;
+        }
+        report(findings, folder, files);
+        return 0;
+    }
+
+    private Map<String, byte[]> contents(List<Finding> findings, Progress progress) {
         JobFiles files = JobFiles.open(job, Optional.ofNullable(profiles));
         JobReading reading = files.read();
         if (reading.job().isEmpty()) {
@@ -56,19 +69,14 @@ final class MakeCommand implements Callable<Integer> {
         }
         progress.step("planning, writing and rehearsing programs");
         Production production = Production.of(reading.job().get(), files.collarStocks());
-        List<Finding> findings = new ArrayList<>(reading.findings());
+        findings.addAll(reading.findings());
         findings.addAll(production.findings());
         findings.sort(Comparator.comparing(Finding::level));
         if (!production.makeable()) {
             throw new JobException(findings);
         }
         progress.step("drawing");
-        Map<String, byte[]> contents = PackContents.of(production.with(inPack(findings)));
-        Path folder = Optional.ofNullable(out).orElseGet(this::besideTheJob);
-        progress.step("writing " + folder);
-        findings.addAll(PackFolder.write(folder, contents, replace));
-        report(findings, folder, contents.size() + 1);
-        return 0;
+        return PackContents.of(production.with(inPack(findings)));
     }
 
     private Path besideTheJob() {
