@@ -27,7 +27,7 @@ class CommandsTest {
 
     @Test
     void nothing_showsTheCommands() {
-        Run run = Run.of();
+        CommandRun run = CommandRun.of();
         assertThat(run.code()).isEqualTo(2);
         assertThat(run.err()).contains("make", "check", "tilt", "new", "profiles", "explain");
     }
@@ -35,14 +35,14 @@ class CommandsTest {
     @ParameterizedTest
     @ValueSource(strings = {"make", "check", "tilt", "new", "profiles", "explain"})
     void help_ofEveryCommand_isThere(String command) {
-        Run run = Run.of(command, "--help");
+        CommandRun run = CommandRun.of(command, "--help");
         assertThat(run.code()).as(run.err()).isZero();
         assertThat(run.out()).startsWith("Usage: collarwright " + command);
     }
 
     @Test
     void help_goesToStandardOutput() {
-        Run run = Run.of("make", "--help");
+        CommandRun run = CommandRun.of("make", "--help");
         assertThat(run.code()).isZero();
         assertThat(run.out()).contains("--replace", "--profiles", "--out");
         assertThat(run.err()).isEmpty();
@@ -51,7 +51,7 @@ class CommandsTest {
     @ParameterizedTest
     @ValueSource(strings = {"mkae job.toml", "make", "check a.toml b.toml", "make job.toml --replcae", "tilt"})
     void wrongCommandLine_isRefused(String line) {
-        Run run = Run.of(line.split(" "));
+        CommandRun run = CommandRun.of(line.split(" "));
         assertThat(run.code()).isEqualTo(2);
         assertThat(run.out()).isEmpty();
         assertThat(run.err()).contains("COMMAND_LINE", "--help");
@@ -61,13 +61,13 @@ class CommandsTest {
     void starter_isMadeAsItIs() throws IOException {
         Path job = folder.resolve("Größe é").resolve("my job.toml");
         Files.createDirectory(job.getParent());
-        assertThat(Run.of("new", job.toString()).code()).isZero();
+        assertThat(CommandRun.of("new", job.toString()).code()).isZero();
 
-        Run check = Run.of("check", job.toString());
+        CommandRun check = CommandRun.of("check", job.toString());
         assertThat(check.code()).as(check.err()).isZero();
         assertThat(check.out()).contains("web between holes");
 
-        Run make = Run.of("make", job.toString());
+        CommandRun make = CommandRun.of("make", job.toString());
         assertThat(make.code()).as(make.err()).isZero();
         assertThat(make.out()).contains("my job-pack");
         assertThat(folder.resolve("Größe é/my job-pack/index.html")).exists();
@@ -76,7 +76,7 @@ class CommandsTest {
     @Test
     void starter_isNotWrittenOverAFile() throws IOException {
         Path job = Files.writeString(folder.resolve("job.toml"), "mine");
-        Run run = Run.of("new", job.toString());
+        CommandRun run = CommandRun.of("new", job.toString());
         assertThat(run.code()).isEqualTo(5);
         assertThat(job).hasContent("mine");
     }
@@ -84,8 +84,8 @@ class CommandsTest {
     @Test
     void checkJson_ofASoundJob_holdsChecksWithLimits() throws IOException {
         Path job = folder.resolve("job.toml");
-        Run.of("new", job.toString());
-        Run run = Run.of("check", job.toString(), "--json");
+        CommandRun.of("new", job.toString());
+        CommandRun run = CommandRun.of("check", job.toString(), "--json");
         assertThat(run.code()).isZero();
         assertThat(run.err()).isEmpty();
         JsonNode checks = new ObjectMapper().readTree(run.out()).path("checks");
@@ -95,7 +95,7 @@ class CommandsTest {
 
     @Test
     void checkJson_ofAMissingFile_isStillJson() throws IOException {
-        Run run = Run.of("check", folder.resolve("none.toml").toString(), "--json");
+        CommandRun run = CommandRun.of("check", folder.resolve("none.toml").toString(), "--json");
         assertThat(run.code()).isEqualTo(3);
         assertThat(run.err()).isEmpty();
         assertThat(new ObjectMapper()
@@ -110,7 +110,7 @@ class CommandsTest {
     @Test
     void checkJson_ofAWrongJob_isStillJson() throws IOException {
         Path job = Files.writeString(folder.resolve("job.toml"), "titel = \"x\"\n");
-        Run run = Run.of("check", job.toString(), "--json");
+        CommandRun run = CommandRun.of("check", job.toString(), "--json");
         assertThat(run.code()).isEqualTo(3);
         assertThat(new ObjectMapper().readTree(run.out()).path("findings").size())
                 .isGreaterThan(1);
@@ -130,7 +130,8 @@ class CommandsTest {
                 high = a;
             }
         }
-        Run run = Run.of("tilt", "--strut", "30", "--collar-od", "1000 m", "--wall", "10", "--hole", "50", "--json");
+        CommandRun run = CommandRun.of(
+                "tilt", "--strut", "30", "--collar-od", "1000 m", "--wall", "10", "--hole", "50", "--json");
         assertThat(run.code()).as(run.err()).isZero();
         assertThat(new ObjectMapper().readTree(run.out()).path("tiltLimitDeg").asDouble())
                 .isCloseTo(Math.toDegrees(low), within(0.01));
@@ -140,26 +141,28 @@ class CommandsTest {
     void tilt_leanAndHole_areInverse() throws IOException {
         String[] sizes = {"tilt", "--strut", "0.922 in", "--collar-od", "4.5in", "--wall", "0.337in"};
         JsonNode need = new ObjectMapper()
-                .readTree(Run.of(with(sizes, "--lean", "15.86", "--json")).out());
+                .readTree(
+                        CommandRun.of(with(sizes, "--lean", "15.86", "--json")).out());
         String hole = need.path("holeMm").asText() + " mm";
         JsonNode limit = new ObjectMapper()
-                .readTree(Run.of(with(sizes, "--hole", hole, "--json")).out());
+                .readTree(CommandRun.of(with(sizes, "--hole", hole, "--json")).out());
         assertThat(limit.path("tiltLimitDeg").asDouble()).isCloseTo(15.86, within(1e-9));
     }
 
     @Test
     void tilt_easedRims_letTheStrutLeanFurther() {
         String[] sizes = {"tilt", "--strut", "40", "--collar-od", "160", "--wall", "8", "--hole", "44"};
-        Run sharp = Run.of(sizes);
-        Run eased = Run.of(with(sizes, "--rims", "0.5 mm"));
+        CommandRun sharp = CommandRun.of(sizes);
+        CommandRun eased = CommandRun.of(with(sizes, "--rims", "0.5 mm"));
         // A wall of 8 mm eased by 0.5 mm on either side is a wall of 7 mm inside a collar of 159 mm.
-        Run thinner = Run.of("tilt", "--strut", "40", "--collar-od", "159", "--wall", "7", "--hole", "44");
+        CommandRun thinner =
+                CommandRun.of("tilt", "--strut", "40", "--collar-od", "159", "--wall", "7", "--hole", "44");
         assertThat(tiltLimit(eased)).isEqualTo(tiltLimit(thinner)).isNotEqualTo(tiltLimit(sharp));
         assertThat(sharp.out()).contains("Sharp rims are assumed");
         assertThat(eased.out()).contains("eased, 0.500 mm").doesNotContain("Sharp rims");
     }
 
-    private static String tiltLimit(Run run) {
+    private static String tiltLimit(CommandRun run) {
         return run.out()
                 .lines()
                 .filter(l -> l.startsWith("tilt limit"))
@@ -183,7 +186,7 @@ class CommandsTest {
                 "--strut -40 --collar-od 160 --wall 8 --hole 44"
             })
     void tilt_impossible_isRefused(String options) {
-        Run run = Run.of(("tilt " + options).split(" "));
+        CommandRun run = CommandRun.of(("tilt " + options).split(" "));
         assertThat(run.code()).as(run.out()).isEqualTo(2);
         assertThat(run.out()).isEmpty();
         assertThat(run.err()).contains("expected", "found");
@@ -191,14 +194,15 @@ class CommandsTest {
 
     @Test
     void tilt_centimetres_areRead() throws IOException {
-        Run run = Run.of("tilt --strut 4 --collar-od 16 --wall 0.8 --hole 4.4 --units cm --json".split(" "));
+        CommandRun run =
+                CommandRun.of("tilt --strut 4 --collar-od 16 --wall 0.8 --hole 4.4 --units cm --json".split(" "));
         assertThat(new ObjectMapper().readTree(run.out()).path("strutMm").asDouble())
                 .isEqualTo(40);
     }
 
     @Test
     void profiles_listsEveryKindWithTitles() {
-        Run run = Run.of("profiles");
+        CommandRun run = CommandRun.of("profiles");
         assertThat(run.code()).isZero();
         assertThat(run.out())
                 .contains("pvc-metric-110x8.2", "materials", "metric-twist", "rotary-plain", "not measured");
@@ -207,14 +211,14 @@ class CommandsTest {
     @ParameterizedTest
     @ValueSource(strings = {"pvc-metric-110x8.2", "pvc", "metric-twist", "rotary-cycles", "press", "emt-3in"})
     void profiles_one_hasASourceAndAFile(String name) {
-        Run run = Run.of("profiles", name);
+        CommandRun run = CommandRun.of("profiles", name);
         assertThat(run.code()).as(run.err()).isZero();
         assertThat(run.out()).containsPattern("(?m)^  source +\\S").containsPattern("(?m)^  file +\\S");
     }
 
     @Test
     void profiles_unknown_offersTheNearest() {
-        Run run = Run.of("profiles", "pvc-metrik-110x8.2");
+        CommandRun run = CommandRun.of("profiles", "pvc-metrik-110x8.2");
         assertThat(run.code()).isEqualTo(3);
         assertThat(run.err()).contains("PROFILE_UNKNOWN", "pvc-metric-110x8.2");
     }
@@ -223,10 +227,11 @@ class CommandsTest {
     void profiles_ownFolder_winsByName() throws IOException {
         Path own = Files.createDirectory(folder.resolve("mine é"));
         Files.writeString(own.resolve("wood.toml"), "[material.pvc]\ntitle = \"our own pvc\"\n");
-        Run run = Run.of("profiles", "--profiles", own.toString());
+        CommandRun run = CommandRun.of("profiles", "--profiles", own.toString());
         // Whatever else it lacks is told by its file's name.
         assertThat(run.err() + run.out()).contains("wood.toml");
-        assertThat(Run.of("profiles", "--profiles", folder.resolve("none").toString())
+        assertThat(CommandRun.of(
+                                "profiles", "--profiles", folder.resolve("none").toString())
                         .code())
                 .isEqualTo(3);
     }
@@ -234,7 +239,7 @@ class CommandsTest {
     @ParameterizedTest
     @EnumSource(Code.class)
     void explain_everyCode_hasCauseAndCure(Code code) {
-        Run run = Run.of("explain", code.name());
+        CommandRun run = CommandRun.of("explain", code.name());
         assertThat(run.code()).as(run.err()).isZero();
         assertThat(run.out()).contains(code.name()).hasLineCount((int)
                 run.out().lines().count());
@@ -243,7 +248,7 @@ class CommandsTest {
 
     @Test
     void explain_unknown_offersTheNearest() {
-        Run run = Run.of("explain", "HOLE_SLAK");
+        CommandRun run = CommandRun.of("explain", "HOLE_SLAK");
         assertThat(run.code()).isEqualTo(2);
         assertThat(run.err()).contains("HOLE_SLACK");
     }

@@ -5,13 +5,13 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 
 /** What a command gave: its exit code and both streams. */
-record Run(int code, String out, String err) {
+record CommandRun(int code, String out, String err) {
 
-    static Run of(String... args) {
+    static CommandRun of(String... args) {
         return of(false, args);
     }
 
-    static Run of(boolean live, String... args) {
+    static CommandRun of(boolean live, String... args) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         int code = CommandLines.run(
@@ -20,6 +20,6 @@ record Run(int code, String out, String err) {
                         new PrintStream(err, true, StandardCharsets.UTF_8),
                         live),
                 args);
-        return new Run(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        return new CommandRun(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 }
