@@ -2,11 +2,9 @@ package collarwright.cli;
 
 import collarwright.finding.Finding;
 import collarwright.finding.JobException;
-import collarwright.job.JobReading;
 import collarwright.pack.CheckReport;
-import collarwright.plan.Production;
+import collarwright.plan.Plan;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -48,31 +46,18 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private int checked() {
-        List<Finding> findings = new ArrayList<>();
-        Production production;
+        JobFiles.Planned planned;
         try (Progress progress = new Progress(terminal)) {
-            progress.step("reading the job");
-            production = production(findings, progress);
+            planned = JobFiles.open(job, Optional.ofNullable(profiles)).planned(progress);
         }
+        Plan plan = planned.production().plan();
+        List<Finding> findings = planned.findings();
         if (json) {
-            terminal.print(CheckReport.json(production.plan().with(findings)));
+            terminal.print(CheckReport.json(plan.with(findings)));
         } else {
-            terminal.print(CheckTable.print(production.plan()));
+            terminal.print(CheckTable.print(plan));
             terminal.printError(FindingPrinter.print(findings));
         }
         return CommandLines.exitCode(findings);
-    }
-
-    private Production production(List<Finding> findings, Progress progress) {
-        JobFiles files = JobFiles.open(job, Optional.ofNullable(profiles));
-        JobReading reading = files.read();
-        if (reading.job().isEmpty()) {
-            throw new JobException(reading.findings());
-        }
-        progress.step("planning, writing and rehearsing programs");
-        Production production = Production.of(reading.job().get(), files.collarStocks());
-        findings.addAll(reading.findings());
-        findings.addAll(production.findings());
-        return production;
     }
 }

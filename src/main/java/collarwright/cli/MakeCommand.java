@@ -4,7 +4,6 @@ import collarwright.finding.Finding;
 import collarwright.finding.JobException;
 import collarwright.finding.Level;
 import collarwright.finding.Where;
-import collarwright.job.JobReading;
 import collarwright.pack.PackContents;
 import collarwright.pack.PackFolder;
 import collarwright.plan.Production;
@@ -51,7 +50,6 @@ final class MakeCommand implements Callable<Integer> {
         Path folder = Optional.ofNullable(out).orElseGet(this::besideTheJob);
         int files;
         try (Progress progress = new Progress(terminal)) {
-            progress.step("reading the job");
             Map<String, byte[]> contents = contents(findings, progress);
             progress.step("writing " + folder);
             findings.addAll(PackFolder.write(folder, contents, replace));
@@ -62,15 +60,10 @@ final class MakeCommand implements Callable<Integer> {
     }
 
     private Map<String, byte[]> contents(List<Finding> findings, Progress progress) {
-        JobFiles files = JobFiles.open(job, Optional.ofNullable(profiles));
-        JobReading reading = files.read();
-        if (reading.job().isEmpty()) {
-            throw new JobException(reading.findings());
-        }
-        progress.step("planning, writing and rehearsing programs");
-        Production production = Production.of(reading.job().get(), files.collarStocks());
-        findings.addAll(reading.findings());
-        findings.addAll(production.findings());
+        JobFiles.Planned planned =
+                JobFiles.open(job, Optional.ofNullable(profiles)).planned(progress);
+        Production production = planned.production();
+        findings.addAll(planned.findings());
         findings.sort(Comparator.comparing(Finding::level));
         if (!production.makeable()) {
             throw new JobException(findings);
