@@ -28,7 +28,7 @@ final class IcosahedralRows {
 
     IcosahedralRows(DomeSettings settings) {
         this.settings = settings;
-        this.n = settings.frequency();
+        this.n = settings.breakdown().b();
         this.rows = settings.rows();
         this.tierStart = new int[rows + 2];
         for (int row = 0; row <= rows; row++) {

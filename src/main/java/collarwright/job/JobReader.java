@@ -110,7 +110,7 @@ public final class JobReader {
     }
 
     private static void floorOfSphere(TableView dome, Optional<DomeSettings> settings, Optional<SizeRule> size) {
-        boolean whole = settings.filter(d -> d.rows() == 3 * d.frequency()).isPresent();
+        boolean whole = settings.filter(d -> d.whole()).isPresent();
         if (whole && size.filter(s -> s instanceof SizeRule.FloorDiameter).isPresent()) {
             dome.key("floor-diameter")
                     .stop(
