@@ -74,7 +74,20 @@ final class MachineProfiles {
             words.clear();
             words.addAll(own);
         });
-        return new Machine.Post(cycles, words, lengthDecimals, angleDecimals, lineLength, end, extension);
+        return new Machine.Post(cycles, words, lengthDecimals, angleDecimals, lineLength, end, extension, layout(part));
+    }
+
+    /** All of it may be left out: the plainest layout then. */
+    private static Machine.Layout layout(Part part) {
+        int step = part.has("line-numbers")
+                ? (int) part.whole("line-numbers", "step of the N numbers, 0 for none", 0, 100)
+                : 0;
+        boolean percent = part.has("percent") && part.flag("percent", "whether % stands first and last");
+        boolean crlf = part.has("crlf") && part.flag("crlf", "whether lines end with CR LF in place of LF");
+        boolean milliseconds = part.has("dwell-unit")
+                && part.word("dwell-unit", "what P of a dwell counts", List.of("s", "ms"))
+                        .equals("ms");
+        return new Machine.Layout(step, percent, crlf, milliseconds);
     }
 
     private Machine.Travel travel() {
@@ -114,6 +127,10 @@ final class MachineProfiles {
         Part(String name, String expected) {
             part = table.needTable(name, expected);
             faulty |= part.isEmpty();
+        }
+
+        boolean has(String key) {
+            return part.filter(p -> p.key(key).present()).isPresent();
         }
 
         private Optional<KeyView> need(String key, String expected, String example) {

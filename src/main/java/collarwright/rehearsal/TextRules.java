@@ -119,7 +119,7 @@ final class TextRules {
             } else if (MINUS_ZERO.matcher(number).matches()) {
                 fault(line, letter + " without minus zero", letter + number);
             }
-        } else if (!WHOLE.matcher(number).matches() || number.length() > 6) {
+        } else if (!WHOLE.matcher(number).matches() || number.length() > (letter == 'N' ? 5 : 6)) {
             fault(line, letter + " with a whole number", letter + number);
         } else if (letter == 'N') {
             sequence(line, Integer.parseInt(number), first);
