@@ -13,18 +13,10 @@ import java.util.Optional;
  * @param zero where X, Y, Z and A are zero and where TOP faces
  * @param stick the stick's lengths
  * @param steps the files in their order, one cutter each
- * @param directionTest file name of the rotary direction test
- * @param notes what else to watch
+ * @param notes what else to watch, the rotary direction test by its file name first
  */
 public record SetupSheet(
-        String pattern,
-        String machine,
-        Load load,
-        Zero zero,
-        Stick stick,
-        List<Step> steps,
-        String directionTest,
-        List<String> notes) {
+        String pattern, String machine, Load load, Zero zero, Stick stick, List<Step> steps, List<String> notes) {
     /** Keeps the lists. */
     public SetupSheet {
         steps = List.copyOf(steps);

@@ -16,6 +16,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.TimeZone;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class RotaryJobTest {
@@ -272,6 +273,31 @@ class RotaryJobTest {
                 .containsOnly(Code.MACHINE_UNABLE);
     }
 
+    /** Twelve collars of 20 holes in small pecks are some thousand blocks: numbered by 100s they pass N99999. */
+    @Test
+    void lineNumbersBeyondFiveDigits_stopTheExport() {
+        Machine m = RotarySamples.machine(false);
+        double[] azimuths = IntStream.range(0, 20).mapToDouble(i -> 18.0 * i).toArray();
+        Pattern twenty = RotarySamples.pattern("CA", RotarySamples.twist(12), azimuths);
+        List<PatternRun> runs = List.of(new PatternRun(twenty, 12));
+        RotarySettings tens = RotarySamples.on(RotarySamples.metric(false), numbered(m, 10));
+        RotarySettings hundreds = RotarySamples.on(RotarySamples.metric(false), numbered(m, 100));
+
+        assertThat(RotaryJob.plan(tens, runs).programs()).isNotEmpty();
+        assertThat(RotaryJob.plan(hundreds, runs).findings())
+                .filteredOn(f -> f.level() == Level.STOP)
+                .singleElement()
+                .satisfies(f -> {
+                    assertThat(f.code()).isEqualTo(Code.MACHINE_UNABLE);
+                    assertThat(f.expected()).isEqualTo("line numbers up to N99999");
+                });
+    }
+
+    private static Machine numbered(Machine m, int step) {
+        Machine.Layout layout = new Machine.Layout(step, false, false, false);
+        return RotarySamples.with(m, new Machine.Post(false, m.post().words(), 3, 3, 70, "M2", "ngc", layout));
+    }
+
     @Test
     void airCutAboveTheTravel_isLeftOutWithAWarning() {
         Machine low = RotarySamples.with(
@@ -343,7 +369,7 @@ class RotaryJobTest {
         assertThat(setup.stick()).isEqualTo(new SetupSheet.Stick(1123, 100, 1023, 20, 60, 83));
         assertThat(setup.zero().z()).contains("set Z to 80.05 mm");
         assertThat(setup.zero().top()).isEqualTo("TOP faces the chuck");
-        assertThat(setup.directionTest()).isEqualTo("rotary-direction-test.ngc");
+        assertThat(setup.notes().get(0)).contains("rotary-direction-test.ngc");
         assertThat(setup.steps()).extracting(SetupSheet.Step::operations).containsExactly(24, 72);
         assertThat(setup.secondsInAll())
                 .isEqualTo(setup.steps().get(0).effort().seconds()

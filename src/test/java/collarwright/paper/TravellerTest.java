@@ -175,7 +175,7 @@ class TravellerTest {
             assertThat(at).as(step.file()).isGreaterThan(last);
             last = at;
         }
-        assertThat(text).contains(setup.zero().x()).contains(setup.directionTest());
+        assertThat(text).contains(setup.zero().x()).contains("rotary-direction-test.nc");
     }
 
     @Test
