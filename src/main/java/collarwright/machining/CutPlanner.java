@@ -22,6 +22,7 @@ import java.util.Optional;
  */
 final class CutPlanner {
 
+    /** How far over the cutting data a speed may rise: our choice, no source. */
     private static final double OVER = 1.25;
 
     /** Pecks shorter than this only rub: our choice, no source. */
