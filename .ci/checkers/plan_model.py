@@ -437,7 +437,7 @@ def build(given):
     domes, percent = given["order"]["domes"], given["order"]["sparesPercent"]
     plan = {
         "dome": {"frequency": given["frequency"], "rows": given["rows"], "tiers": given["rows"], "radiusMm": radius,
-                 "floorDiameterMm": radius * floor, "heightMm": radius * height, "apexZMm": radius * dome.points[0][2]},
+                 "floorDiameterMm": radius * floor or None, "heightMm": radius * height, "apexZMm": radius * dome.points[0][2]},
         "counts": count,
         "order": {"domes": domes, "spares": percent, "collars": sum(made(domes * p["count"], percent) for p in patterns),
                   "struts": sum(made(domes * t["count"], percent) for t in strut_types),

@@ -2,11 +2,9 @@ package collarwright.cli;
 
 import collarwright.finding.Finding;
 import collarwright.finding.JobException;
-import collarwright.job.JobReading;
 import collarwright.pack.CheckReport;
-import collarwright.plan.Production;
+import collarwright.plan.Plan;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -36,22 +34,28 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        JobFiles files = JobFiles.open(job, Optional.ofNullable(profiles));
-        JobReading reading = files.read();
-        if (reading.job().isEmpty()) {
-            if (json) {
-                terminal.print(CheckReport.json(reading.findings()));
-                return CommandLines.exitCode(reading.findings());
+        try {
+            return checked();
+        } catch (JobException e) {
+            if (!json) {
+                throw e;
             }
-            throw new JobException(reading.findings());
+            terminal.print(CheckReport.json(e.findings()));
+            return CommandLines.exitCode(e.findings());
         }
-        Production production = Production.of(reading.job().get(), files.collarStocks());
-        List<Finding> findings = new ArrayList<>(reading.findings());
-        findings.addAll(production.findings());
+    }
+
+    private int checked() {
+        JobFiles.Planned planned;
+        try (Progress progress = new Progress(terminal)) {
+            planned = JobFiles.open(job, Optional.ofNullable(profiles)).planned(progress);
+        }
+        Plan plan = planned.production().plan();
+        List<Finding> findings = planned.findings();
         if (json) {
-            terminal.print(CheckReport.json(production.plan().with(findings)));
+            terminal.print(CheckReport.json(plan.with(findings)));
         } else {
-            terminal.print(CheckTable.print(production.plan()));
+            terminal.print(CheckTable.print(plan));
             terminal.printError(FindingPrinter.print(findings));
         }
         return CommandLines.exitCode(findings);

@@ -42,6 +42,7 @@ public final class CommandLines {
         line.addSubcommand(new NewCommand(terminal));
         line.addSubcommand(new ProfilesCommand(terminal));
         line.addSubcommand(new ExplainCommand(terminal));
+        line.getSubcommands().values().forEach(CommandLines::withHelp);
         line.setOut(Terminal.writer(terminal.out()));
         line.setErr(Terminal.writer(terminal.err()));
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
@@ -57,6 +58,10 @@ public final class CommandLines {
         } catch (OutOfMemoryError | StackOverflowError e) {
             return failed(terminal, e);
         }
+    }
+
+    private static void withHelp(CommandLine command) {
+        command.getCommandSpec().mixinStandardHelpOptions(true).versionProvider(new Version());
     }
 
     private static int wrongCommandLine(Terminal terminal, ParameterException e) {

@@ -5,13 +5,12 @@ import collarwright.finding.Finding;
 import collarwright.finding.JobException;
 import collarwright.finding.Where;
 import collarwright.job.BundledProfiles;
-import collarwright.job.FolderProfiles;
 import collarwright.job.JobReader;
 import collarwright.job.JobReading;
 import collarwright.job.ProfileSource;
 import collarwright.job.Profiles;
 import collarwright.job.TextFile;
-import collarwright.stock.RoundStock;
+import collarwright.plan.Production;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -54,13 +53,28 @@ final class JobFiles {
         return folder;
     }
 
-    JobReading read() {
-        return JobReader.read(file.toString(), bytes(), profiles);
+    /**
+     * Reads and plans the job.
+     *
+     * @param progress is told each step
+     * @return the plan with its programs; all findings, those of reading too
+     * @throws JobException if the job cannot be read
+     */
+    Planned planned(Progress progress) {
+        progress.step("reading the job");
+        JobReading reading = JobReader.read(file.toString(), bytes(), profiles);
+        if (reading.job().isEmpty()) {
+            throw new JobException(reading.findings());
+        }
+        progress.step("planning, writing and rehearsing programs");
+        Production production = Production.of(reading.job().get(), profiles.allStock());
+        List<Finding> findings = new ArrayList<>(reading.findings());
+        findings.addAll(production.findings());
+        return new Planned(production, findings);
     }
 
-    List<RoundStock> collarStocks() {
-        return profiles.allStock();
-    }
+    /** What came of a job, with every finding on the way. */
+    record Planned(Production production, List<Finding> findings) {}
 
     private byte[] bytes() {
         if (!Files.exists(file)) {

@@ -4,7 +4,6 @@ import collarwright.finding.Finding;
 import collarwright.finding.JobException;
 import collarwright.finding.Level;
 import collarwright.finding.Where;
-import collarwright.job.JobReading;
 import collarwright.pack.PackContents;
 import collarwright.pack.PackFolder;
 import collarwright.plan.Production;
@@ -47,28 +46,30 @@ final class MakeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Progress progress = new Progress(terminal);
-        progress.step("reading the job");
-        JobFiles files = JobFiles.open(job, Optional.ofNullable(profiles));
-        JobReading reading = files.read();
-        if (reading.job().isEmpty()) {
-            throw new JobException(reading.findings());
+        List<Finding> findings = new ArrayList<>();
+        Path folder = Optional.ofNullable(out).orElseGet(this::besideTheJob);
+        int files;
+        try (Progress progress = new Progress(terminal)) {
+            Map<String, byte[]> contents = contents(findings, progress);
+            progress.step("writing " + folder);
+            findings.addAll(PackFolder.write(folder, contents, replace));
+            files = contents.size() + 1;
         }
-        progress.step("planning, writing and rehearsing programs");
-        Production production = Production.of(reading.job().get(), files.collarStocks());
-        List<Finding> findings = new ArrayList<>(reading.findings());
-        findings.addAll(production.findings());
+        report(findings, folder, files);
+        return 0;
+    }
+
+    private Map<String, byte[]> contents(List<Finding> findings, Progress progress) {
+        JobFiles.Planned planned =
+                JobFiles.open(job, Optional.ofNullable(profiles)).planned(progress);
+        Production production = planned.production();
+        findings.addAll(planned.findings());
         findings.sort(Comparator.comparing(Finding::level));
         if (!production.makeable()) {
             throw new JobException(findings);
         }
         progress.step("drawing");
-        Map<String, byte[]> contents = PackContents.of(production.with(inPack(findings)));
-        Path folder = Optional.ofNullable(out).orElseGet(this::besideTheJob);
-        progress.step("writing " + folder);
-        findings.addAll(PackFolder.write(folder, contents, replace));
-        report(findings, folder, contents.size() + 1);
-        return 0;
+        return PackContents.of(production.with(inPack(findings)));
     }
 
     private Path besideTheJob() {

@@ -4,6 +4,8 @@ import collarwright.finding.Code;
 import collarwright.finding.Finding;
 import collarwright.finding.JobException;
 import collarwright.finding.Where;
+import collarwright.job.MaterialProfile;
+import collarwright.job.Profile;
 import collarwright.job.Profiles;
 import collarwright.job.Rack;
 import collarwright.machining.CuttingData;
@@ -15,6 +17,7 @@ import collarwright.units.Spelling;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -53,22 +56,20 @@ final class ProfilesCommand implements Callable<Integer> {
 
     private static String list(Profiles profiles) {
         StringBuilder text = new StringBuilder("All sizes are nominal, not measured.\n");
-        section(text, "stock: pipe, tube and bar");
-        profiles.names(Profiles.Kind.STOCK).forEach(n -> profiles.stock(n).ifPresent(s -> row(text, n, s.title())));
-        section(text, "racks: cutters");
-        profiles.names(Profiles.Kind.RACK)
-                .forEach(n ->
-                        profiles.rack(n).ifPresent(r -> row(text, n, r.cutters().size() + " sizes")));
-        section(text, "cutting data");
-        profiles.names(Profiles.Kind.CUTTING).forEach(n -> profiles.cutting(n).ifPresent(c -> row(text, n, c.title())));
-        section(text, "machines");
-        profiles.names(Profiles.Kind.MACHINE).forEach(n -> profiles.machine(n).ifPresent(m -> row(text, n, m.title())));
-        return text.append("\nOne profile in full, with its source: profiles NAME\n")
+        section(text, "stock: pipe, tube and bar", profiles.all(Profiles.Kind.STOCK));
+        section(text, "materials", profiles.all(Profiles.Kind.MATERIAL));
+        section(text, "racks: cutters", profiles.all(Profiles.Kind.RACK));
+        section(text, "cutting data: speeds and feeds", profiles.all(Profiles.Kind.CUTTING));
+        section(text, "machines", profiles.all(Profiles.Kind.MACHINE));
+        return text.append("\nOne profile in full, with its source and file: profiles NAME\n")
                 .toString();
     }
 
-    private static void section(StringBuilder text, String title) {
+    private static void section(StringBuilder text, String title, Collection<? extends Profile<?>> profiles) {
         text.append('\n').append(title).append('\n');
+        for (Profile<?> profile : profiles) {
+            row(text, profile.name(), profile.title());
+        }
     }
 
     private static void row(StringBuilder text, String name, String title) {
@@ -81,16 +82,43 @@ final class ProfilesCommand implements Callable<Integer> {
 
     private static String one(Profiles profiles, String name) {
         List<String> parts = new ArrayList<>();
-        profiles.stock(name).ifPresent(s -> parts.add(stock(s)));
-        profiles.all(Profiles.Kind.RACK).stream()
-                .filter(p -> p.name().equals(name) && p.value() instanceof Rack)
-                .forEach(p -> parts.add(rack(p.name(), p.source(), (Rack) p.value())));
-        profiles.cutting(name).ifPresent(c -> parts.add(cutting(c)));
-        profiles.machine(name).ifPresent(m -> parts.add(machine(m)));
+        for (Profiles.Kind kind : Profiles.Kind.values()) {
+            profiles.all(kind).stream().filter(p -> p.name().equals(name)).forEach(p -> parts.add(full(p)));
+        }
         if (parts.isEmpty()) {
             throw unknown(profiles, name);
         }
         return String.join("\n", parts);
+    }
+
+    private static String full(Profile<?> profile) {
+        StringBuilder text = new StringBuilder(profile.name() + ": " + profile.title() + "\n");
+        Object value = profile.value();
+        if (value instanceof RoundStock s) {
+            stock(text, s);
+        } else if (value instanceof MaterialProfile m) {
+            material(text, m);
+        } else if (value instanceof Rack r) {
+            rack(text, r);
+        } else if (value instanceof CuttingData c) {
+            cutting(text, c);
+        } else if (value instanceof Machine m) {
+            machine(text, m);
+        }
+        row(text, "source", profile.source());
+        row(text, "file", profile.file());
+        return text.toString();
+    }
+
+    private static void material(StringBuilder text, MaterialProfile m) {
+        row(text, "density", Decimals.trimmed(m.material().densityKgPerM3(), 1) + " kg/m³");
+        row(text, "cutting data", m.cutting());
+        row(
+                text,
+                "laser",
+                m.material().chlorinated()
+                        ? "never: the fumes are toxic and corrosive"
+                        : "no laser files in this version");
     }
 
     private static JobException unknown(Profiles profiles, String name) {
@@ -104,8 +132,7 @@ final class ProfilesCommand implements Callable<Integer> {
                 Finding.stop(Code.PROFILE_UNKNOWN, new Where.Part("profiles"), "the name of a profile", name, hint)));
     }
 
-    private static String stock(RoundStock s) {
-        StringBuilder text = new StringBuilder(s.name() + ": " + s.title() + "\n");
+    private static void stock(StringBuilder text, RoundStock s) {
         row(text, "material", s.material().title());
         row(text, "outside diameter", interval(s.od().min(), s.od().nominal(), s.od().max()));
         s.wall().ifPresent(w -> row(text, "wall", interval(w.min(), w.nominal(), w.max())));
@@ -117,9 +144,7 @@ final class ProfilesCommand implements Callable<Integer> {
                                     .map(l -> Decimals.trimmed(l, 1) + " mm")
                                     .toList() + "");
         }
-        row(text, "source", s.source());
         row(text, "", "nominal, not measured");
-        return text.toString();
     }
 
     private static String interval(double min, double nominal, double max) {
@@ -129,8 +154,7 @@ final class ProfilesCommand implements Callable<Integer> {
                 : middle + ", " + Decimals.trimmed(min, 4) + " to " + Decimals.trimmed(max, 4) + " mm";
     }
 
-    private static String rack(String name, String source, Rack r) {
-        StringBuilder text = new StringBuilder(name + "\n");
+    private static void rack(StringBuilder text, Rack r) {
         for (Cutter c : r.cutters()) {
             row(
                     text,
@@ -139,12 +163,9 @@ final class ProfilesCommand implements Callable<Integer> {
                             + Decimals.trimmed(c.asDrilled().nominal(), 4) + " mm"
                             + (c.measured() ? "" : " (not measured)"));
         }
-        row(text, "source", source);
-        return text.toString();
     }
 
-    private static String cutting(CuttingData c) {
-        StringBuilder text = new StringBuilder(c.material() + ": " + c.title() + "\n");
+    private static void cutting(StringBuilder text, CuttingData c) {
         for (CuttingData.Row r : c.rows()) {
             row(
                     text,
@@ -154,11 +175,9 @@ final class ProfilesCommand implements Callable<Integer> {
                             + Decimals.trimmed(r.feedPerRevolution(), 4) + " mm a turn (" + r.source() + ")");
         }
         row(text, "caution", c.caution());
-        return text.toString();
     }
 
-    private static String machine(Machine m) {
-        StringBuilder text = new StringBuilder(m.name() + ": " + m.title() + "\n");
+    private static void machine(StringBuilder text, Machine m) {
         if (m.programmed()) {
             row(
                     text,
@@ -174,7 +193,5 @@ final class ProfilesCommand implements Callable<Integer> {
         } else {
             row(text, "programs", "none: tables and templates");
         }
-        row(text, "source", m.source());
-        return text.toString();
     }
 }

@@ -53,6 +53,12 @@ final class TiltCommand implements Callable<Integer> {
     @Option(names = "--wall", required = true, paramLabel = "LENGTH", description = "Wall of the collar.")
     private String wall = "";
 
+    @Option(
+            names = "--rims",
+            paramLabel = "LENGTH",
+            description = "Size of the 45° chamfer that eases both rims; sharp rims without it.")
+    private @Nullable String rims;
+
     @ArgGroup(multiplicity = "1")
     private Asked asked = new Asked();
 
@@ -85,9 +91,10 @@ final class TiltCommand implements Callable<Integer> {
     }
 
     /** The sizes that were read. */
-    private record Inputs(double strut, double od, double wall, Optional<Double> lean, double hole) {
+    private record Inputs(double strut, double od, double wall, double rims, Optional<Double> lean, double hole) {
+        // Eased rims lie nearer together: the wall counts for that much less on either side.
         TiltReport.Sizes sizes() {
-            return new TiltReport.Sizes(strut, hole, od / 2, wall);
+            return new TiltReport.Sizes(strut, hole, od / 2 - rims, wall - 2 * rims);
         }
     }
 
@@ -104,16 +111,19 @@ final class TiltCommand implements Callable<Integer> {
         double d = length("--strut", strut, findings);
         double od = length("--collar-od", collarOd, findings);
         double t = length("--wall", wall, findings);
+        double c = rims == null ? 0 : length("--rims", rims, findings);
         Optional<String> leanText = Optional.ofNullable(asked.lean);
         double hole = leanText.isPresent() ? 0 : length("--hole", String.valueOf(asked.hole), findings);
         Optional<Double> lean = leanText.map(text -> lean(text, findings));
         stopIfAny(findings);
         if (t >= od / 2) {
             findings.add(wrong("--wall", "a wall below half the outside diameter, " + mm(od / 2), mm(t)));
+        } else if (c >= t / 2) {
+            findings.add(wrong("--rims", "rims below half the wall, " + mm(t / 2), mm(c)));
         } else if (d >= od - 2 * t) {
             findings.add(wrong("--strut", "a strut thinner than the collar's bore, " + mm(od - 2 * t), mm(d)));
         } else if (lean.isPresent()) {
-            hole = RoundHole.required(d, lean.get(), od / 2 - t, od / 2);
+            hole = RoundHole.required(d, lean.get(), od / 2 - t + c, od / 2 - c);
             if (!(hole < od - 2 * t)) {
                 findings.add(wrong("--lean", "a lean that a hole narrower than the bore allows", leanText.orElse("")));
             }
@@ -123,7 +133,7 @@ final class TiltCommand implements Callable<Integer> {
             findings.add(wrong("--hole", "a hole narrower than the collar's bore, " + mm(od - 2 * t), mm(hole)));
         }
         stopIfAny(findings);
-        return new Inputs(d, od, t, lean, hole);
+        return new Inputs(d, od, t, c, lean, hole);
     }
 
     private static void stopIfAny(List<Finding> findings) {
@@ -178,6 +188,9 @@ final class TiltCommand implements Callable<Integer> {
         StringBuilder text = new StringBuilder();
         line(text, "strut", both(inputs.strut()));
         line(text, "collar", both(inputs.od()) + " outside, wall " + both(inputs.wall()));
+        if (inputs.rims() > 0) {
+            line(text, "rims", "eased, " + both(inputs.rims()) + " × 45°");
+        }
         inputs.lean().ifPresent(lean -> line(text, "needed lean", degrees(lean)));
         line(text, inputs.lean().isPresent() ? "hole needed" : "hole", both(inputs.hole()));
         line(text, "tilt limit", degrees(report.tiltLimit()));
@@ -185,7 +198,8 @@ final class TiltCommand implements Callable<Integer> {
         line(text, "0.1 mm more hole", signed(report.perHole()));
         line(text, "0.1 mm more strut", signed(report.perStrut()));
         line(text, "0.1 mm more wall", signed(report.perWall()));
-        text.append("Sharp rims and the full wall are assumed. Drill and measure a test piece before a batch.\n");
+        text.append((inputs.rims() > 0 ? "" : "Sharp rims are assumed. ")
+                + "Drill and measure a test piece before a batch.\n");
         return text.toString();
     }
 
@@ -207,6 +221,7 @@ final class TiltCommand implements Callable<Integer> {
         node.put("strutMm", inputs.strut());
         node.put("collarOdMm", inputs.od());
         node.put("wallMm", inputs.wall());
+        node.put("rimsMm", inputs.rims());
         inputs.lean().ifPresent(lean -> node.put("neededLeanDeg", Angles.degrees(lean)));
         node.put("holeMm", inputs.hole());
         node.put("tiltLimitDeg", Angles.degrees(report.tiltLimit()));

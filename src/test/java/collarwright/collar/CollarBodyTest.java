@@ -86,4 +86,27 @@ class CollarBodyTest {
         RoundStock bar = pipe(Optional.empty());
         assertThatIllegalArgumentException().isThrownBy(() -> new HubSettings(bar, 80, bar, 40, Fix.TIE, 2));
     }
+
+    // The search knows nothing of where a chamfered rim bears: it tries the edges of the chamfer as they are.
+    @ParameterizedTest
+    @CsvSource({
+        "40, 44, 80, 8, 0.5",
+        "40, 44, 80, 8, 3",
+        "20, 21, 55, 8.75, 1",
+        "26.9, 27.5, 53, 3, 0.3",
+        "40, 41, 45, 4, 1"
+    })
+    void tiltLimit_easedRims_isWhereASearchFindsIt(double strut, double hole, double outer, double wall, double rims) {
+        CollarBody body = new CollarBody(outer, Interval.of(wall), 80, rims);
+        double searched = new TiltSearch(strut, hole, outer - wall, outer, rims).limit();
+        assertThat(body.tiltLimit(strut, hole, wall)).isCloseTo(searched, within(1e-5));
+        assertThat(searched).isGreaterThan(new TiltSearch(strut, hole, outer - wall, outer).limit() + 1e-4);
+        assertThat(body.required(strut, searched, wall)).isCloseTo(hole, within(1e-3));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {-0.1, 3.1, 4, Double.NaN})
+    void body_rimsBeyondHalfTheThinnestWall_areRefused(double rims) {
+        assertThatIllegalArgumentException().isThrownBy(() -> new CollarBody(80, WALL, 80, rims));
+    }
 }

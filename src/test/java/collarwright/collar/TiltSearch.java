@@ -18,12 +18,25 @@ final class TiltSearch {
 
     private final double radius;
     private final double hole;
-    private final double[] layers;
+    private final double middle;
+    private final double[][] layers;
 
     TiltSearch(double strut, double hole, double inner, double outer) {
+        this(strut, hole, inner, outer, 0);
+    }
+
+    /** With rims that are eased by a 45° chamfer: where it begins in the hole and where it ends on the pipe. */
+    TiltSearch(double strut, double hole, double inner, double outer, double rims) {
         this.radius = strut / 2;
         this.hole = hole / 2;
-        this.layers = new double[] {inner, (inner + outer) / 2, outer};
+        this.middle = (inner + outer) / 2;
+        this.layers = new double[][] {
+            {inner, hole / 2 + rims},
+            {inner + rims, hole / 2},
+            {middle, hole / 2},
+            {outer - rims, hole / 2},
+            {outer, hole / 2 + rims}
+        };
     }
 
     /** The largest lean at which there is room, found by halving. */
@@ -58,11 +71,11 @@ final class TiltSearch {
 
     private double room(double lean, double sideways, double height) {
         Vec3 along = new Vec3(StrictMath.cos(lean), 0, -StrictMath.sin(lean));
-        Vec3 through = new Vec3(layers[1], sideways, height);
+        Vec3 through = new Vec3(middle, sideways, height);
         double least = Double.POSITIVE_INFINITY;
-        for (double layer : layers) {
-            double axis = height - (layer - layers[1]) * StrictMath.tan(lean);
-            if (StrictMath.abs(axis) > hole) {
+        for (double[] layer : layers) {
+            double axis = height - (layer[0] - middle) * StrictMath.tan(lean);
+            if (StrictMath.abs(axis) > layer[1]) {
                 return Double.NEGATIVE_INFINITY;
             }
             least = StrictMath.min(least, nearest(layer, through, along));
@@ -70,7 +83,7 @@ final class TiltSearch {
         return least - radius;
     }
 
-    private double nearest(double layer, Vec3 through, Vec3 along) {
+    private double nearest(double[] layer, Vec3 through, Vec3 along) {
         double least = Double.POSITIVE_INFINITY;
         double at = 0;
         // Without a sideways move both halves of the rim are alike.
@@ -86,9 +99,9 @@ final class TiltSearch {
         return -climb(at - step, at + step, 24, angle -> -distance(layer, angle, through, along));
     }
 
-    private double distance(double layer, double angle, Vec3 through, Vec3 along) {
-        double y = hole * StrictMath.sin(angle);
-        Vec3 rim = new Vec3(StrictMath.sqrt(layer * layer - y * y), y, hole * StrictMath.cos(angle));
+    private double distance(double[] layer, double angle, Vec3 through, Vec3 along) {
+        double y = layer[1] * StrictMath.sin(angle);
+        Vec3 rim = new Vec3(StrictMath.sqrt(layer[0] * layer[0] - y * y), y, layer[1] * StrictMath.cos(angle));
         return rim.minus(through).cross(along).norm();
     }
 

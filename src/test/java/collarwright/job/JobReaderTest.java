@@ -121,6 +121,21 @@ class JobReaderTest {
     }
 
     @Test
+    void read_rims_areSharpUnlessEased() {
+        assertThat(Jobs.job("", "").hub().body().rims()).isZero();
+        assertThat(Jobs.job("width = \"48 mm\"", "width = \"48 mm\"\nrims = \"0 mm\"")
+                        .hub()
+                        .body()
+                        .rims())
+                .isZero();
+        assertThat(Jobs.job("width = \"48 mm\"", "width = \"48 mm\"\nrims = \"1/32 in\"")
+                        .hub()
+                        .body()
+                        .rims())
+                .isEqualTo(0.79375);
+    }
+
+    @Test
     void read_nothingMeasured_isNominal() {
         Job job = Jobs.job("measured-od = \"110.2 mm\"\n", "", "measured-wall = [\"8.65 mm\", \"8.85 mm\"]\n", "");
         assertThat(job.hub().collar().od()).isEqualTo(new Interval(110, 110, 110.3));

@@ -15,7 +15,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 class ProfilesTest {
 
@@ -263,35 +262,5 @@ class ProfilesTest {
                 .filteredOn(c -> c.id().equals("TW-22"))
                 .extracting(Cutter::rack)
                 .containsExactly("metric-twist");
-    }
-
-    @Test
-    void folder_isReadInTheOrderOfItsNames(@TempDir Path folder) throws IOException {
-        Path own = Files.createDirectory(folder.resolve("Größe é x"));
-        Files.writeString(own.resolve("b.toml"), "x = 1\n");
-        Files.writeString(own.resolve("a.toml"), "y = 1\n");
-        Files.writeString(own.resolve("notes.txt"), "not a profile");
-        Files.writeString(own.resolve(".hidden.toml"), "z = 1\n");
-        Files.createDirectory(own.resolve("folder.toml"));
-        FolderProfiles source = new FolderProfiles(own, "profiles");
-        assertThat(source.names()).containsExactly("a.toml", "b.toml");
-        assertThat(shown(Profiles.load(List.of(source))))
-                .containsExactly("JOB_UNKNOWN_KEY profiles/a.toml:1:1", "JOB_UNKNOWN_KEY profiles/b.toml:1:1");
-    }
-
-    @Test
-    void folder_besideTheJob_isFound(@TempDir Path folder) throws IOException {
-        assertThat(FolderProfiles.beside(folder.resolve("job.toml"))).isEmpty();
-        Files.writeString(Files.createDirectory(folder.resolve("profiles")).resolve("mine.toml"), "");
-        assertThat(FolderProfiles.beside(folder.resolve("job.toml"))
-                        .orElseThrow()
-                        .names())
-                .containsExactly("mine.toml");
-    }
-
-    @Test
-    void folder_notThere_isAFinding(@TempDir Path folder) {
-        Profiles profiles = Profiles.load(List.of(new FolderProfiles(folder.resolve("none"), "none")));
-        assertThat(shown(profiles)).containsExactly("JOB_FILE_UNREADABLE none");
     }
 }
