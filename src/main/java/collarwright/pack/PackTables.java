@@ -1,6 +1,7 @@
 package collarwright.pack;
 
 import collarwright.hub.Hubs;
+import collarwright.plan.PartNames;
 import collarwright.plan.Plan;
 import collarwright.strut.StrutEnd;
 import collarwright.strut.StrutType;

@@ -10,6 +10,7 @@ import collarwright.picture.SectionPicture;
 import collarwright.picture.StripPicture;
 import collarwright.picture.StrutPicture;
 import collarwright.picture.TierPicture;
+import collarwright.plan.OrderTotals;
 import collarwright.plan.Plan;
 import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
@@ -80,7 +81,7 @@ public final class Traveller {
         flow.heading("What to make");
         flow.bareGrid(new Amounts(plan).toMake());
         flow.heading("Stock to pull");
-        flow.grid(new StockToPull(plan).grid());
+        flow.grid(StockToPull.grid(plan));
         if (!plan.book().patterns().isEmpty()) {
             tools();
         }
@@ -163,7 +164,7 @@ public final class Traveller {
 
     private void struts() {
         flow.page("Struts");
-        flow.title("Struts: make " + new Amounts(plan).strutsToMake());
+        flow.title("Struts: make " + OrderTotals.of(plan).struts());
         StrutTables tables = new StrutTables(plan);
         flow.facts(List.of(
                 new DomeFacts.Fact("stock", job.strut().stock().title()),

@@ -1,12 +1,10 @@
 package collarwright.plan;
 
 import collarwright.collar.HubSettings;
-import collarwright.collar.NodeOffset;
 import collarwright.hub.HubType;
 import collarwright.strut.StrutLayout;
 import collarwright.strut.StrutType;
 import collarwright.tooling.Pattern;
-import java.util.List;
 
 /** One hub type with everything that was laid out for it. */
 record HubPart(HubType type, Pattern pattern, StrutLayout struts, HubSettings settings) {
@@ -30,13 +28,5 @@ record HubPart(HubType type, Pattern pattern, StrutLayout struts, HubSettings se
 
     double largestDiameter(int hole) {
         return pattern.holes().get(hole).cutter().asDrilled().max();
-    }
-
-    List<Double> axialAngles() {
-        return type.struts().stream().map(s -> s.axialAngle()).toList();
-    }
-
-    NodeOffset offset() {
-        return NodeOffset.of(settings.body().midRadius(), axialAngles());
     }
 }

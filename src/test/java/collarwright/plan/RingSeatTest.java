@@ -43,7 +43,8 @@ class RingSeatTest {
             assertThat(seat.width()).isCloseTo(high - low, within(1e-9));
             assertThat(seat.middle()).isCloseTo((high + low) / 2, within(1e-9));
             assertThat(seat.width()).as("a ring covers at least a strut end").isGreaterThan(39);
-            assertThat(part.offset().mean()).isPositive();
+            assertThat(HubSeat.of(plan, i).ring()).isEqualTo(seat);
+            assertThat(HubSeat.of(plan, i).collar().mean()).isPositive();
         }
     }
 }

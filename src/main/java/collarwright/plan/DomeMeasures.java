@@ -1,12 +1,8 @@
-package collarwright.pack;
+package collarwright.plan;
 
 import collarwright.collar.CollarBody;
-import collarwright.collar.NodeOffset;
 import collarwright.dome.Dome;
-import collarwright.hub.HubStrut;
-import collarwright.hub.HubType;
 import collarwright.hub.Hubs;
-import collarwright.plan.Plan;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -42,23 +38,20 @@ public record DomeMeasures(
     }
 
     /**
-     * Finds how far the collars of a hub type sit inward of their nodes.
+     * Tells how far the lowest point of any collar lies below the lowest node.
      *
-     * @param type the hub type
-     * @param body its collar
-     * @return the offset along the hub's axis and its spread
+     * @return mm, above 0
      */
-    public static NodeOffset offset(HubType type, CollarBody body) {
-        return NodeOffset.of(
-                body.midRadius(),
-                type.struts().stream().map(HubStrut::axialAngle).toList());
+    public double collarBelowLowestNode() {
+        return lowestNodeZ - lowestCollarPointZ;
     }
 
     // A collar is a cylinder about the hub's axis n: its lowest point is half its width along the axis and one outer
     // radius across it below its centre.
     private static double lowestCollarPoint(Hubs hubs, double radius, CollarBody body) {
-        List<Double> offsets =
-                hubs.types().stream().map(t -> offset(t, body).mean()).toList();
+        List<Double> offsets = hubs.types().stream()
+                .map(t -> HubSeat.collar(t, body.midRadius()).mean())
+                .toList();
         double lowest = Double.POSITIVE_INFINITY;
         for (int node = 0; node < hubs.dome().nodeCount(); node++) {
             double up = hubs.dome().z(node);
