@@ -52,7 +52,11 @@ public final class CommandLines {
             line.usage(line.getErr());
             return Outcome.COMMAND_LINE.exitCode();
         }
-        return line.execute(args);
+        try {
+            return line.execute(args);
+        } catch (OutOfMemoryError | StackOverflowError e) {
+            return failed(terminal, e);
+        }
     }
 
     private static int wrongCommandLine(Terminal terminal, ParameterException e) {
@@ -76,7 +80,7 @@ public final class CommandLines {
         return Outcome.COMMAND_LINE.exitCode();
     }
 
-    private static int failed(Terminal terminal, Exception e) {
+    private static int failed(Terminal terminal, Throwable e) {
         if (e instanceof JobException job) {
             terminal.printError(FindingPrinter.print(job.findings()));
             return exitCode(job.findings());
@@ -86,12 +90,14 @@ public final class CommandLines {
                 new Where.Part("collarwright " + Version.number()),
                 "no fault of the program",
                 e + at(e),
-                "please report this with the job file; nothing was written");
+                e instanceof OutOfMemoryError
+                        ? "the job is too large for the memory that Java has: run java -Xmx4g -jar …"
+                        : "please report this with the job file; nothing was written");
         terminal.printError(FindingPrinter.print(List.of(finding)));
         return Outcome.FAULT.exitCode();
     }
 
-    private static String at(Exception e) {
+    private static String at(Throwable e) {
         StackTraceElement[] trace = e.getStackTrace();
         return trace.length == 0 ? "" : " at " + trace[0];
     }

@@ -93,6 +93,14 @@ final class TiltCommand implements Callable<Integer> {
 
     private Inputs read() {
         List<Finding> findings = new ArrayList<>();
+        if (LengthUnit.parse(units).isEmpty()) {
+            findings.add(Finding.stop(
+                    Code.COMMAND_LINE,
+                    new Where.Part("--units"),
+                    "mm, cm, m, in or ft",
+                    units,
+                    "write --units mm or in"));
+        }
         double d = length("--strut", strut, findings);
         double od = length("--collar-od", collarOd, findings);
         double t = length("--wall", wall, findings);
@@ -125,7 +133,7 @@ final class TiltCommand implements Callable<Integer> {
     }
 
     private double length(String option, String text, List<Finding> findings) {
-        LengthUnit bare = units.equals("in") ? LengthUnit.IN : LengthUnit.MM;
+        LengthUnit bare = LengthUnit.parse(units).orElse(LengthUnit.MM);
         return value(option, Length.parse(text, bare, Length.Zero.REFUSED), findings)
                 .map(Length::mm)
                 .orElse(1.0);

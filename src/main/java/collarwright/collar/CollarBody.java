@@ -8,13 +8,53 @@ import collarwright.geometry.Interval;
  * @param outerRadius outside radius, measured where it was measured
  * @param wall wall thickness with its limits
  * @param width length of the ring along its axis
+ * @param rims size of the 45° chamfer, even around both rims of every hole; 0 for sharp rims, below half the thinnest wall
  */
-public record CollarBody(double outerRadius, Interval wall, double width) {
+public record CollarBody(double outerRadius, Interval wall, double width, double rims) {
     /** Checks the sizes. */
     public CollarBody {
         if (!(outerRadius > 0 && wall.min() > 0 && wall.max() < outerRadius && width > 0)) {
             throw new IllegalArgumentException("a collar needs a radius, a smaller wall and a width");
         }
+        if (!(rims >= 0 && rims < wall.min() / 2)) {
+            throw new IllegalArgumentException("rims of " + rims + " on a wall of " + wall.min());
+        }
+    }
+
+    /**
+     * A collar whose holes keep sharp rims.
+     *
+     * @param outerRadius outside radius, measured where it was measured
+     * @param wall wall thickness with its limits
+     * @param width length of the ring along its axis
+     */
+    public CollarBody(double outerRadius, Interval wall, double width) {
+        this(outerRadius, wall, width, 0);
+    }
+
+    /**
+     * Finds where a strut binds in a hole of this collar: on its rims, which lie nearer together where they are eased.
+     *
+     * @param strut strut diameter
+     * @param hole hole diameter, at least the strut's and below the bore
+     * @param thickness of the wall, within its limits
+     * @return the tilt limit
+     */
+    public double tiltLimit(double strut, double hole, double thickness) {
+        return RoundHole.tiltLimit(strut, hole, outerRadius - thickness + rims, outerRadius - rims);
+    }
+
+    /**
+     * Finds the least hole for a lean.
+     *
+     * @param strut strut diameter
+     * @param lean the lean that is needed
+     * @param thickness of the wall, within its limits
+     * @return the hole's diameter; positive infinity if no hole narrower than the bore does
+     */
+    public double required(double strut, double lean, double thickness) {
+        double least = RoundHole.required(strut, lean, outerRadius - thickness + rims, outerRadius - rims);
+        return least < 2 * (outerRadius - thickness) ? least : Double.POSITIVE_INFINITY;
     }
 
     /**

@@ -11,8 +11,10 @@ import collarwright.stock.RoundStock;
  * @param ringWidth of the centre ring along its axis
  * @param fix how the strut ends are held to the ring
  * @param endGap least distance that a strut's end face keeps from the ring
+ * @param rims size of the 45° chamfer on both rims of every hole; 0 for sharp rims
  */
-public record HubSettings(RoundStock collar, double width, RoundStock ring, double ringWidth, Fix fix, double endGap) {
+public record HubSettings(
+        RoundStock collar, double width, RoundStock ring, double ringWidth, Fix fix, double endGap, double rims) {
     /** Checks the sizes. */
     public HubSettings {
         if (collar.wall().isEmpty() || !(width > 0 && ringWidth > 0 && endGap >= 0)) {
@@ -21,11 +23,36 @@ public record HubSettings(RoundStock collar, double width, RoundStock ring, doub
     }
 
     /**
+     * A hub whose holes keep sharp rims.
+     *
+     * @param collar the pipe that collars are cut from; has a wall
+     * @param width of the collar along its axis
+     * @param ring the pipe or bar of the centre ring
+     * @param ringWidth of the centre ring along its axis
+     * @param fix how the strut ends are held to the ring
+     * @param endGap least distance that a strut's end face keeps from the ring
+     */
+    public HubSettings(RoundStock collar, double width, RoundStock ring, double ringWidth, Fix fix, double endGap) {
+        this(collar, width, ring, ringWidth, fix, endGap, 0);
+    }
+
+    /**
+     * The same hub cut from another pipe; its rims are eased as far as the new wall allows.
+     *
+     * @param other the pipe; has a wall
+     * @return the hub
+     */
+    public HubSettings cutFrom(RoundStock other) {
+        double allowed = other.wall().map(w -> w.min() / 2 > rims ? rims : 0).orElse(0.0);
+        return new HubSettings(other, width, ring, ringWidth, fix, endGap, allowed);
+    }
+
+    /**
      * Returns the collar as a body.
      *
      * @return the ring of pipe
      */
     public CollarBody body() {
-        return new CollarBody(collar.outerRadius(), collar.wall().orElseThrow(), width);
+        return new CollarBody(collar.outerRadius(), collar.wall().orElseThrow(), width, rims);
     }
 }

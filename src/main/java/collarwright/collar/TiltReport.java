@@ -51,24 +51,37 @@ public record TiltReport(
         return new TiltReport(sizes, limit, beside, perHole(sizes), perStrut(sizes), perWall(sizes));
     }
 
+    // Each slope is taken over as much of the step as the strut still passes and the hole still lies inside the bore.
     private static double perHole(Sizes s) {
-        double up = new Sizes(s.strut(), s.hole() + STEP / 2, s.outerRadius(), s.wall()).tiltLimit();
+        double bore = 2 * (s.outerRadius() - s.wall());
+        double above = StrictMath.min(s.hole() + STEP / 2, (s.hole() + bore) / 2);
         double below = StrictMath.max(s.strut(), s.hole() - STEP / 2);
-        double down = new Sizes(s.strut(), below, s.outerRadius(), s.wall()).tiltLimit();
-        return (up - down) * STEP / (s.hole() + STEP / 2 - below);
+        return slope(
+                new Sizes(s.strut(), above, s.outerRadius(), s.wall()),
+                new Sizes(s.strut(), below, s.outerRadius(), s.wall()),
+                above - below);
     }
 
     private static double perStrut(Sizes s) {
         double above = StrictMath.min(s.hole(), s.strut() + STEP / 2);
-        double up = new Sizes(above, s.hole(), s.outerRadius(), s.wall()).tiltLimit();
-        double down = new Sizes(s.strut() - STEP / 2, s.hole(), s.outerRadius(), s.wall()).tiltLimit();
-        return (up - down) * STEP / (above - s.strut() + STEP / 2);
+        double below = StrictMath.max(s.strut() / 2, s.strut() - STEP / 2);
+        return slope(
+                new Sizes(above, s.hole(), s.outerRadius(), s.wall()),
+                new Sizes(below, s.hole(), s.outerRadius(), s.wall()),
+                above - below);
     }
 
     private static double perWall(Sizes s) {
-        double step = StrictMath.min(STEP, s.wall() / 2);
-        double up = new Sizes(s.strut(), s.hole(), s.outerRadius(), s.wall() + step / 2).tiltLimit();
-        double down = new Sizes(s.strut(), s.hole(), s.outerRadius(), s.wall() - step / 2).tiltLimit();
-        return (up - down) * STEP / step;
+        double room = s.outerRadius() - s.hole() / 2 - s.wall();
+        double above = s.wall() + StrictMath.min(STEP / 2, room / 2);
+        double below = s.wall() - StrictMath.min(STEP / 2, s.wall() / 2);
+        return slope(
+                new Sizes(s.strut(), s.hole(), s.outerRadius(), above),
+                new Sizes(s.strut(), s.hole(), s.outerRadius(), below),
+                above - below);
+    }
+
+    private static double slope(Sizes above, Sizes below, double span) {
+        return span > 0 ? (above.tiltLimit() - below.tiltLimit()) * STEP / span : 0;
     }
 }

@@ -1,6 +1,7 @@
 package collarwright.job;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -50,7 +51,10 @@ public final class FolderProfiles implements ProfileSource {
 
     @Override
     public byte[] read(String name) throws IOException {
-        return Files.readAllBytes(folder.resolve(name));
+        // One byte more than is allowed is enough to be refused, however large the file is.
+        try (InputStream in = Files.newInputStream(folder.resolve(name))) {
+            return in.readNBytes(TextFile.MOST_BYTES + 1);
+        }
     }
 
     @Override

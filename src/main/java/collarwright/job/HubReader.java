@@ -4,6 +4,7 @@ import collarwright.collar.Fix;
 import collarwright.collar.HubSettings;
 import collarwright.finding.Code;
 import collarwright.stock.RoundStock;
+import collarwright.units.Decimals;
 import collarwright.units.Length;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -51,11 +52,31 @@ final class HubReader {
         if (collar.isEmpty() || ring.isEmpty() || width.isEmpty() || ringWidth.isEmpty()) {
             return Optional.empty();
         }
-        if ((gapKey.present() && gap.isEmpty()) || !ringFits(ringKey, ring.get(), collar.get())) {
+        Optional<Double> rims = rims(collar.get());
+        if ((gapKey.present() && gap.isEmpty()) || rims.isEmpty() || !ringFits(ringKey, ring.get(), collar.get())) {
             return Optional.empty();
         }
-        return Optional.of(
-                new HubSettings(collar.get(), width.get(), ring.get(), ringWidth.get(), Fix.TIE, gap.orElse(END_GAP)));
+        return Optional.of(new HubSettings(
+                collar.get(), width.get(), ring.get(), ringWidth.get(), Fix.TIE, gap.orElse(END_GAP), rims.get()));
+    }
+
+    // Beyond half the wall the two chamfers would meet.
+    private Optional<Double> rims(RoundStock collar) {
+        KeyView key = table.key("rims");
+        if (!key.present()) {
+            return Optional.of(0.0);
+        }
+        Optional<Double> rims = key.length(Length.Zero.ALLOWED).map(Length::mm);
+        double most = collar.wall().map(w -> w.min() / 2).orElse(0.0);
+        if (rims.isPresent() && rims.get() >= most) {
+            key.stop(
+                    Code.JOB_OUT_OF_RANGE,
+                    "a chamfer below half the thinnest wall, " + Decimals.trimmed(most, 3) + " mm",
+                    Decimals.trimmed(rims.get(), 3) + " mm",
+                    "give the chamfer that is cut on both rims, or take it out for sharp rims");
+            return Optional.empty();
+        }
+        return rims;
     }
 
     private void later() {
@@ -66,12 +87,12 @@ final class HubReader {
         fix.word(fixes).filter(built -> !built).ifPresent(f -> fix.notInThisVersion("tie", "write fix = \"tie\""));
         KeyView heights = table.key("heights");
         Map<String, Boolean> lines = new LinkedHashMap<>();
-        lines.put("middle", true);
+        lines.put("midplane", true);
         lines.put("converging", false);
         heights.word(lines)
                 .filter(built -> !built)
-                .ifPresent(h -> heights.notInThisVersion("middle", "write heights = \"middle\", or take the line out"));
-        table.later("rims", "take it out; rims are counted as sharp, which is the safe side");
+                .ifPresent(h ->
+                        heights.notInThisVersion("midplane", "write heights = \"midplane\", or take the line out"));
         table.later("trial-piece", "take it out; the full wall bears");
     }
 

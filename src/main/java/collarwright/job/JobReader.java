@@ -61,13 +61,14 @@ public final class JobReader {
     private Optional<Job> read() {
         TableView root = reader.root();
         Optional<String> title = title(root);
-        Optional<Order> order = SettingsReader.order(root.table("order"));
+        Optional<TableView> orderTable = root.table("order");
+        Optional<Order> order = SettingsReader.order(orderTable);
         Optional<TableView> domeTable = root.needTable("dome", "which dome is built");
         Optional<DomeReader> dome = domeTable.map(DomeReader::new);
         Optional<DomeSettings> settings = dome.flatMap(DomeReader::settings);
         Optional<SizeRule> size = dome.flatMap(DomeReader::size);
         domeTable.ifPresent(table -> floorOfSphere(table, settings, size));
-        order.ifPresent(o -> countable(root, o, settings));
+        order.ifPresent(o -> countable(orderTable, o, settings));
         Optional<StrutSettings> strut = root.needTable("strut", "what struts are made of")
                 .flatMap(table -> new StrutReader(table, profiles).read());
         Optional<TableView> hubTable = root.needTable("hub", "what hubs are made of");
@@ -122,7 +123,7 @@ public final class JobReader {
     }
 
     // Every strut end is counted, with spares; beyond this the counts themselves would be wrong.
-    private static void countable(TableView root, Order order, Optional<DomeSettings> settings) {
+    private static void countable(Optional<TableView> table, Order order, Optional<DomeSettings> settings) {
         if (settings.isEmpty() || order.domes() == 1) {
             return;
         }
@@ -131,13 +132,12 @@ public final class JobReader {
         double made = endsOfSphere * order.domes() * (1 + order.sparesPercent() / 100);
         if (made > MOST_PIECES) {
             long most = (long) (MOST_PIECES / (endsOfSphere * (1 + order.sparesPercent() / 100)));
-            root.table("order")
-                    .ifPresent(table -> table.key("domes")
-                            .stop(
-                                    Code.JOB_OUT_OF_RANGE,
-                                    "at most " + most + " domes of this frequency in one job",
-                                    Integer.toString(order.domes()),
-                                    "split the order over several jobs"));
+            table.ifPresent(t -> t.key("domes")
+                    .stop(
+                            Code.JOB_OUT_OF_RANGE,
+                            "at most " + most + " domes of this frequency in one job",
+                            Integer.toString(order.domes()),
+                            "split the order over several jobs"));
         }
     }
 

@@ -59,6 +59,10 @@ final class Revisions {
         if (value instanceof String text) {
             return '"' + text.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
         }
+        if (value instanceof Double number) {
+            // Digits of a double differ between Java versions now and then; its bits never do.
+            return Double.toHexString(number);
+        }
         if (value instanceof Number || value instanceof Boolean) {
             return value.toString();
         }

@@ -86,7 +86,7 @@ final class SettingsReader {
     }
 
     private static Given<Double> ratio(KeyView key, double usual) {
-        return new Given<>(key, k -> k.number(-10, 10), usual);
+        return new Given<>(key, k -> k.number(0, 10), usual);
     }
 
     private static boolean ordered(Given<Double> stop, Given<Double> warn) {

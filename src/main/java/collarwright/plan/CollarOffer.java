@@ -39,6 +39,7 @@ final class CollarOffer {
         String material = job.hub().collar().material().name();
         return stocks.stream()
                 .filter(s -> s.wall().isPresent() && s.material().name().equals(material))
+                .filter(s -> !s.name().equals(job.hub().collar().name()))
                 .sorted(Comparator.comparingDouble((RoundStock s) -> s.od().nominal())
                         .thenComparingDouble(s -> s.wall().orElseThrow().nominal())
                         .thenComparing(RoundStock::name))
@@ -47,8 +48,7 @@ final class CollarOffer {
     }
 
     private boolean wouldDo(RoundStock stock) {
-        HubSettings old = job.hub();
-        HubSettings hub = new HubSettings(stock, old.width(), old.ring(), old.ringWidth(), old.fix(), old.endGap());
+        HubSettings hub = job.hub().cutFrom(stock);
         double strut = job.strut().stock().od().max();
         double inner = hub.body().leastInnerRadius();
         if (strut >= 2 * inner || hub.ring().od().max() / 2 + hub.endGap() > inner) {
@@ -64,7 +64,7 @@ final class CollarOffer {
                 job.strut(),
                 new StrutLayout.Clearance(hub.ring().outerRadius(), hub.endGap()));
         for (int i = 0; i < hubs.types().size(); i++) {
-            HubPart part = new HubPart(hubs.types().get(i), book.patterns().get(i), struts, hub);
+            HubPart part = HubPart.of(hubs.types().get(i), book.patterns().get(i), struts, hub);
             boolean stops = new HubChecks(part, strut, job.strut().tieHole(), job.limits())
                     .all().stream().flatMap(c -> c.finding().stream()).anyMatch(CollarOffer::cures);
             if (stops) {

@@ -48,6 +48,11 @@ final class HubChecks {
         return checks;
     }
 
+    /** Those that need no hole, for a hub whose holes have no cutter. */
+    List<Check> withoutHoles() {
+        return List.of(worst(crowding()), ringCover());
+    }
+
     private Check worst(HoleCheck check) {
         return check.worst(part.size());
     }
@@ -57,11 +62,11 @@ final class HubChecks {
     }
 
     private Where.Part at(int hole) {
-        return new Where.Part("pattern " + part.pattern().id() + " / hole " + (hole + 1));
+        return new Where.Part("pattern " + part.id() + " / hole " + (hole + 1));
     }
 
     private Where.Part between(int hole) {
-        return new Where.Part("pattern " + part.pattern().id() + " / holes " + (hole + 1) + " and " + (next(hole) + 1));
+        return new Where.Part("pattern " + part.id() + " / holes " + (hole + 1) + " and " + (next(hole) + 1));
     }
 
     private HoleCheck webBetween() {
@@ -128,15 +133,14 @@ final class HubChecks {
                 Code.WEB_TO_EDGE,
                 Quantity.LENGTH,
                 Sense.AT_LEAST,
-                hole -> Webs.toEdge(
-                        body.width(), part.pattern().holes().get(hole).height(), part.largestDiameter(hole)),
+                hole -> Webs.toEdge(body.width(), part.hole(hole).height(), part.largestDiameter(hole)),
                 hole -> webLimits(part.largestDiameter(hole)),
                 new HoleCheck.Words(
                         this::at, hole -> List.of("cut the collar " + up(widthFor(hole)) + " mm wide or wider")));
     }
 
     private double widthFor(int hole) {
-        double height = part.pattern().holes().get(hole).height();
+        double height = part.hole(hole).height();
         return part.largestDiameter(hole) * (1 + 2 * limits.webWarn()) + 2 * StrictMath.abs(height);
     }
 
@@ -206,14 +210,13 @@ final class HubChecks {
                 Code.HOLE_SLACK,
                 Quantity.ANGLE,
                 Sense.AT_MOST,
-                hole -> part.pattern().holes().get(hole).slack(),
+                hole -> part.hole(hole).slack(),
                 hole -> new Check.Limits(OptionalDouble.empty(), limits.slackWarn(), OURS),
                 new HoleCheck.Words(
                         this::at,
                         hole -> List.of(
                                 "add a cutter nearer to "
-                                        + Decimals.fixed(
-                                                part.pattern().holes().get(hole).required(), 2)
+                                        + Decimals.fixed(part.hole(hole).required(), 2)
                                         + " mm to the rack",
                                 "or take a thicker collar wall: the same steps of the rack then mean fewer degrees")));
     }
@@ -223,7 +226,7 @@ final class HubChecks {
                 Code.HOLE_SHORT_OF_REACH,
                 Quantity.ANGLE,
                 Sense.AT_LEAST,
-                hole -> part.pattern().holes().get(hole).slack(),
+                hole -> part.hole(hole).slack(),
                 hole -> new Check.Limits(OptionalDouble.empty(), 0, GEOMETRY),
                 new HoleCheck.Words(
                         this::at,
@@ -235,7 +238,7 @@ final class HubChecks {
         RingSeat seat = RingSeat.of(part.type(), part.struts(), body.midRadius(), strut);
         return new Check(
                 Code.RING_COVER,
-                new Where.Part("pattern " + part.pattern().id() + " / centre ring"),
+                new Where.Part("pattern " + part.id() + " / centre ring"),
                 Quantity.LENGTH,
                 Sense.AT_LEAST,
                 part.settings().ringWidth() - seat.width(),

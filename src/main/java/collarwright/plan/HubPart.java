@@ -4,10 +4,25 @@ import collarwright.collar.HubSettings;
 import collarwright.hub.HubType;
 import collarwright.strut.StrutLayout;
 import collarwright.strut.StrutType;
+import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
+import java.util.Optional;
 
-/** One hub type with everything that was laid out for it. */
-record HubPart(HubType type, Pattern pattern, StrutLayout struts, HubSettings settings) {
+/**
+ * One hub type with everything that was laid out for it.
+ *
+ * @param id its pattern's name
+ * @param pattern its holes; empty where one of them has no cutter
+ */
+record HubPart(HubType type, String id, Optional<Pattern> pattern, StrutLayout struts, HubSettings settings) {
+
+    static HubPart of(HubType type, Pattern pattern, StrutLayout struts, HubSettings settings) {
+        return new HubPart(type, pattern.id(), Optional.of(pattern), struts, settings);
+    }
+
+    Hole hole(int hole) {
+        return pattern.orElseThrow().holes().get(hole);
+    }
 
     int size() {
         return type.struts().size();
@@ -27,6 +42,6 @@ record HubPart(HubType type, Pattern pattern, StrutLayout struts, HubSettings se
     }
 
     double largestDiameter(int hole) {
-        return pattern.holes().get(hole).cutter().asDrilled().max();
+        return hole(hole).cutter().asDrilled().max();
     }
 }

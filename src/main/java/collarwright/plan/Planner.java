@@ -9,12 +9,15 @@ import collarwright.hub.Hubs;
 import collarwright.job.Job;
 import collarwright.plan.Check.Quantity;
 import collarwright.plan.Check.Sense;
+import collarwright.stock.Material;
 import collarwright.stock.RoundStock;
 import collarwright.strut.StrutLayout;
 import collarwright.strut.StrutType;
-import collarwright.strut.TieHole;
 import collarwright.tooling.Cutter;
+import collarwright.tooling.Fit;
+import collarwright.tooling.HoleNeed;
 import collarwright.tooling.HoleSize;
+import collarwright.tooling.Pattern;
 import collarwright.tooling.PatternBook;
 import collarwright.units.Angles;
 import collarwright.units.Decimals;
@@ -22,6 +25,7 @@ import collarwright.units.Ids;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
@@ -59,13 +63,12 @@ public final class Planner {
         List<Check> checks = new ArrayList<>(strutChecks(struts));
         checks.add(ringClearance());
         PatternBook book = book(hubs, hub, findings);
-        if (!book.patterns().isEmpty()) {
-            checks.addAll(hubChecks(hubs, struts, book, hub));
-        }
+        checks.addAll(hubChecks(hubs, struts, book, hub));
         checks.sort(Comparator.comparing(Check::code).thenComparingDouble(Check::margin));
         checks.forEach(c -> c.finding().ifPresent(findings::add));
         offerCollar(findings, hubs);
         findings.addAll(NotMeasured.notes(job));
+        noLaser().ifPresent(findings::add);
         findings.sort(Comparator.comparing(Finding::level));
         return new Plan(job, hubs, struts, book, checks, findings);
     }
@@ -102,15 +105,28 @@ public final class Planner {
                     "no such hole lets the strut reach its angle",
                     "take a wider collar pipe or a thinner strut");
         }
+        double wanted = wanted(size);
         return Finding.stop(
                 Code.HOLE_NO_CUTTER,
                 new Where.Part(where),
-                "a cutter of at least " + Decimals.fixed(size.required(), 2) + " mm as drilled, below "
-                        + Decimals.fixed(bore, 2) + " mm",
-                "the nearest are " + nearestTwo(size.required()),
-                "add a cutter of " + Decimals.fixed(StrictMath.ceil(size.required() * 10) / 10, 1)
+                "a cutter of at least " + Decimals.fixed(wanted, 2) + " mm as drilled, below " + Decimals.fixed(bore, 2)
+                        + " mm",
+                "the nearest are " + nearestTwo(wanted),
+                "add a cutter of " + Decimals.fixed(StrictMath.ceil(wanted * 10) / 10, 1)
                         + " mm or a little more to the rack",
                 "or take a thinner strut or a thinner collar wall");
+    }
+
+    // The least size that the rule of choice takes: under nearest it may come up short by the band.
+    private double wanted(HoleSize size) {
+        if (job.drilling().fit() == Fit.REACH) {
+            return size.required();
+        }
+        HoleNeed need = size.need();
+        double lean = StrictMath.max(0, need.lean() - job.drilling().nearestBand());
+        double inBand = need.body()
+                .required(need.strut().nominal(), lean, need.body().wall().nominal());
+        return StrictMath.max(need.strut().max(), inBand);
     }
 
     private String nearestTwo(double required) {
@@ -124,7 +140,10 @@ public final class Planner {
     }
 
     private List<Check> strutChecks(StrutLayout struts) {
-        double ends = job.strut().tieHole().map(TieHole::fromEnd).orElse(0.0);
+        // Two tie holes on one line must not run into each other; without them a strut only needs a length.
+        double least =
+                job.strut().tieHole().map(t -> 2 * t.fromEnd() + t.diameter()).orElse(1.0);
+        String source = job.strut().tieHole().isPresent() ? "geometry" : "our choice, no source";
         List<Check> checks = new ArrayList<>();
         for (StrutType type : struts.types()) {
             checks.add(new Check(
@@ -133,7 +152,7 @@ public final class Planner {
                     Quantity.LENGTH,
                     Sense.AT_LEAST,
                     type.cut(),
-                    new Check.Limits(OptionalDouble.of(2 * ends + 1), 2 * ends + 1, "geometry"),
+                    new Check.Limits(OptionalDouble.of(least), least, source),
                     List.of("make the dome larger or its frequency lower", "or take a smaller collar and ring")));
         }
         return checks;
@@ -157,10 +176,26 @@ public final class Planner {
         double strut = job.strut().stock().od().max();
         List<Check> checks = new ArrayList<>();
         for (int i = 0; i < hubs.types().size(); i++) {
-            HubPart part = new HubPart(hubs.types().get(i), book.patterns().get(i), struts, hub);
-            checks.addAll(new HubChecks(part, strut, job.strut().tieHole(), job.limits()).all());
+            Optional<Pattern> pattern = book.patterns().isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(book.patterns().get(i));
+            HubPart part = new HubPart(hubs.types().get(i), Ids.letters('C', i), pattern, struts, hub);
+            HubChecks on = new HubChecks(part, strut, job.strut().tieHole(), job.limits());
+            checks.addAll(pattern.isPresent() ? on.all() : on.withoutHoles());
         }
         return checks;
+    }
+
+    private Optional<Finding> noLaser() {
+        Material material = job.hub().collar().material();
+        return material.chlorinated()
+                ? Optional.of(Finding.note(
+                        Code.LASER_PVC,
+                        new Where.Part("collar"),
+                        "a material that a laser or a plasma torch may cut",
+                        material.title() + ", whose fumes are toxic and corrosive",
+                        "no laser files are made; cut templates from paper or card only, and never the pipe itself"))
+                : Optional.empty();
     }
 
     // Where a larger collar is the cure, names the smallest pipe we know that would do.
@@ -169,8 +204,8 @@ public final class Planner {
             return;
         }
         new CollarOffer(job, hubs).smallest(collarStocks).ifPresent(s -> {
-            String hint = "the smallest known pipe that would do is " + s.name() + " (" + s.title()
-                    + ", nominal, not measured)";
+            String hint = "the smallest known pipe with room for these holes and this ring is " + s.name() + " ("
+                    + s.title() + ", nominal, not measured)";
             findings.replaceAll(f -> CollarOffer.cures(f) ? withFirstHint(f, hint) : f);
         });
     }

@@ -1,7 +1,6 @@
 package collarwright.tooling;
 
 import collarwright.collar.CollarBody;
-import collarwright.collar.RoundHole;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -25,7 +24,7 @@ public record HoleSize(HoleNeed need, double required, Optional<Cutter> cutter) 
     public static HoleSize choose(HoleNeed need, DrillingSettings drilling) {
         CollarBody body = need.body();
         double required =
-                RoundHole.required(need.strut().max(), need.lean(), body.leastInnerRadius(), body.outerRadius());
+                body.required(need.strut().max(), need.lean(), body.wall().max());
         if (required == Double.POSITIVE_INFINITY) {
             return new HoleSize(need, required, Optional.empty());
         }
@@ -63,9 +62,11 @@ public record HoleSize(HoleNeed need, double required, Optional<Cutter> cutter) 
      * @return the lean at which a nominal strut binds in the nominal hole and wall
      */
     public static double limit(HoleNeed need, Cutter cutter) {
-        CollarBody body = need.body();
-        return RoundHole.tiltLimit(
-                need.strut().nominal(), cutter.asDrilled().nominal(), body.innerRadius(), body.outerRadius());
+        return need.body()
+                .tiltLimit(
+                        need.strut().nominal(),
+                        cutter.asDrilled().nominal(),
+                        need.body().wall().nominal());
     }
 
     /**
@@ -75,8 +76,8 @@ public record HoleSize(HoleNeed need, double required, Optional<Cutter> cutter) 
      */
     public double tightestLimit() {
         CollarBody body = need.body();
-        return RoundHole.tiltLimit(
-                need.strut().max(), chosen().asDrilled().min(), body.leastInnerRadius(), body.outerRadius());
+        return body.tiltLimit(
+                need.strut().max(), chosen().asDrilled().min(), body.wall().max());
     }
 
     /**
@@ -86,8 +87,8 @@ public record HoleSize(HoleNeed need, double required, Optional<Cutter> cutter) 
      */
     public double loosestLimit() {
         CollarBody body = need.body();
-        double inner = body.outerRadius() - body.wall().min();
-        return RoundHole.tiltLimit(need.strut().min(), chosen().asDrilled().max(), inner, body.outerRadius());
+        return body.tiltLimit(
+                need.strut().min(), chosen().asDrilled().max(), body.wall().min());
     }
 
     private Cutter chosen() {

@@ -82,6 +82,9 @@ public record PatternBook(List<HoleSize> sizes, List<Pattern> patterns) {
                 .append(Decimals.fixed(body.wall().nominal(), 4))
                 .append(' ')
                 .append(Decimals.fixed(body.width(), 4));
+        if (body.rims() > 0) {
+            text.append(" rims ").append(Decimals.fixed(body.rims(), 4));
+        }
         for (Hole hole : holes) {
             text.append('\n')
                     .append(Decimals.fixed(Angles.degrees(hole.azimuth()), 6))

@@ -9,10 +9,13 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.io.TempDir;
@@ -52,14 +55,9 @@ class SamplesTest {
 
         make(sample.resolve("job.toml"), pack);
 
-        SortedMap<String, byte[]> expected = read(sample.resolve("pack"));
-        SortedMap<String, byte[]> actual = read(pack);
-        assertThat(actual.keySet()).isEqualTo(expected.keySet());
-        for (var entry : expected.entrySet()) {
-            assertThat(actual.get(entry.getKey()))
-                    .as(entry.getKey() + "; rewrite the samples with: mvn -q -Psamples package")
-                    .isEqualTo(entry.getValue());
-        }
+        assertThat(changed(read(sample.resolve("pack")), read(pack)))
+                .as("files that changed; rewrite the samples with: mvn -q -Psamples package")
+                .isEmpty();
     }
 
     @ParameterizedTest
@@ -72,10 +70,20 @@ class SamplesTest {
 
         make(folder.resolve("job.toml"), folder.resolve("pack out"));
 
-        SortedMap<String, byte[]> expected = read(sample.resolve("pack"));
-        SortedMap<String, byte[]> actual = read(folder.resolve("pack out"));
-        assertThat(actual.keySet()).isEqualTo(expected.keySet());
-        expected.forEach((name, bytes) -> assertThat(actual.get(name)).as(name).isEqualTo(bytes));
+        assertThat(changed(read(sample.resolve("pack")), read(folder.resolve("pack out"))))
+                .isEmpty();
+    }
+
+    // Each file that is missing, new or other, and where a changed one first differs.
+    private static List<String> changed(SortedMap<String, byte[]> expected, SortedMap<String, byte[]> actual) {
+        SortedSet<String> names = new TreeSet<>(expected.keySet());
+        names.addAll(actual.keySet());
+        return names.stream()
+                .filter(name -> !Arrays.equals(expected.get(name), actual.get(name)))
+                .map(name -> expected.containsKey(name) && actual.containsKey(name)
+                        ? name + " from byte " + Arrays.mismatch(expected.get(name), actual.get(name))
+                        : name + (actual.containsKey(name) ? " is new" : " is missing"))
+                .toList();
     }
 
     static List<String> places() {

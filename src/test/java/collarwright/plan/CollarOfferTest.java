@@ -29,7 +29,7 @@ class CollarOfferTest {
         assertThat(finding.expected()).isEqualTo("a bore wider than the strut, 40.20 mm");
         assertThat(finding.found()).isEqualTo("33.80 mm");
         assertThat(finding.hints()).hasSize(2);
-        double offered = hinted(finding, "the smallest known pipe that would do is pvc ");
+        double offered = hinted(finding, "the smallest known pipe with room for these holes and this ring is pvc ");
         assertThat(offered % 10).isZero();
         // It would do, and none that is smaller would.
         assertThat(plan(jobs.collar(collar(offered))).makeable()).isTrue();
@@ -109,8 +109,10 @@ class CollarOfferTest {
         assertThat(stops)
                 .filteredOn(f -> f.code() != Code.STRUT_CROWDING)
                 .isNotEmpty()
-                .allMatch(f -> f.hints()
-                        .get(0)
-                        .startsWith("the smallest known pipe that would do is pvc 200.0 (pvc 200.0 pipe, nominal"));
+                .allMatch(
+                        f -> f.hints()
+                                .get(0)
+                                .startsWith(
+                                        "the smallest known pipe with room for these holes and this ring is pvc 200.0 (pvc 200.0 pipe, nominal"));
     }
 }

@@ -18,7 +18,7 @@ class RingSeatTest {
         Plan plan = Planner.plan(job, java.util.List.of());
         double mid = job.hub().body().midRadius();
         for (int i = 0; i < plan.hubs().types().size(); i++) {
-            HubPart part = new HubPart(
+            HubPart part = HubPart.of(
                     plan.hubs().types().get(i), plan.book().patterns().get(i), plan.struts(), job.hub());
             double low = Double.POSITIVE_INFINITY;
             double high = Double.NEGATIVE_INFINITY;
