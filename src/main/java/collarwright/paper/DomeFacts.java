@@ -35,6 +35,8 @@ final class DomeFacts {
                     "floor diameter", Sizes.both(round(sizes.floorDiameter().getAsDouble()))));
             facts.add(new Fact("height", Sizes.both(round(sizes.height()))));
         }
+        facts.add(
+                new Fact("lowest collar", Sizes.both(round(sizes.collarBelowLowestNode())) + " below the lowest node"));
         facts.add(new Fact("hubs and struts", dome.nodeCount() + " hubs, " + dome.memberCount() + " struts"));
         facts.add(new Fact("order", new Amounts(plan).spares()));
         facts.add(new Fact("machine", plan.job().shop().machine().title()));

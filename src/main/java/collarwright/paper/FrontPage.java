@@ -206,6 +206,9 @@ public final class FrontPage {
             paragraph(
                     "Slack is how much further than needed a strut can lean. The fingerprint stands for the drilling, the"
                             + " same in every job.");
+            SeatTables seats = new SeatTables(plan);
+            html.append(HtmlGrid.of(seats.grid()));
+            paragraph(SeatTables.note());
         }
         for (int i = 0; i < StrictMath.min(patterns.size(), MOST_PICTURED); i++) {
             pattern(i, patterns.get(i));

@@ -154,6 +154,7 @@ public final class Traveller {
     private void checks(Pattern pattern, PatternTables tables) {
         Inspection inspection = new Inspection(plan, pattern);
         flow.page("Pattern " + pattern.id() + ", checks");
+        flow.facts(new SeatTables(plan).facts(pattern));
         flow.grid(tables.why());
         flow.grid(inspection.firstArticle());
         flow.grid(inspection.caliper());

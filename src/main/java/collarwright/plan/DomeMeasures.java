@@ -3,6 +3,8 @@ package collarwright.plan;
 import collarwright.collar.CollarBody;
 import collarwright.dome.Dome;
 import collarwright.hub.Hubs;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -46,20 +48,38 @@ public record DomeMeasures(
         return lowestNodeZ - lowestCollarPointZ;
     }
 
+    /**
+     * Finds the lowest point of the collars of each hub type, over all nodes that have one.
+     *
+     * @param plan the plan
+     * @return z from the sphere's centre, by hub type, whose index is that of its pattern too
+     */
+    public static List<Double> lowestCollarPoints(Plan plan) {
+        return lowestCollarPoints(
+                plan.hubs(), plan.struts().radius(), plan.job().hub().body());
+    }
+
+    private static double lowestCollarPoint(Hubs hubs, double radius, CollarBody body) {
+        return lowestCollarPoints(hubs, radius, body).stream()
+                .min(Double::compare)
+                .orElseThrow();
+    }
+
     // A collar is a cylinder about the hub's axis n: its lowest point is half its width along the axis and one outer
     // radius across it below its centre.
-    private static double lowestCollarPoint(Hubs hubs, double radius, CollarBody body) {
+    private static List<Double> lowestCollarPoints(Hubs hubs, double radius, CollarBody body) {
         List<Double> offsets = hubs.types().stream()
                 .map(t -> HubSeat.collar(t, body.midRadius()).mean())
                 .toList();
-        double lowest = Double.POSITIVE_INFINITY;
+        List<Double> lowest = new ArrayList<>(Collections.nCopies(offsets.size(), Double.POSITIVE_INFINITY));
         for (int node = 0; node < hubs.dome().nodeCount(); node++) {
+            int type = hubs.typeOf(node);
             double up = hubs.dome().z(node);
             double across = StrictMath.sqrt(StrictMath.max(0, 1 - up * up));
-            double centre = (radius - offsets.get(hubs.typeOf(node))) * up;
+            double centre = (radius - offsets.get(type)) * up;
             double point = centre - body.width() / 2 * StrictMath.abs(up) - body.outerRadius() * across;
-            lowest = StrictMath.min(lowest, point);
+            lowest.set(type, StrictMath.min(lowest.get(type), point));
         }
-        return lowest;
+        return List.copyOf(lowest);
     }
 }

@@ -3,7 +3,10 @@ package collarwright.paper;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import collarwright.picture.TrialPlans;
+import collarwright.plan.HubSeat;
 import collarwright.plan.Plan;
+import collarwright.plan.RingSeat;
+import collarwright.units.Decimals;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -107,6 +110,12 @@ class FrontPageTest {
         String text = parse(html(TrialPapers.of(plan))).getDocumentElement().getTextContent();
         assertThat(text).contains("61 hubs, 165 struts").contains(plan.job().revision());
         plan.book().patterns().forEach(p -> assertThat(text).contains(p.fingerprint()));
+        for (int i = 0; i < plan.hubs().types().size(); i++) {
+            RingSeat ring = HubSeat.of(plan, i).ring();
+            assertThat(text)
+                    .contains(Decimals.fixed(ring.width(), 1) + " mm")
+                    .contains(Decimals.fixed(Math.abs(ring.middle()), 1) + " mm above");
+        }
         plan.findings()
                 .forEach(f -> assertThat(text)
                         .contains(f.where().text())
