@@ -14,6 +14,7 @@ import collarwright.plan.OrderTotals;
 import collarwright.plan.Plan;
 import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
@@ -129,13 +130,7 @@ public final class Traveller {
         flow.page("Pattern " + pattern.id());
         flow.title("Pattern " + pattern.id() + ": make " + toMake + " (" + pattern.count() + " in one dome)");
         CollarBody body = job.hub().body();
-        flow.facts(List.of(
-                new DomeFacts.Fact(
-                        "collar", job.hub().collar().title() + ", cut " + Sizes.both(body.width()) + " wide"),
-                new DomeFacts.Fact(
-                        "outside", "Ø " + StockToPull.diameter(job.hub().collar())),
-                new DomeFacts.Fact("inside", StockToPull.wall(job.hub().collar())),
-                new DomeFacts.Fact("fingerprint", pattern.fingerprint() + " (the drilling, the same in every job)")));
+        flow.facts(collarFacts(pattern));
         Hole loosest = pattern.holes().stream()
                 .max(Comparator.comparingDouble(Hole::slack))
                 .orElseThrow();
@@ -149,6 +144,23 @@ public final class Traveller {
         flow.text("Depth: touch the crown with the cutter's lowest point, set zero, go down so far. "
                 + String.join(" ", tables.depths()) + " " + Cautions.atTheDrill());
         checks(pattern, tables);
+    }
+
+    private List<DomeFacts.Fact> collarFacts(Pattern pattern) {
+        CollarBody body = job.hub().body();
+        List<DomeFacts.Fact> facts = new ArrayList<>(List.of(
+                new DomeFacts.Fact(
+                        "collar", job.hub().collar().title() + ", cut " + Sizes.both(body.width()) + " wide"),
+                new DomeFacts.Fact(
+                        "outside", "Ø " + StockToPull.diameter(job.hub().collar())),
+                new DomeFacts.Fact("inside", StockToPull.wall(job.hub().collar()))));
+        if (body.rims() > 0) {
+            facts.add(new DomeFacts.Fact(
+                    "rims",
+                    "ease both rims of each hole " + figures.size(body.rims()) + " × 45°: the lean counts on it"));
+        }
+        facts.add(new DomeFacts.Fact("fingerprint", pattern.fingerprint() + " (the drilling, the same in every job)"));
+        return facts;
     }
 
     private void checks(Pattern pattern, PatternTables tables) {

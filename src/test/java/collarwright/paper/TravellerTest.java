@@ -174,6 +174,19 @@ class TravellerTest {
     }
 
     @Test
+    void easedRims_areAskedForOnEveryPatternPage_andSharpOnesAreNot() {
+        assertThat(String.join(" ", pages)).doesNotContain("ease both rims");
+        Plan eased = TrialPlans.eased(0.5);
+        List<String> sheets = PdfText.pages(Traveller.print(TrialPapers.of(eased)));
+        for (Pattern pattern : eased.book().patterns()) {
+            assertThat(sheets)
+                    .anySatisfy(s -> assertThat(s)
+                            .startsWith("Pattern " + pattern.id() + " ")
+                            .contains("ease both rims of each hole 0.5 mm × 45°"));
+        }
+    }
+
+    @Test
     void caliperTable_givesTheChordBetweenHoleEdges() {
         // Another way than the table: the edges as points in the plane, and their distance.
         for (Pattern pattern : plan.book().patterns()) {

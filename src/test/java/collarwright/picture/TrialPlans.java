@@ -50,6 +50,26 @@ public final class TrialPlans {
         return plan("Frame of frequency " + frequency, new DomeSettings(frequency, rows), new Order(2, 5));
     }
 
+    /** The windbreak with the rims of its holes eased. */
+    public static Plan eased(double rims) {
+        Job job = windbreak().job();
+        HubSettings hub = job.hub();
+        return Planner.plan(
+                new Job(
+                        job.title(),
+                        job.revision(),
+                        job.order(),
+                        job.dome(),
+                        job.size(),
+                        job.strut(),
+                        new HubSettings(
+                                hub.collar(), hub.width(), hub.ring(), hub.ringWidth(), hub.fix(), hub.endGap(), rims),
+                        job.drilling(),
+                        job.limits(),
+                        job.shop()),
+                List.of());
+    }
+
     /** The windbreak in a shop whose only saw is too small. */
     public static Plan withoutCutters() {
         Job job = windbreak().job();
