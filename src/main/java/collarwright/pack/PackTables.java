@@ -95,7 +95,8 @@ public final class PackTables {
         table.number(Angles.degrees(radians), DEGREE_DECIMALS);
     }
 
-    private static void end(CsvTable table, Plan plan) {
+    /** Ends a row with what it belongs to. */
+    static void end(CsvTable table, Plan plan) {
         table.text(plan.job().revision()).text(plan.job().title()).endRow();
     }
 

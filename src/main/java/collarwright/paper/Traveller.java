@@ -66,6 +66,7 @@ public final class Traveller {
         }
         work.setups().forEach(setup -> new SetupPages(flow, figures).print(setup));
         struts();
+        hubs();
         return flow.pages();
     }
 
@@ -192,5 +193,15 @@ public final class Traveller {
                     + ", through the strut's axis. Twist: from the hole at E1 to the hole at E2, about the strut; 0°: both"
                     + " holes are parallel.");
         });
+    }
+
+    private void hubs() {
+        if (!TierPicture.readable(plan)) {
+            return;
+        }
+        flow.page("Hubs");
+        flow.title("Hubs: which way up");
+        flow.text(HubTables.rule());
+        flow.grid(HubTables.grid(plan));
     }
 }

@@ -6,6 +6,7 @@ import collarwright.geometry.Vec3;
 import collarwright.picture.TrialPlans;
 import collarwright.plan.HubSeat;
 import collarwright.plan.Plan;
+import collarwright.plan.Uphill;
 import collarwright.testing.Checker;
 import collarwright.testing.NeedsChecker;
 import collarwright.testing.Poppler;
@@ -183,6 +184,19 @@ class TravellerTest {
                     .anySatisfy(s -> assertThat(s)
                             .startsWith("Pattern " + pattern.id() + " ")
                             .contains("ease both rims of each hole 0.5 mm × 45°"));
+        }
+    }
+
+    @Test
+    void hubs_allStandWithTheirWayUp() {
+        String text = pages.stream()
+                .filter(p -> p.startsWith("Hubs "))
+                .reduce("", String::concat)
+                .replaceAll("\\s+", " ");
+        for (int node = 0; node < plan.hubs().dome().nodeCount(); node++) {
+            assertThat(text)
+                    .containsPattern("\\b" + plan.hubs().dome().nodeId(node) + "\\b")
+                    .contains(Uphill.of(plan.hubs(), node).words());
         }
     }
 
