@@ -70,6 +70,34 @@ public final class TrialPlans {
                 List.of());
     }
 
+    /** The windbreak on a press with another spindle. */
+    public static Plan turning(double minRpm, double maxRpm) {
+        Job job = windbreak().job();
+        Machine press = job.shop().machine();
+        Machine other = new Machine(
+                press.name(),
+                press.title(),
+                press.kind(),
+                press.post(),
+                press.travel(),
+                new Machine.Spindle(minRpm, maxRpm, 1),
+                press.rotary(),
+                press.source());
+        return Planner.plan(
+                new Job(
+                        job.title(),
+                        job.revision(),
+                        job.order(),
+                        job.dome(),
+                        job.size(),
+                        job.strut(),
+                        job.hub(),
+                        job.drilling(),
+                        job.limits(),
+                        new Shop(other, job.shop().programUnits(), job.shop().cutting())),
+                List.of());
+    }
+
     /** The windbreak in a shop whose only saw is too small. */
     public static Plan withoutCutters() {
         Job job = windbreak().job();
