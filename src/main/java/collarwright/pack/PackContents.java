@@ -60,6 +60,7 @@ public final class PackContents {
         production.rotary().programs().forEach(this::program);
         put(PackTables.CUT_LIST, "what to cut and where to drill its ends, longest first", PackTables.cutList(plan));
         put(PackTables.MEMBERS, "which strut goes from which hub and hole to which", PackTables.members(plan));
+        put(HubTable.FILE, "which collar every hub takes, and which way up it goes", HubTable.print(plan));
         put(PlanJson.FILE, "everything that was computed, for other programs", PlanJson.write(plan, programs()));
         purposes.add(new PackFile("files.sha256", "tells whether a file was changed since", 0));
         files.put(FRONT_PAGE, FrontPage.print(paperwork()));
