@@ -18,7 +18,7 @@ final class WrapSheet {
 
     static Sheet draw(WrapTemplate template) {
         WrapMarks.Marked marked = WrapMarks.draw(template);
-        Heading heading = heading(template, marked.missing());
+        Heading heading = heading(template, marked);
         double left = Sheet.MARGIN + BARS + GAP;
         double room = StrictMath.max(template.length(), LEAST_TEXT_WIDTH);
         Drawing all = new Drawing();
@@ -94,14 +94,14 @@ final class WrapSheet {
         return lines;
     }
 
-    private static Heading heading(WrapTemplate template, List<String> missing) {
+    private static Heading heading(WrapTemplate template, WrapMarks.Marked marked) {
         WrapSettings settings = template.settings();
         WrapSettings.OrderWords order = settings.order();
         String drawing = "Wrap template " + settings.pattern().id();
-        return new Heading(drawing, order.title(), order.revision(), notes(template, missing), table(template));
+        return new Heading(drawing, order.title(), order.revision(), notes(template, marked), table(template));
     }
 
-    private static List<String> notes(WrapTemplate template, List<String> missing) {
+    private static List<String> notes(WrapTemplate template, WrapMarks.Marked marked) {
         WrapSettings settings = template.settings();
         String od = mm(2 * settings.body().outerRadius());
         String seam = Decimals.trimmed(Angles.degrees(template.seam().azimuth()), 1) + "°";
@@ -119,8 +119,12 @@ final class WrapSheet {
             notes.add("Looks alike when turned: copy TOP, 0° line and flag onto the collar first.");
         }
         notes.add("Lengths in mm. Outlines are nominal, no kerf taken off.");
-        if (!missing.isEmpty()) {
-            notes.add("No room on the wrap for: " + String.join("; ", missing) + ".");
+        if (!marked.top()) {
+            notes.add(
+                    "No room on the wrap for TOP: the upper edge is TOP. Write it on the collar before the paper comes off.");
+        }
+        if (!marked.missing().isEmpty()) {
+            notes.add("No room on the wrap for: " + String.join("; ", marked.missing()) + ".");
         }
         return notes;
     }
