@@ -179,6 +179,19 @@ class PdfWriterTest {
         assertThat(Mutool.lines(file, 1)).anyMatch(line -> line.text().contains("printer correction x 1.01, y 0.98"));
     }
 
+    // Paper goes the same way through the printer however the drawing lies on it.
+    @Test
+    @NeedsChecker(Checker.MUTOOL)
+    void print_printerCorrection_turnsWithAStandingPage() throws IOException {
+        WrapSettings tall = ExampleCollars.settings(
+                ExampleCollars.pattern("CA", ExampleCollars.saw(12), 0, 100, 200), 50, 200, true);
+        Path file = write(sheet(tall), new PdfSettings(Paper.A4, 1.01, 0.98));
+        assertThat(Mutool.lines(file, 1)).anyMatch(line -> line.text().contains("printer correction x 0.98, y 1.01"));
+        assertThat(has(lengths(file, 1, true), 98.0)).isTrue();
+        assertThat(has(lengths(file, 1, false), 101.0)).isTrue();
+        assertThat(has(lengths(file, 1, false), 1.01 * 200)).isTrue();
+    }
+
     @Test
     @NeedsChecker({Checker.MUTOOL, Checker.POPPLER})
     void print_longTable_goesOnAPageOfItsOwn() throws IOException {
