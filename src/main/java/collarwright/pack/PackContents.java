@@ -5,6 +5,7 @@ import collarwright.drawing.WrapSettings;
 import collarwright.drawing.WrapTemplate;
 import collarwright.job.Job;
 import collarwright.machining.ProgramFile;
+import collarwright.machining.ProgramUnits;
 import collarwright.paper.FrontPage;
 import collarwright.paper.PackFile;
 import collarwright.paper.Paperwork;
@@ -116,6 +117,7 @@ public final class PackContents {
                 job.hub().body(),
                 job.hub().collar().odMeasured(),
                 job.sheet().paperThickness(),
+                job.shop().programUnits() == ProgramUnits.INCH,
                 new WrapSettings.OrderWords(job.title(), job.revision(), made));
     }
 

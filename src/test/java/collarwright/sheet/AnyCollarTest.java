@@ -82,6 +82,7 @@ class AnyCollarTest {
                 body,
                 draw.coin(),
                 draw.between(0, 1.2),
+                draw.coin(),
                 new WrapSettings.OrderWords(title, "HKVWTXNA", draw.whole(1, 3000)));
     }
 }
