@@ -152,8 +152,7 @@ record PdfPen(PDPageContentStream page, PdfText text, double originX, double ori
     }
 
     // A PDF has no arcs. In pieces of 45° or less a cubic curve strays by less than 5e-6 of the radius. In pieces of
-    // 90°
-    // it strays by less than 3e-4: 0.001 mm in letters and pilot circles, and the file is a fifth shorter.
+    // 90° it strays by less than 3e-4: 0.001 mm in letters and pilot circles, and the file is a fifth shorter.
     private void curve(Arc arc) throws IOException {
         double most = arc.radius() <= SMALL_RADIUS ? 2 * MOST_BEZIER : MOST_BEZIER;
         int pieces = (int) StrictMath.ceil(StrictMath.abs(arc.sweep()) / most - 1e-9);
