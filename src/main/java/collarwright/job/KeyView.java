@@ -131,6 +131,31 @@ public final class KeyView {
         return meaning;
     }
 
+    /**
+     * Takes the value as one of a few words, of which this version has built only some: one that it has not is a stop.
+     *
+     * @param built each word, true if it is built; the first one is what to write instead
+     */
+    public void builtWord(Map<String, Boolean> built) {
+        List<String> here = built.keySet().stream()
+                .filter(w -> built.getOrDefault(w, false))
+                .toList();
+        List<String> later =
+                built.keySet().stream().filter(w -> !here.contains(w)).toList();
+        String expected = (here.size() == 1 ? "the word " : "one of the words ") + String.join(", ", here) + " ("
+                + String.join(", ", later) + (later.size() == 1 ? " is" : " are") + " not in this version)";
+        Optional<String> word = take(String.class, expected);
+        if (word.isEmpty()) {
+            return;
+        }
+        String instead = "write " + path.substring(path.lastIndexOf('.') + 1) + " = " + Quoted.text(here.get(0));
+        if (!built.containsKey(word.get())) {
+            stop(Code.JOB_UNKNOWN_WORD, expected, Quoted.text(word.get()), instead);
+        } else if (later.contains(word.get())) {
+            notInThisVersion(here.get(0), instead);
+        }
+    }
+
     private void unknownWord(String word, String expected, Map<String, ?> words) {
         List<String> near = Spelling.nearest(word, words.keySet(), 2);
         String hint = near.isEmpty() ? "write one of these words" : "did you mean " + String.join(" or ", near) + "?";
@@ -324,6 +349,18 @@ public final class KeyView {
      */
     public void stop(Code code, String expected, String found, String... hints) {
         reader.add(Finding.stop(code, where, path + ": " + expected, found, hints));
+    }
+
+    /**
+     * Adds a note at the value.
+     *
+     * @param code its kind
+     * @param expected what should be there
+     * @param found what is there
+     * @param hints what to do, the best first
+     */
+    public void note(Code code, String expected, String found, String... hints) {
+        reader.add(Finding.note(code, where, path + ": " + expected, found, hints));
     }
 
     /**

@@ -2,6 +2,7 @@ package collarwright.job;
 
 import collarwright.finding.Code;
 import collarwright.machining.Machine;
+import collarwright.units.Decimals;
 import collarwright.units.Length;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -143,7 +144,10 @@ final class MachineProfiles {
         }
 
         double number(String key, String expected, double least, double most) {
-            return good(need(key, expected, "100").flatMap(k -> k.number(least, most)), least);
+            return good(
+                    need(key, expected, Decimals.trimmed(StrictMath.min(100, most), 0))
+                            .flatMap(k -> k.number(least, most)),
+                    least);
         }
 
         double whole(String key, String expected, int least, int most) {

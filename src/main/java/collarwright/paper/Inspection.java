@@ -101,7 +101,11 @@ final class Inspection {
         rows.add(article("0° line to right edge of hole 1", figures.size(first.diameter() / 2)));
         rows.add(article(
                 "edge of hole 1 to TOP edge", figures.size(body.width() / 2 - first.height() - first.diameter() / 2)));
-        rows.add(article("a strut leans far enough in every hole", "yes"));
+        boolean reach = pattern.holes().stream().allMatch(hole -> hole.slack() >= 0);
+        rows.add(
+                reach
+                        ? article("a strut leans far enough in every hole", "yes")
+                        : article("a strut leans to each hole's tilt limit", "short of its need by choice: nearest"));
         rows.add(article("marked: TOP, 0° line, numbers, " + pattern.id() + ", revision", "yes"));
         return new Grid(
                 "First article: measure before the run, seen from outside with TOP up",
@@ -180,7 +184,7 @@ final class Inspection {
 
     /** The rule of the pins. */
     static String pinRule() {
-        return "Go: the least as-drilled size, rounded down to 0.05 mm, but not below what the strut needs. No-go: the"
+        return "Go: the least as-drilled size, rounded down to 0.05 mm, but not below what the strut needs, if it has that. No-go: the"
                 + " largest as-drilled size + 0.25 mm, rounded up to 0.05 mm. Our choice, no source.";
     }
 }
