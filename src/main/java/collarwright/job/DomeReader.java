@@ -108,7 +108,7 @@ final class DomeReader {
                                     near.stream().map(Quoted::text).toList()));
         }
         rows.filter(r -> frequency.get() == 3 && Portion.tradeName(text))
-                .ifPresent(r -> keep.note(
+                .ifPresent(r -> keep.warn(
                         Code.DOME_PORTION,
                         "rows of the 9 that a sphere of frequency 3 has",
                         Quoted.text(text) + ", the trade's name for " + portion.share(r),

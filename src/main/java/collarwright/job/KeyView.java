@@ -137,23 +137,19 @@ public final class KeyView {
      * @param built each word, true if it is built; the first one is what to write instead
      */
     public void builtWord(Map<String, Boolean> built) {
-        List<String> here = built.keySet().stream()
-                .filter(w -> built.getOrDefault(w, false))
-                .toList();
-        List<String> later =
-                built.keySet().stream().filter(w -> !here.contains(w)).toList();
-        String expected = (here.size() == 1 ? "the word " : "one of the words ") + String.join(", ", here) + " ("
-                + String.join(", ", later) + (later.size() == 1 ? " is" : " are") + " not in this version)";
-        Optional<String> word = take(String.class, expected);
-        if (word.isEmpty()) {
-            return;
-        }
+        List<String> words = List.copyOf(built.keySet());
+        List<String> here =
+                words.stream().filter(w -> built.getOrDefault(w, false)).toList();
+        List<String> later = words.stream().filter(w -> !here.contains(w)).toList();
+        String all = String.join(" or ", here) + " (not in this version: " + String.join(", ", later) + ")";
         String instead = "write " + path.substring(path.lastIndexOf('.') + 1) + " = " + Quoted.text(here.get(0));
-        if (!built.containsKey(word.get())) {
-            stop(Code.JOB_UNKNOWN_WORD, expected, Quoted.text(word.get()), instead);
-        } else if (later.contains(word.get())) {
-            notInThisVersion(here.get(0), instead);
-        }
+        take(String.class, "the word " + all).filter(w -> !here.contains(w)).ifPresent(word -> {
+            if (later.contains(word)) {
+                notInThisVersion(here.get(0), instead);
+            } else {
+                stop(Code.JOB_UNKNOWN_WORD, "the word " + all, Quoted.text(word), instead);
+            }
+        });
     }
 
     private void unknownWord(String word, String expected, Map<String, ?> words) {
@@ -349,18 +345,6 @@ public final class KeyView {
      */
     public void stop(Code code, String expected, String found, String... hints) {
         reader.add(Finding.stop(code, where, path + ": " + expected, found, hints));
-    }
-
-    /**
-     * Adds a note at the value.
-     *
-     * @param code its kind
-     * @param expected what should be there
-     * @param found what is there
-     * @param hints what to do, the best first
-     */
-    public void note(Code code, String expected, String found, String... hints) {
-        reader.add(Finding.note(code, where, path + ": " + expected, found, hints));
     }
 
     /**
