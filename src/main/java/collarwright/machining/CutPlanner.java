@@ -22,9 +22,6 @@ import java.util.Optional;
  */
 final class CutPlanner {
 
-    /** How far over the cutting data a speed may rise: our choice, no source. */
-    private static final double OVER = 1.25;
-
     /** Pecks shorter than this only rub: our choice, no source. */
     private static final double LEAST_PECK = 1;
 
@@ -53,7 +50,7 @@ final class CutPlanner {
 
     private Optional<Integer> speed(Cutter cutter, CuttingData.Row row) {
         double wanted = wanted(cutter, row);
-        double high = StrictMath.min(cutter.maxRpm(), StrictMath.max(OVER * wanted, cutter.minRpm()));
+        double high = StrictMath.min(cutter.maxRpm(), StrictMath.max(SpeedsAndFeeds.OVER * wanted, cutter.minRpm()));
         Machine.Spindle spindle = settings.machine().spindle();
         double least = StrictMath.ceil(StrictMath.max(cutter.minRpm(), spindle.minRpm()));
         double most = StrictMath.floor(StrictMath.min(high, spindle.maxRpm()));

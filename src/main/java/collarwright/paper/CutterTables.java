@@ -2,6 +2,7 @@ package collarwright.paper;
 
 import collarwright.machining.CuttingData;
 import collarwright.machining.Machine;
+import collarwright.machining.SpeedsAndFeeds;
 import collarwright.picture.Figures;
 import collarwright.plan.Plan;
 import collarwright.tooling.Cutter;
@@ -16,9 +17,6 @@ import java.util.TreeMap;
 
 /** The cutters that the patterns need. */
 final class CutterTables {
-
-    /** How much faster than wanted a cutter may turn. */
-    private static final double OVER = 1.25;
 
     private final Plan plan;
     private final Figures figures;
@@ -90,7 +88,7 @@ final class CutterTables {
     private String speed(Cutter cutter, CuttingData.Row row) {
         double wanted = 1000 * row.surfaceSpeedMPerMin() / (StrictMath.PI * cutter.size());
         Machine.Spindle spindle = plan.job().shop().machine().spindle();
-        double most = StrictMath.min(cutter.maxRpm(), StrictMath.max(OVER * wanted, cutter.minRpm()));
+        double most = StrictMath.min(cutter.maxRpm(), StrictMath.max(SpeedsAndFeeds.OVER * wanted, cutter.minRpm()));
         if (spindle.minRpm() > most) {
             return "below " + rpm(most) + ":\nthe spindle\nis too fast";
         }

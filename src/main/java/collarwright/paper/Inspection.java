@@ -1,11 +1,11 @@
 package collarwright.paper;
 
 import collarwright.collar.CollarBody;
-import collarwright.collar.RoundHole;
 import collarwright.picture.Figures;
 import collarwright.plan.Plan;
 import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
+import collarwright.units.Angles;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -64,7 +64,8 @@ final class Inspection {
                     Cell.blank()));
         }
         return new Grid(
-                "Caliper check: web between hole edges, straight across the outside, at mid-height",
+                "Caliper check: web between hole edges, straight across the outside, mid-height; 0.1 mm is "
+                        + Decimals.fixed(Angles.degrees(0.1 / body.outerRadius()), 2) + "°",
                 List.of(
                         Column.words("holes"),
                         Column.numbers("web, mm"),
@@ -79,12 +80,6 @@ final class Inspection {
         String holes = (index + 1) + " to " + next(index).number();
         boolean last = index == pattern.holes().size() - 1;
         return holes + (index == 0 ? ", left of hole 1" : last ? ", right of hole 1" : "");
-    }
-
-    /** What a wrong web means. */
-    String caliperNote() {
-        double degrees = collarwright.units.Angles.degrees(0.1 / body.outerRadius());
-        return "A web that is 0.1 mm (0.004 in) off stands for " + Decimals.fixed(degrees, 2) + "° of azimuth.";
     }
 
     Grid firstArticle() {
@@ -145,13 +140,13 @@ final class Inspection {
                     Cell.tick()));
         }
         return new Grid(
-                "Gauge pins",
+                "Gauge pins in steps of 0.05 mm (our choice, no source); the slack is that of a no-go hole",
                 List.of(
                         Column.words("holes"),
                         Column.words("cutter"),
                         Column.numbers("go, must pass"),
                         Column.numbers("no-go, must not pass"),
-                        Column.numbers("slack at no-go"),
+                        Column.numbers("slack"),
                         Column.marks("done")),
                 rows);
     }
@@ -178,13 +173,12 @@ final class Inspection {
             return "none left";
         }
         double strut = plan.job().strut().stock().od().nominal();
-        double limit = RoundHole.tiltLimit(strut, noGo(hole), body.innerRadius(), body.outerRadius());
+        double limit = body.tiltLimit(strut, noGo(hole), body.wall().nominal());
         return Figures.degrees(limit - hole.neededLean());
     }
 
     /** The rule of the pins. */
     static String pinRule() {
-        return "Go: the least as-drilled size, rounded down to 0.05 mm, but not below what the strut needs, if it has that. No-go: the"
-                + " largest as-drilled size + 0.25 mm, rounded up to 0.05 mm. Our choice, no source.";
+        return "Go: least as drilled, rounded down, but not below a need that it meets. No-go: largest + 0.25 mm.";
     }
 }

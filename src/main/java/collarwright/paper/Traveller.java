@@ -171,7 +171,6 @@ public final class Traveller {
         flow.grid(tables.why());
         flow.grid(inspection.firstArticle());
         flow.grid(inspection.caliper());
-        flow.text(inspection.caliperNote());
         flow.grid(inspection.pins());
         flow.text(Inspection.pinRule());
     }
