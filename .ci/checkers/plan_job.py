@@ -97,7 +97,7 @@ def job_inputs(job, cutters):
         "size": {"rule": (sizes or ["radius"])[0], "valueMm": lengths("dome size", dome[sizes[0]])[1] if sizes else 0},
         "strut": {"odMinMm": od[0], "odMm": od[1], "odMaxMm": od[2]},
         "collar": {"outerRadiusMm": outer, "wallMinMm": wall[0], "wallMm": wall[1], "wallMaxMm": wall[2],
-                   "widthMm": lengths("hub.width", get("hub", "width"))[1]},
+                   "widthMm": lengths("hub.width", get("hub", "width"))[1], "rimsMm": lengths("hub.rims", hub.get("rims", 0))[1]},
         "ring": {"radiusMm": ring, "widthMm": lengths("hub.ring-width", get("hub", "ring-width"))[1]},
         "endGapMm": lengths("hub.end-gap", get("hub", "end-gap"))[1], "fit": get("drilling", "fit", "reach"),
         "nearestBandDeg": number("limits.nearest-band", get("limits", "nearest-band", 0.5), "°|deg"),

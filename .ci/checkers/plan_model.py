@@ -309,6 +309,10 @@ def check_inputs(given):
         need(high, number, lambda v: not isinstance(b, number) or b <= v < inf, f"at least {b}" if b else "a length above 0")
     wall = (given.get("collar") or {}).get("wallMaxMm")
     need("collar.outerRadiusMm", number, lambda v: v > (wall if isinstance(wall, number) else 0), "above the wall")
+    thin = (given.get("collar") or {}).get("wallMinMm")
+    if (given.get("collar") or {}).get("rimsMm") is not None:
+        need("collar.rimsMm", number, lambda v: 0 <= v < (thin / 2 if isinstance(thin, number) else inf),
+             "from 0 to less than half the thinnest wall")
     need("collar.widthMm", number, lambda v: v > 0, "a length above 0")
     need("ring.radiusMm", number, lambda v: v >= 0, "a length from 0")
     need("endGapMm", number, lambda v: v >= 0, "a length from 0")
@@ -332,21 +336,27 @@ class Holes:
         collar, strut = given["collar"], given["strut"]
         self.outer = collar["outerRadiusMm"]
         self.wall = {"min": collar["wallMinMm"], "mid": collar["wallMm"], "max": collar["wallMaxMm"]}
+        self.rims = collar.get("rimsMm", 0)     # eased this far at 45 degrees, where the strut bears
         self.strut = {"min": strut["odMinMm"], "mid": strut["odMm"], "max": strut["odMaxMm"]}
         self.cutters = sorted(given.get("cutters") or [], key=lambda c: c["asDrilledMm"])
         self.fit, self.band = given["fit"], radians(given.get("nearestBandDeg") or 0)
         self.known = {}
 
+    def bore(self, wall):
+        return self.outer - self.wall[wall]
+
     def limit(self, size, strut, wall):
         key = (size, strut, wall)
         if key not in self.known:
-            self.known[key] = tilt_limit(size, self.strut[strut], self.outer - self.wall[wall], self.outer)
+            self.known[key] = None if size >= 2 * self.bore(wall) else tilt_limit(
+                size, self.strut[strut], self.bore(wall) + self.rims, self.outer - self.rims)
         return self.known[key]
 
     def required(self, tilt):
         key = ("required", tilt)
         if key not in self.known:
-            self.known[key] = required_hole(tilt, self.strut["max"], self.outer - self.wall["max"], self.outer)
+            size = required_hole(tilt, self.strut["max"], self.bore("max") + self.rims, self.outer - self.rims)
+            self.known[key] = None if size is None or size >= 2 * self.bore("max") else size
         return self.known[key]
 
     def choose(self, tilt):

@@ -2,11 +2,11 @@ package collarwright.cli;
 
 import collarwright.finding.Code;
 import collarwright.pack.CheckReport;
-import collarwright.pack.DomeMeasures;
-import collarwright.pack.OrderTotals;
 import collarwright.plan.Check;
 import collarwright.plan.Check.Quantity;
 import collarwright.plan.Check.Sense;
+import collarwright.plan.DomeMeasures;
+import collarwright.plan.OrderTotals;
 import collarwright.plan.Plan;
 import collarwright.units.Angles;
 import collarwright.units.Decimals;

@@ -49,7 +49,9 @@ final class ExplainCommand implements Callable<Integer> {
 
     private static JobException unknown(String name) {
         List<String> near = Explanations.near(name);
-        String hint = near.isEmpty() ? "see the list: explain" : "did you mean " + String.join(" or ", near) + "?";
+        String hint = near.isEmpty()
+                ? "see the list: collarwright explain"
+                : "did you mean " + String.join(" or ", near) + "?";
         return new JobException(List.of(
                 Finding.stop(Code.COMMAND_LINE, new Where.Part("explain"), "the code of a finding", name, hint)));
     }

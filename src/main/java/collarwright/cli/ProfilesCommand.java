@@ -127,7 +127,9 @@ final class ProfilesCommand implements Callable<Integer> {
             names.addAll(profiles.names(kind));
         }
         List<String> near = Spelling.nearest(name, names, 3);
-        String hint = near.isEmpty() ? "see the list: profiles" : "did you mean " + String.join(", ", near) + "?";
+        String hint = near.isEmpty()
+                ? "see the list: collarwright profiles"
+                : "did you mean " + String.join(", ", near) + "?";
         return new JobException(List.of(
                 Finding.stop(Code.PROFILE_UNKNOWN, new Where.Part("profiles"), "the name of a profile", name, hint)));
     }

@@ -44,9 +44,10 @@ final class WrapMarks {
      * A wrap as drawn.
      *
      * @param drawing its shapes
-     * @param missing texts about holes, id or revision for which there was no room
+     * @param top whether TOP stands on it
+     * @param missing other texts about holes, id or revision for which there was no room
      */
-    record Marked(Drawing drawing, List<String> missing) {}
+    record Marked(Drawing drawing, boolean top, List<String> missing) {}
 
     private WrapMarks(WrapTemplate template) {
         this.template = template;
@@ -63,21 +64,13 @@ final class WrapMarks {
         this.letters = new Lettering(drawing, space);
     }
 
-    /**
-     * Draws the wrap.
-     *
-     * @throws IllegalArgumentException if there is no room for TOP at all
-     */
+    /** Draws the wrap. Where not even TOP has room, it is told like any other text without room. */
     static Marked draw(WrapTemplate template) {
         for (Scale scale : Scale.values()) {
             WrapMarks marks = new WrapMarks(template);
             boolean top = marks.all(scale);
-            if (scale == Scale.NONE && !top) {
-                throw new IllegalArgumentException(
-                        "pattern " + template.settings().pattern().id() + " has no room for TOP");
-            }
             if (scale == Scale.NONE || (top && marks.missing.isEmpty())) {
-                return new Marked(marks.drawing, List.copyOf(marks.missing));
+                return new Marked(marks.drawing, top, List.copyOf(marks.missing));
             }
         }
         throw new IllegalStateException("no scale");

@@ -11,9 +11,11 @@ import java.util.Objects;
  * @param body the collar they go into
  * @param measured whether the collar's outside diameter was measured; if not, the sheet says so
  * @param paper thickness of the paper or card that is wrapped round the collar
+ * @param inches whether lengths are said in inches too, for a shop whose rules are divided in inches
  * @param order the words on the sheet that come from the order
  */
-public record WrapSettings(Pattern pattern, CollarBody body, boolean measured, double paper, OrderWords order) {
+public record WrapSettings(
+        Pattern pattern, CollarBody body, boolean measured, double paper, boolean inches, OrderWords order) {
     /** Thickness of common office paper; common practice, no source. */
     public static final double OFFICE_PAPER = 0.1;
 
@@ -27,6 +29,19 @@ public record WrapSettings(Pattern pattern, CollarBody body, boolean measured, d
         if (!(paper >= 0 && paper <= THICKEST)) {
             throw new IllegalArgumentException("paper is 0 to " + THICKEST + " mm thick, not " + paper);
         }
+    }
+
+    /**
+     * A template for a shop that measures in millimetres.
+     *
+     * @param pattern the holes
+     * @param body the collar they go into
+     * @param measured whether the collar's outside diameter was measured
+     * @param paper thickness of the paper or card
+     * @param order the words that come from the order
+     */
+    public WrapSettings(Pattern pattern, CollarBody body, boolean measured, double paper, OrderWords order) {
+        this(pattern, body, measured, paper, false, order);
     }
 
     /**

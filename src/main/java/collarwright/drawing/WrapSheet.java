@@ -7,6 +7,7 @@ import java.util.List;
 
 /** Puts a wrap on a sheet: the wrap above, scale bars on its left and below, notes beneath. */
 final class WrapSheet {
+    private static final double INCH = 25.4;
     private static final double GAP = 6;
     private static final double LETTERS = 3.5;
     private static final double TITLE = 5;
@@ -18,7 +19,7 @@ final class WrapSheet {
 
     static Sheet draw(WrapTemplate template) {
         WrapMarks.Marked marked = WrapMarks.draw(template);
-        Heading heading = heading(template, marked.missing());
+        Heading heading = heading(template, marked);
         double left = Sheet.MARGIN + BARS + GAP;
         double room = StrictMath.max(template.length(), LEAST_TEXT_WIDTH);
         Drawing all = new Drawing();
@@ -94,14 +95,14 @@ final class WrapSheet {
         return lines;
     }
 
-    private static Heading heading(WrapTemplate template, List<String> missing) {
+    private static Heading heading(WrapTemplate template, WrapMarks.Marked marked) {
         WrapSettings settings = template.settings();
         WrapSettings.OrderWords order = settings.order();
         String drawing = "Wrap template " + settings.pattern().id();
-        return new Heading(drawing, order.title(), order.revision(), notes(template, missing), table(template));
+        return new Heading(drawing, order.title(), order.revision(), notes(template, marked), table(template));
     }
 
-    private static List<String> notes(WrapTemplate template, List<String> missing) {
+    private static List<String> notes(WrapTemplate template, WrapMarks.Marked marked) {
         WrapSettings settings = template.settings();
         String od = mm(2 * settings.body().outerRadius());
         String seam = Decimals.trimmed(Angles.degrees(template.seam().azimuth()), 1) + "°";
@@ -109,27 +110,43 @@ final class WrapSheet {
         notes.add("Wrap outside, this face out, TOP up.");
         int pieces = settings.order().pieces();
         notes.add(pieces + (pieces == 1 ? " collar, " : " collars, ")
-                + mm(settings.body().width()) + " mm wide, OD " + od
-                + (settings.measured() ? " mm, measured." : " mm, nominal, not measured: measure the pipe first."));
-        notes.add("Length " + Decimals.fixed(template.length(), 2) + " mm for paper of " + mm(settings.paper())
-                + " mm. Ends just meet at " + seam + ": seam gap 0.0 mm. 1 mm of gap or overlap: OD is off by "
-                + Decimals.fixed(1 / StrictMath.PI, 2) + " mm.");
+                + mm(settings.body().width()) + " mm"
+                + inches(settings, settings.body().width()) + " wide, OD " + od
+                + " mm" + inches(settings, 2 * settings.body().outerRadius())
+                + (settings.measured() ? ", measured." : ", nominal, not measured: measure the pipe first."));
+        notes.add("Length " + Decimals.fixed(template.length(), 2) + " mm" + inches(settings, template.length())
+                + " for paper of " + mm(settings.paper())
+                + " mm" + inches(settings, settings.paper()) + ". Ends just meet at " + seam + ": seam gap 0.0 mm. "
+                + (settings.inches()
+                        ? "1/32 in of gap or overlap: OD is off by 0.01 in"
+                        : "1 mm of gap or overlap: OD is off by 0.32 mm")
+                + ".");
         notes.add("The flag points the way azimuth grows, clockwise from above.");
         if (Likeness.looksTheSameTurned(settings.pattern())) {
             notes.add("Looks alike when turned: copy TOP, 0° line and flag onto the collar first.");
         }
-        notes.add("Lengths in mm. Outlines are nominal, no kerf taken off.");
-        if (!missing.isEmpty()) {
-            notes.add("No room on the wrap for: " + String.join("; ", missing) + ".");
+        notes.add((settings.inches() ? "Lengths in mm where no in stands. " : "Lengths in mm. ")
+                + "Outlines are nominal, no kerf taken off.");
+        if (!marked.top()) {
+            notes.add(
+                    "No room on the wrap for TOP: the upper edge is TOP. Write it on the collar before the paper comes off.");
+        }
+        if (!marked.missing().isEmpty()) {
+            notes.add("No room on the wrap for: " + String.join("; ", marked.missing()) + ".");
         }
         return notes;
     }
 
     private static List<List<String>> table(WrapTemplate template) {
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("hole", "azimuth", "left of 0° line", "from left end", "height", "cutter", "drills"));
+        boolean inches = template.settings().inches();
+        rows.add(
+                inches
+                        ? List.of(
+                                "hole", "azimuth", "left of 0°", "in", "from left", "in", "height", "cutter", "drills")
+                        : List.of("hole", "azimuth", "left of 0° line", "from left end", "height", "cutter", "drills"));
         for (WrapHole hole : template.holes()) {
-            rows.add(List.of(
+            List<String> row = new ArrayList<>(List.of(
                     Integer.toString(hole.hole().number()),
                     Decimals.fixed(Angles.degrees(hole.hole().azimuth()), 2) + "°",
                     Decimals.fixed(hole.arcOnPaper(), 2),
@@ -137,8 +154,18 @@ final class WrapSheet {
                     Decimals.fixed(hole.hole().height(), 2),
                     StrokeFont.say(hole.hole().cutter().marked()),
                     Decimals.fixed(hole.hole().diameter(), 2)));
+            if (inches) {
+                row.add(4, Decimals.fixed(hole.fromLeftEnd() / INCH, 3));
+                row.add(3, Decimals.fixed(hole.arcOnPaper() / INCH, 3));
+            }
+            rows.add(List.copyOf(row));
         }
         return rows;
+    }
+
+    // In brackets after the millimetres; nothing for a shop that measures in them alone.
+    private static String inches(WrapSettings settings, double length) {
+        return settings.inches() ? " (" + Decimals.trimmed(length / INCH, 3) + " in)" : "";
     }
 
     private static String mm(double length) {

@@ -59,9 +59,8 @@ final class CutterReader {
         KeyView series = table.need("series", "the sizes in the rack", "series = [ { sizes = [\"44 mm\"] } ]");
         for (KeyView item : series.items()) {
             Optional<TableView> row = item.table();
-            if (row.isPresent() && kind.isPresent()) {
-                cutters.addAll(series(row.get(), kind.get(), entry.name()));
-            }
+            // Read in any case, so that its keys are known and their faults are told.
+            row.ifPresent(r -> cutters.addAll(series(r, kind.orElse(CutterKind.HOLE_SAW), entry.name())));
         }
         return kind.isEmpty() || cutters.isEmpty() ? Optional.empty() : Optional.of(new Rack(kind.get(), cutters));
     }

@@ -58,17 +58,13 @@ final class DomeReader {
         bases.put("icosahedron", true);
         bases.put("octahedron", false);
         bases.put("tetrahedron", false);
-        base.word(bases)
-                .filter(built -> !built)
-                .ifPresent(b -> base.notInThisVersion("icosahedron", "write base = \"icosahedron\""));
+        base.builtWord(bases);
         KeyView foot = table.key("foot");
         Map<String, Boolean> feet = new LinkedHashMap<>();
         feet.put("natural", true);
         feet.put("level", false);
         feet.put("riser", false);
-        foot.word(feet)
-                .filter(built -> !built)
-                .ifPresent(f -> foot.notInThisVersion("natural", "write foot = \"natural\""));
+        foot.builtWord(feet);
         table.later("breakdown", "write frequency = n, which is the breakdown [n, 0]");
         table.later("frame", "describe the dome with base, frequency and keep");
         table.later("riser-height", "take it out; the foot is natural");
@@ -111,6 +107,12 @@ final class DomeReader {
                                     " and keep = ",
                                     near.stream().map(Quoted::text).toList()));
         }
+        rows.filter(r -> frequency.get() == 3 && Portion.tradeName(text))
+                .ifPresent(r -> keep.warn(
+                        Code.DOME_PORTION,
+                        "rows of the 9 that a sphere of frequency 3 has",
+                        Quoted.text(text) + ", the trade's name for " + portion.share(r),
+                        "write keep = " + Quoted.text(portion.share(r)) + " to have it exact"));
         return rows.map(OptionalInt::of).orElse(OptionalInt.empty());
     }
 

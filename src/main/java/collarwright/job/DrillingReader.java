@@ -76,9 +76,7 @@ final class DrillingReader {
         Map<String, Boolean> words = new LinkedHashMap<>();
         words.put("exact", true);
         words.put("shared", false);
-        patterns.word(words)
-                .filter(built -> !built)
-                .ifPresent(p -> patterns.notInThisVersion("exact", "write patterns = \"exact\""));
+        patterns.builtWord(words);
         KeyView flip = table.key("flip");
         flip.flag().filter(on -> on).ifPresent(on -> flip.notInThisVersion("flip = false", "write flip = false"));
         table.later("most-cutters", "take it out; every cutter of the racks may be used");

@@ -84,15 +84,12 @@ final class HubReader {
         Map<String, Boolean> fixes = new LinkedHashMap<>();
         fixes.put("tie", true);
         fixes.put("pin", false);
-        fix.word(fixes).filter(built -> !built).ifPresent(f -> fix.notInThisVersion("tie", "write fix = \"tie\""));
+        fix.builtWord(fixes);
         KeyView heights = table.key("heights");
         Map<String, Boolean> lines = new LinkedHashMap<>();
         lines.put("midplane", true);
         lines.put("converging", false);
-        heights.word(lines)
-                .filter(built -> !built)
-                .ifPresent(h ->
-                        heights.notInThisVersion("midplane", "write heights = \"midplane\", or take the line out"));
+        heights.builtWord(lines);
         table.later("trial-piece", "take it out; the full wall bears");
     }
 

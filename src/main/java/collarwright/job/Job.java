@@ -19,6 +19,7 @@ import collarwright.tooling.DrillingSettings;
  * @param drilling which cutters there are and how they are chosen
  * @param limits what the checks hold the plan to
  * @param shop the machine and its cutting data
+ * @param sheet how templates are printed
  */
 public record Job(
         String title,
@@ -30,4 +31,34 @@ public record Job(
         HubSettings hub,
         DrillingSettings drilling,
         Limits limits,
-        Shop shop) {}
+        Shop shop,
+        SheetSettings sheet) {
+
+    /**
+     * A job that is printed as usual.
+     *
+     * @param title the job's title in any script
+     * @param revision its revision
+     * @param order how much is made
+     * @param dome which dome
+     * @param size what fixes its size
+     * @param strut what struts are made of
+     * @param hub what hubs are made of
+     * @param drilling which cutters there are and how they are chosen
+     * @param limits what the checks hold the plan to
+     * @param shop the machine and its cutting data
+     */
+    public Job(
+            String title,
+            String revision,
+            Order order,
+            DomeSettings dome,
+            SizeRule size,
+            StrutSettings strut,
+            HubSettings hub,
+            DrillingSettings drilling,
+            Limits limits,
+            Shop shop) {
+        this(title, revision, order, dome, size, strut, hub, drilling, limits, shop, SheetSettings.USUAL);
+    }
+}

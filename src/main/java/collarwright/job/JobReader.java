@@ -82,6 +82,7 @@ public final class JobReader {
         Optional<SettingsReader.Placed> material = hubTable.flatMap(table -> hub.map(
                 h -> new SettingsReader.Placed(table.key("collar"), h.collar().material())));
         Optional<Shop> shop = SettingsReader.shop(root.table("shop"), profiles, material, reader.bareUnit());
+        Optional<SheetSettings> sheet = SheetReader.read(root.table("sheet"));
         reader.finish();
         boolean complete = title.isPresent()
                 && order.isPresent()
@@ -91,7 +92,8 @@ public final class JobReader {
                 && hub.isPresent()
                 && drilling.isPresent()
                 && bounds.isPresent()
-                && shop.isPresent();
+                && shop.isPresent()
+                && sheet.isPresent();
         if (!complete) {
             return Optional.empty();
         }
@@ -105,7 +107,8 @@ public final class JobReader {
                 hub.orElseThrow(),
                 drilling.orElseThrow(),
                 bounds.orElseThrow().limits(),
-                shop.orElseThrow());
+                shop.orElseThrow(),
+                sheet.orElseThrow());
         return Optional.of(Revisions.stamped(job));
     }
 

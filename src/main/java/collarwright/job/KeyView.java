@@ -131,6 +131,27 @@ public final class KeyView {
         return meaning;
     }
 
+    /**
+     * Takes the value as one of a few words, of which this version has built only some: one that it has not is a stop.
+     *
+     * @param built each word, true if it is built; the first one is what to write instead
+     */
+    public void builtWord(Map<String, Boolean> built) {
+        List<String> words = List.copyOf(built.keySet());
+        List<String> here =
+                words.stream().filter(w -> built.getOrDefault(w, false)).toList();
+        List<String> later = words.stream().filter(w -> !here.contains(w)).toList();
+        String all = String.join(" or ", here) + " (not in this version: " + String.join(", ", later) + ")";
+        String instead = "write " + path.substring(path.lastIndexOf('.') + 1) + " = " + Quoted.text(here.get(0));
+        take(String.class, "the word " + all).filter(w -> !here.contains(w)).ifPresent(word -> {
+            if (later.contains(word)) {
+                notInThisVersion(here.get(0), instead);
+            } else {
+                stop(Code.JOB_UNKNOWN_WORD, "the word " + all, Quoted.text(word), instead);
+            }
+        });
+    }
+
     private void unknownWord(String word, String expected, Map<String, ?> words) {
         List<String> near = Spelling.nearest(word, words.keySet(), 2);
         String hint = near.isEmpty() ? "write one of these words" : "did you mean " + String.join(" or ", near) + "?";

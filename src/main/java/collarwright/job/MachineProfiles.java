@@ -2,6 +2,7 @@ package collarwright.job;
 
 import collarwright.finding.Code;
 import collarwright.machining.Machine;
+import collarwright.units.Decimals;
 import collarwright.units.Length;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -74,7 +75,20 @@ final class MachineProfiles {
             words.clear();
             words.addAll(own);
         });
-        return new Machine.Post(cycles, words, lengthDecimals, angleDecimals, lineLength, end, extension);
+        return new Machine.Post(cycles, words, lengthDecimals, angleDecimals, lineLength, end, extension, layout(part));
+    }
+
+    /** All of it may be left out: the plainest layout then. */
+    private static Machine.Layout layout(Part part) {
+        int step = part.has("line-numbers")
+                ? (int) part.whole("line-numbers", "step of the N numbers, 0 for none", 0, 100)
+                : 0;
+        boolean percent = part.has("percent") && part.flag("percent", "whether % stands first and last");
+        boolean crlf = part.has("crlf") && part.flag("crlf", "whether lines end with CR LF in place of LF");
+        boolean milliseconds = part.has("dwell-unit")
+                && part.word("dwell-unit", "what P of a dwell counts", List.of("s", "ms"))
+                        .equals("ms");
+        return new Machine.Layout(step, percent, crlf, milliseconds);
     }
 
     private Machine.Travel travel() {
@@ -116,6 +130,10 @@ final class MachineProfiles {
             faulty |= part.isEmpty();
         }
 
+        boolean has(String key) {
+            return part.filter(p -> p.key(key).present()).isPresent();
+        }
+
         private Optional<KeyView> need(String key, String expected, String example) {
             return part.map(p -> p.need(key, expected, key + " = " + example));
         }
@@ -126,7 +144,10 @@ final class MachineProfiles {
         }
 
         double number(String key, String expected, double least, double most) {
-            return good(need(key, expected, "100").flatMap(k -> k.number(least, most)), least);
+            return good(
+                    need(key, expected, Decimals.trimmed(StrictMath.min(100, most), 0))
+                            .flatMap(k -> k.number(least, most)),
+                    least);
         }
 
         double whole(String key, String expected, int least, int most) {

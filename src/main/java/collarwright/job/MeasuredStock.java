@@ -17,6 +17,12 @@ final class MeasuredStock {
     private static final double OD_DOUBT = 0.1;
     /** The same for a wall. Walls vary far more. */
     private static final double WALL_DOUBT = 0.5;
+    /** Half or twice the nominal diameter is another pipe, or another unit. Our choice, no source. */
+    private static final double OD_TIMES = 2;
+    /** The same for a wall. */
+    private static final double WALL_TIMES = 5;
+    /** A pipe less round than this share of its diameter was not measured at one place. Our choice, no source. */
+    private static final double MOST_OUT_OF_ROUND = 0.1;
 
     private final KeyView od;
     private final KeyView circumference;
@@ -62,6 +68,12 @@ final class MeasuredStock {
         if (!StockReader.thinEnough(wall, thickness, outside) || !roundEnough(round, outside)) {
             return Optional.empty();
         }
+        if (!sameThing(od.present() ? od : circumference, outside, stock.od(), OD_TIMES)
+                || !stock.wall()
+                        .map(usual -> sameThing(wall, thickness.orElse(usual), usual, WALL_TIMES))
+                        .orElse(true)) {
+            return Optional.empty();
+        }
         doubt(od.present() ? od : circumference, outside, stock.od(), OD_DOUBT);
         stock.wall().ifPresent(usual -> doubt(wall, thickness.orElse(usual), usual, WALL_DOUBT));
         return Optional.of(new RoundStock(
@@ -94,14 +106,28 @@ final class MeasuredStock {
     }
 
     private boolean roundEnough(Optional<Double> round, Interval outside) {
-        if (round.orElse(0.0) < outside.min()) {
+        if (round.orElse(0.0) <= MOST_OUT_OF_ROUND * outside.min()) {
             return true;
         }
         outOfRound.stop(
                 Code.JOB_CONFLICT,
-                "largest less smallest diameter, below the outside diameter",
+                "largest less smallest diameter, at most a tenth of the outside diameter",
                 StockReader.mm(round.orElse(0.0)),
                 "measure the largest and the smallest diameter at one place and take the difference");
+        return false;
+    }
+
+    // Off by so much, it is another pipe or another unit.
+    private static boolean sameThing(KeyView key, Interval measured, Interval nominal, double most) {
+        double times = measured.nominal() / nominal.nominal();
+        if (!key.present() || (times > 1 / most && times < most)) {
+            return true;
+        }
+        key.stop(
+                Code.JOB_CONFLICT,
+                "the size of the stock, " + StockReader.mm(nominal.nominal()) + " nominal",
+                StockReader.mm(measured.nominal()),
+                "check the unit and the profile's name");
         return false;
     }
 

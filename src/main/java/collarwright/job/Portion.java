@@ -41,6 +41,17 @@ final class Portion {
     }
 
     /**
+     * Tells whether a text is a trade name of a dome of frequency 3, not its exact portion.
+     *
+     * @param text as written
+     * @return true for {@code 3/8} and {@code 5/8}
+     */
+    static boolean tradeName(String text) {
+        String plain = text.replaceAll("\\s", "");
+        return plain.equals("3/8") || plain.equals("5/8");
+    }
+
+    /**
      * Finds the rows of a portion.
      *
      * @param text {@code k/m} or {@code all}

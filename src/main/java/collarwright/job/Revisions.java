@@ -33,7 +33,8 @@ final class Revisions {
                 job.hub(),
                 job.drilling(),
                 job.limits(),
-                job.shop());
+                job.shop(),
+                job.sheet());
     }
 
     /**
@@ -76,11 +77,11 @@ final class Revisions {
         StringBuilder text = new StringBuilder(whole.getClass().getSimpleName()).append('(');
         for (RecordComponent component : whole.getClass().getRecordComponents()) {
             String name = component.getName();
-            if (!name.equals("source") && !name.equals("revision")) {
-                text.append(name)
-                        .append('=')
-                        .append(canonical(read(whole, component)))
-                        .append(';');
+            // Printed as usual is as good as nothing said: such jobs keep the revision they had before there was a
+            // choice.
+            Object value = read(whole, component);
+            if (!name.equals("source") && !name.equals("revision") && !value.equals(SheetSettings.USUAL)) {
+                text.append(name).append('=').append(canonical(value)).append(';');
             }
         }
         return text.append(')').toString();

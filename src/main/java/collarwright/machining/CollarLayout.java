@@ -20,7 +20,10 @@ import java.util.function.Function;
  */
 final class CollarLayout {
 
+    /** From a dimple to the TOP edge, where the web is wide enough: our choice, no source. */
     private static final double MARK_FROM_EDGE = 5;
+
+    /** Two 3 mm dimples that nobody takes for one: our choice, no source. */
     private static final double MARK_ARC = 6;
 
     private final RotarySettings settings;

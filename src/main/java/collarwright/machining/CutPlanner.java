@@ -2,6 +2,7 @@ package collarwright.machining;
 
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
+import collarwright.finding.Level;
 import collarwright.finding.Where;
 import collarwright.tooling.Cutter;
 import collarwright.units.Decimals;
@@ -14,13 +15,12 @@ import java.util.Optional;
  *
  * <p>rpm = 1000 · v / (π · D) with v the surface speed in m/min and D the marked size in mm (the same as 12 · sfm / (π ·
  * D in inches)); feed = advance per turn · rpm. The speed may fall to the cutter's lowest and rise a quarter over the
- * cutting data, never over the cutter's highest; the spindle must be able to turn within that range.
+ * cutting data, never over the cutter's highest; the spindle must be able to turn within that range. A press has no
+ * program that would turn it wrongly: there it is a warning, with the nearest speed that the press can turn.
  *
  * <p>Source of the formula: definition of surface speed. The quarter is our choice, no source.
  */
 final class CutPlanner {
-
-    private static final double OVER = 1.25;
 
     /** Pecks shorter than this only rub: our choice, no source. */
     private static final double LEAST_PECK = 1;
@@ -32,7 +32,7 @@ final class CutPlanner {
         this.settings = settings;
     }
 
-    /** What was found so far: stops where a cutter cannot be turned, notes where a limit was used. */
+    /** What was found so far: stops (for a press warnings) where a cutter cannot be turned, notes where a limit was used. */
     List<Finding> findings() {
         return List.copyOf(findings);
     }
@@ -50,13 +50,12 @@ final class CutPlanner {
 
     private Optional<Integer> speed(Cutter cutter, CuttingData.Row row) {
         double wanted = wanted(cutter, row);
-        double high = StrictMath.min(cutter.maxRpm(), StrictMath.max(OVER * wanted, cutter.minRpm()));
+        double high = StrictMath.min(cutter.maxRpm(), StrictMath.max(SpeedsAndFeeds.OVER * wanted, cutter.minRpm()));
         Machine.Spindle spindle = settings.machine().spindle();
         double least = StrictMath.ceil(StrictMath.max(cutter.minRpm(), spindle.minRpm()));
         double most = StrictMath.floor(StrictMath.min(high, spindle.maxRpm()));
         if (least > most) {
-            findings.add(cannotTurn(cutter, wanted, high));
-            return Optional.empty();
+            return nearest(cutter, wanted, high);
         }
         double rpm = StrictMath.max(least, StrictMath.min(most, StrictMath.rint(wanted)));
         if (rpm != StrictMath.rint(wanted)) {
@@ -70,9 +69,25 @@ final class CutPlanner {
         return Optional.of((int) rpm);
     }
 
+    /** No speed is in range: a press may still turn as near to it as it can, within what the cutter allows. */
+    private Optional<Integer> nearest(Cutter cutter, double wanted, double high) {
+        Machine.Spindle spindle = settings.machine().spindle();
+        if (settings.machine().programmed()) {
+            findings.add(cannotTurn(cutter, wanted, high));
+            return Optional.empty();
+        }
+        boolean tooFast = spindle.minRpm() > high;
+        double rpm = tooFast ? StrictMath.ceil(spindle.minRpm()) : StrictMath.floor(spindle.maxRpm());
+        boolean allowed = cutter.minRpm() <= rpm && rpm <= cutter.maxRpm();
+        findings.add(pressCannotTurn(cutter, range(cutter, wanted, high), rpm, allowed));
+        return allowed ? Optional.of((int) rpm) : Optional.empty();
+    }
+
     private Cut cut(Cutter cutter, CuttingData.Row row, int rpm) {
         double byData = row.feedPerRevolution() * rpm;
-        double limit = settings.machine().travel().maxFeedMmPerMin();
+        double limit = settings.machine().programmed()
+                ? settings.machine().travel().maxFeedMmPerMin()
+                : Double.POSITIVE_INFINITY; // a hand feeds it
         double feed = StrictMath.min(byData, limit);
         if (feed < byData) {
             findings.add(Finding.note(
@@ -108,26 +123,54 @@ final class CutPlanner {
         return Finding.stop(
                 Code.SPINDLE_RANGE,
                 where(cutter),
-                "a spindle that turns " + Sizes.rpm(cutter.minRpm()) + " to " + Sizes.rpm(high) + " rpm for a "
-                        + cutter.marked() + " " + cutter.kind().title() + " in "
-                        + settings.cutting().material() + " (" + Sizes.rpm(wanted) + " rpm by the cutting data)",
-                settings.machine().name() + " turns " + Sizes.rpm(spindle.minRpm()) + " to "
-                        + Sizes.rpm(spindle.maxRpm()) + " rpm",
+                range(cutter, wanted, high),
+                spindleTurns(),
                 spindle.minRpm() > high
                         ? "use a machine or a gear that turns so slowly, such as a drill press"
                         : "use a machine or a gear that turns so fast",
                 "take the cutter out of the rack, if another size will do");
     }
 
+    private Finding pressCannotTurn(Cutter cutter, String range, double nearest, boolean allowed) {
+        boolean tooFast = nearest > cutter.minRpm();
+        List<String> hints = new ArrayList<>();
+        hints.add("use a press or a gear that turns so " + (tooFast ? "slowly" : "fast"));
+        if (allowed) {
+            hints.add("or drill at " + Sizes.rpm(nearest) + " rpm: light feed, watch heat and chips");
+        }
+        hints.add("take the cutter out of the rack, if another size will do");
+        return new Finding(
+                Level.WARN,
+                Code.SPINDLE_RANGE,
+                where(cutter),
+                range,
+                spindleTurns() + "; the nearest is " + Sizes.rpm(nearest) + " rpm",
+                hints);
+    }
+
+    private String range(Cutter cutter, double wanted, double high) {
+        return "a spindle that turns " + Sizes.rpm(cutter.minRpm()) + " to " + Sizes.rpm(high) + " rpm for a "
+                + cutter.marked() + " " + cutter.kind().title() + " in "
+                + settings.cutting().material() + " (" + Sizes.rpm(wanted) + " rpm by the cutting data)";
+    }
+
+    private String spindleTurns() {
+        Machine.Spindle spindle = settings.machine().spindle();
+        return settings.machine().name() + " turns " + Sizes.rpm(spindle.minRpm()) + " to "
+                + Sizes.rpm(spindle.maxRpm()) + " rpm";
+    }
+
     private Finding noRow(Cutter cutter) {
-        return Finding.stop(
+        return new Finding(
+                settings.machine().programmed() ? Level.STOP : Level.WARN,
                 Code.PROFILE_WRONG,
                 where(cutter),
                 "a row of the cutting data for " + settings.cutting().material() + " that covers a " + cutter.marked()
                         + " " + cutter.kind().title(),
                 "no such row",
-                "add a row for " + cutter.kind().title() + "s of this size to the cutting data",
-                "take the cutter out of the rack");
+                List.of(
+                        "add a row for " + cutter.kind().title() + "s of this size to the cutting data",
+                        "take the cutter out of the rack"));
     }
 
     private static double wanted(Cutter cutter, CuttingData.Row row) {

@@ -14,6 +14,7 @@ final class DirectionTest {
     /** The file's name without its ending. */
     static final String NAME = "rotary-direction-test";
 
+    /** Enough to be seen, too little to be mistaken for the other way round: our choice, no source. */
     private static final double TURN_DEGREES = 30;
 
     private DirectionTest() {}

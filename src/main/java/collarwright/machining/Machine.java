@@ -18,17 +18,18 @@ import java.util.Set;
 public record Machine(
         String name, String title, Kind kind, Post post, Travel travel, Spindle spindle, Rotary rotary, String source) {
 
-    /** Checks what programs are made with; a press makes none, its figures are not used. */
+    /** Checks the spindle, and what programs are made with; a press makes none, its other figures are not used. */
     public Machine {
+        require(
+                spindle.minRpm() > 0
+                        && spindle.maxRpm() >= spindle.minRpm()
+                        && Double.isFinite(spindle.maxRpm())
+                        && spindle.startSeconds() >= 0
+                        && spindle.startSeconds() <= 60,
+                "spindle speeds are above 0, and its start takes 0 to 60 seconds");
         if (kind == Kind.ROTARY) {
             checkPost(post);
             checkTravel(travel);
-            require(
-                    spindle.minRpm() > 0
-                            && spindle.maxRpm() >= spindle.minRpm()
-                            && spindle.startSeconds() >= 0
-                            && spindle.startSeconds() <= 60,
-                    "spindle speeds are above 0, and its start takes 0 to 60 seconds");
             checkRotary(rotary);
         }
     }

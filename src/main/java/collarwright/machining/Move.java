@@ -77,7 +77,7 @@ public sealed interface Move {
     record Cycle(double x, double retract, double bottom, double peck, double feedMmPerMin, double clear)
             implements Move {
 
-        /** How far above the last bottom a peck starts to feed again: 0.010 in. */
+        /** How far above the last bottom a peck starts to feed again: 0.010 in, as the report's interpreter (from memory). */
         public static final double REENTRY = 0.254;
 
         /** Checks the order of heights. */

@@ -42,7 +42,41 @@ public record ProgramFile(
      * @param leastTravel the least travel of X that visits all holes turn by turn
      */
     public record Effort(
-            double seconds, double rotationDegrees, double leastRotationDegrees, double travel, double leastTravel) {}
+            double seconds, double rotationDegrees, double leastRotationDegrees, double travel, double leastTravel) {
+
+        /** Nothing done. */
+        public static final Effort NONE = new Effort(0, 0, 0, 0, 0);
+
+        /**
+         * Adds another program's.
+         *
+         * @param other what else is run
+         * @return both, one after the other
+         */
+        public Effort plus(Effort other) {
+            return new Effort(
+                    seconds + other.seconds,
+                    rotationDegrees + other.rotationDegrees,
+                    leastRotationDegrees + other.leastRotationDegrees,
+                    travel + other.travel,
+                    leastTravel + other.leastTravel);
+        }
+
+        /**
+         * Counts it several times.
+         *
+         * @param runs how often it is run, 0 or more
+         * @return all runs together
+         */
+        public Effort times(int runs) {
+            return new Effort(
+                    runs * seconds,
+                    runs * rotationDegrees,
+                    runs * leastRotationDegrees,
+                    runs * travel,
+                    runs * leastTravel);
+        }
+    }
 
     /**
      * Returns the time estimate.

@@ -23,6 +23,9 @@ import java.util.TreeSet;
  */
 final class ProgramPost {
 
+    /** Largest line number. Source: NISTIR 6556, section 3.3.1 (from memory). */
+    private static final int LARGEST_NUMBER = 99999;
+
     private final Machine machine;
     private final Grid grid;
     private final List<String> lines = new ArrayList<>();
@@ -162,6 +165,14 @@ final class ProgramPost {
                         "lines of " + most + " characters at most",
                         l.length() + " characters: " + l,
                         "turn the profile's cycles or line numbers off, or allow longer lines")));
+        if (number > LARGEST_NUMBER) {
+            findings.add(Finding.stop(
+                    Code.MACHINE_UNABLE,
+                    where,
+                    "line numbers up to N" + LARGEST_NUMBER,
+                    "the program goes up to N" + number,
+                    "take a smaller step of line numbers in the profile, or 0 for none"));
+        }
         if (!findings.isEmpty()) {
             throw new JobException(findings);
         }

@@ -44,15 +44,19 @@ public final class RotaryJob {
      * @param settings machine, pipe, cutting data
      * @param runs patterns in the order of the job with the collars to make
      * @return programs, setups and all findings: stops are SPINDLE_RANGE, PROFILE_WRONG (no cutting data), CUTTER_REACH,
-     *     FAR_WALL, HOLE_TOO_WIDE, WEB_TO_EDGE, STICK_TOO_SHORT, MACHINE_TRAVEL, MACHINE_UNABLE; a press, or no pattern,
-     *     gives no programs and no findings
+     *     FAR_WALL, HOLE_TOO_WIDE, WEB_TO_EDGE, STICK_TOO_SHORT, MACHINE_TRAVEL, MACHINE_UNABLE; a press gives no
+     *     programs but the findings on its cutters, SPINDLE_RANGE and PROFILE_WRONG among them as warnings; no pattern
+     *     gives nothing
      */
     public static RotaryPlan plan(RotarySettings settings, List<PatternRun> runs) {
-        if (!settings.machine().programmed() || runs.isEmpty()) {
+        if (runs.isEmpty()) {
             return new RotaryPlan(List.of(), List.of(), List.of());
         }
         RotaryJob job = new RotaryJob(settings);
         job.checkCutters(runs);
+        if (!settings.machine().programmed()) {
+            return job.result();
+        }
         List<Stick> sticks = runs.stream().map(job::lay).toList();
         if (job.stopped()) {
             return job.result();
@@ -73,24 +77,34 @@ public final class RotaryJob {
         Set<Cutter> cutters = new TreeSet<>(SMALLEST_FIRST);
         runs.forEach(r -> r.pattern().holes().forEach(h -> cutters.add(h.cutter())));
         CutPlanner planner = new CutPlanner(settings);
-        planner.plan(settings.mark().cutter())
-                .ifPresent(c -> cuts.put(settings.mark().cutter(), c));
+        if (settings.machine().programmed()) {
+            planner.plan(settings.mark().cutter())
+                    .ifPresent(c -> cuts.put(settings.mark().cutter(), c));
+        }
         for (Cutter cutter : cutters) {
             if (!cuts.containsKey(cutter)) {
                 planner.plan(cutter).ifPresent(c -> cuts.put(cutter, c));
             }
-            List<Finding> depth = HoleDepth.check(settings.work(), cutter, settings.overtravel());
-            findings.addAll(depth);
-            if (depth.isEmpty()) {
-                double bottom = HoleDepth.of(settings.work(), cutter, settings.overtravel())
-                        .bottom();
-                checkTravel(cutter, bottom);
-                HoleDepth.lowPlaces(settings.work(), cutter, settings.overtravel())
-                        .ifPresent(findings::add);
-            }
+            checkDepth(cutter);
         }
-        checkTravel(settings.mark().cutter(), CollarLayout.markBottom(settings));
+        if (settings.machine().programmed()) {
+            checkTravel(settings.mark().cutter(), CollarLayout.markBottom(settings));
+        }
         findings.addAll(planner.findings());
+    }
+
+    private void checkDepth(Cutter cutter) {
+        List<Finding> depth = HoleDepth.check(settings.work(), cutter, settings.overtravel());
+        findings.addAll(depth);
+        if (!depth.isEmpty()) {
+            return;
+        }
+        if (settings.machine().programmed()) {
+            checkTravel(
+                    cutter,
+                    HoleDepth.of(settings.work(), cutter, settings.overtravel()).bottom());
+        }
+        HoleDepth.lowPlaces(settings.work(), cutter, settings.overtravel()).ifPresent(findings::add);
     }
 
     private void checkTravel(Cutter cutter, double bottom) {

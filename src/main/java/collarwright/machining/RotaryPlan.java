@@ -24,4 +24,50 @@ public record RotaryPlan(List<ProgramFile> programs, List<SetupSheet> setups, Li
             throw new IllegalArgumentException("no program may stand beside a stop");
         }
     }
+
+    /**
+     * What a whole order asks of the machine.
+     *
+     * @param sticks sticks of pipe that are loaded
+     * @param programRuns how often a program is started, air cuts and the direction test not counted
+     * @param effort time, turns and travel of all of these runs, with the least possible turns and travel
+     */
+    public record Summary(int sticks, int programRuns, ProgramFile.Effort effort) {
+
+        /**
+         * Tells how near the turns are to the least possible.
+         *
+         * @return turns over least turns, 1 or more; 1 if nothing has to turn
+         */
+        public double rotationOverLeast() {
+            return effort.leastRotationDegrees() > 0 ? effort.rotationDegrees() / effort.leastRotationDegrees() : 1;
+        }
+
+        /**
+         * Tells how near the travel is to the least possible.
+         *
+         * @return travel over least travel, 1 or more; 1 if nothing has to travel
+         */
+        public double travelOverLeast() {
+            return effort.leastTravel() > 0 ? effort.travel() / effort.leastTravel() : 1;
+        }
+    }
+
+    /**
+     * Sums up all setups with the runs of each.
+     *
+     * @return sticks, program runs, time, turns and travel; loading, tool changes and pauses not counted; all 0 if
+     *     nothing can be made
+     */
+    public Summary summary() {
+        int sticks = 0;
+        int runs = 0;
+        ProgramFile.Effort effort = ProgramFile.Effort.NONE;
+        for (SetupSheet setup : setups) {
+            sticks += setup.load().runs();
+            runs += setup.load().runs() * setup.steps().size();
+            effort = effort.plus(setup.inAll());
+        }
+        return new Summary(sticks, runs, effort);
+    }
 }

@@ -13,18 +13,10 @@ import java.util.Optional;
  * @param zero where X, Y, Z and A are zero and where TOP faces
  * @param stick the stick's lengths
  * @param steps the files in their order, one cutter each
- * @param directionTest file name of the rotary direction test
- * @param notes what else to watch
+ * @param notes what else to watch, the rotary direction test by its file name first
  */
 public record SetupSheet(
-        String pattern,
-        String machine,
-        Load load,
-        Zero zero,
-        Stick stick,
-        List<Step> steps,
-        String directionTest,
-        List<String> notes) {
+        String pattern, String machine, Load load, Zero zero, Stick stick, List<Step> steps, List<String> notes) {
     /** Keeps the lists. */
     public SetupSheet {
         steps = List.copyOf(steps);
@@ -82,12 +74,30 @@ public record SetupSheet(
             ProgramFile.Effort effort) {}
 
     /**
+     * Returns what all files on one stick take.
+     *
+     * @return time, turns and travel with the least possible; loading, tool changes, pauses, and the way back to the
+     *     start of the next file not counted
+     */
+    public ProgramFile.Effort onOneStick() {
+        return steps.stream().map(Step::effort).reduce(ProgramFile.Effort.NONE, ProgramFile.Effort::plus);
+    }
+
+    /**
+     * Returns what all files on all sticks of this kind take.
+     *
+     * @return that of one stick, times the runs of the load
+     */
+    public ProgramFile.Effort inAll() {
+        return onOneStick().times(load.runs());
+    }
+
+    /**
      * Returns the running time of all files on all sticks of this kind.
      *
      * @return seconds, loading, tool changes and pauses not counted
      */
     public double secondsInAll() {
-        return load.runs()
-                * steps.stream().mapToDouble(s -> s.effort().seconds()).sum();
+        return inAll().seconds();
     }
 }

@@ -16,7 +16,6 @@ final class Setups {
                 zero(settings),
                 stick(settings, task.load()),
                 steps,
-                DirectionTest.fileName(settings.machine()),
                 notes(settings));
     }
 

@@ -11,14 +11,19 @@ import java.util.Optional;
  * Lays equal collars on sticks of pipe so that the fewest sticks are loaded.
  *
  * <p>A stick from the chuck outward: chuck length, jaw clearance (the first parting cut falls into it), then collars
- * with a parting kerf between them, then the end trim. Full sticks first, then one remainder load if any.
+ * with a parting kerf between them, then the end trim. Full sticks first, then one remainder load if any. However long
+ * stick and travel are, no stick gets more than 500 collars. The work does not grow with the order.
  *
  * @param loads full sticks, then the remainder; empty if nothing can be made
  * @param findings STICK_TOO_SHORT or MACHINE_TRAVEL stops
  */
 public record StickPlan(List<Load> loads, List<Finding> findings) {
 
+    /** Lengths nearer than this count as equal: far below any saw, far above rounding. */
     private static final double EQUAL = 1e-9;
+
+    /** A stick with more collars would give programs longer than anyone can follow: our choice, no source. */
+    private static final int MOST_COLLARS = 500;
 
     /** Keeps the lists. */
     public StickPlan {
@@ -125,13 +130,21 @@ public record StickPlan(List<Load> loads, List<Finding> findings) {
                     : lengths.stream().map(l -> StrictMath.min(l, most)).toList();
         }
 
+        /** By length and by travel, each a division; a collar more or less where rounding stands at the edge. */
         private int capacity(double stick) {
-            int collars = 0;
-            while (needed(collars + 1) <= stick + EQUAL
-                    && lastX(collars + 1) <= settings.machine().travel().maxX()) {
-                collars++;
+            double byLength = (stick - needed(0)) / pitch();
+            double byTravel = (settings.machine().travel().maxX() - lastX(0)) / pitch();
+            double least = StrictMath.min(byLength, byTravel);
+            int collars = (int) StrictMath.max(0, StrictMath.min(MOST_COLLARS, StrictMath.floor(least)));
+            if (collars > 0 && !fits(collars, stick)) {
+                return collars - 1;
             }
-            return collars;
+            return collars < MOST_COLLARS && fits(collars + 1, stick) ? collars + 1 : collars;
+        }
+
+        private boolean fits(int collars, double stick) {
+            return needed(collars) <= stick + EQUAL
+                    && lastX(collars) <= settings.machine().travel().maxX();
         }
 
         private double needed(int collars) {

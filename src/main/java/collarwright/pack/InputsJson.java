@@ -81,6 +81,7 @@ final class InputsJson {
             stock(collar);
             out.number("outerRadiusMm", collar.outerRadius());
             interval("wall", "Mm", hub.body().wall());
+            out.number("rimsMm", hub.rims());
             out.number("widthMm", hub.width());
             out.flag("odMeasured", collar.odMeasured());
             out.flag("wallMeasured", collar.wallMeasured());

@@ -5,6 +5,7 @@ import collarwright.drawing.WrapSettings;
 import collarwright.drawing.WrapTemplate;
 import collarwright.job.Job;
 import collarwright.machining.ProgramFile;
+import collarwright.machining.ProgramUnits;
 import collarwright.paper.FrontPage;
 import collarwright.paper.PackFile;
 import collarwright.paper.Paperwork;
@@ -60,6 +61,7 @@ public final class PackContents {
         production.rotary().programs().forEach(this::program);
         put(PackTables.CUT_LIST, "what to cut and where to drill its ends, longest first", PackTables.cutList(plan));
         put(PackTables.MEMBERS, "which strut goes from which hub and hole to which", PackTables.members(plan));
+        put(HubTable.FILE, "which collar every hub takes, and which way up it goes", HubTable.print(plan));
         put(PlanJson.FILE, "everything that was computed, for other programs", PlanJson.write(plan, programs()));
         purposes.add(new PackFile("files.sha256", "tells whether a file was changed since", 0));
         files.put(FRONT_PAGE, FrontPage.print(paperwork()));
@@ -87,12 +89,12 @@ public final class PackContents {
         Sheet sheet = WrapTemplate.of(wrap(pattern)).sheet();
         String base = "templates/" + pattern.id();
         String what = "wrap template of pattern " + pattern.id() + " at full size: ";
-        put(base + "-a4.pdf", what + "print at 100 % on A4", PdfWriter.print(sheet, PdfSettings.of(Paper.A4)));
+        put(base + "-a4.pdf", what + "print at 100 % on A4", PdfWriter.print(sheet, onPaper(Paper.A4)));
+        put(base + "-letter.pdf", what + "print at 100 % on Letter", PdfWriter.print(sheet, onPaper(Paper.LETTER)));
         put(
-                base + "-letter.pdf",
-                what + "print at 100 % on Letter",
-                PdfWriter.print(sheet, PdfSettings.of(Paper.LETTER)));
-        put(base + ".svg", what + "for a plotter or a cutter of paper and card", SvgWriter.print(sheet));
+                base + ".svg",
+                what + "for a plotter or a cutter of paper and card",
+                SvgWriter.print(sheet, plan.job().sheet().hairline()));
         put(
                 base + "-r2000.dxf",
                 what + "DXF R2000, closed polylines",
@@ -103,6 +105,11 @@ public final class PackContents {
                 DxfWriter.print(sheet, DxfFlavour.R12));
     }
 
+    private PdfSettings onPaper(Paper paper) {
+        return new PdfSettings(
+                paper, plan.job().sheet().correctionX(), plan.job().sheet().correctionY());
+    }
+
     private WrapSettings wrap(Pattern pattern) {
         Job job = plan.job();
         int made = job.order().made(pattern.count());
@@ -110,7 +117,8 @@ public final class PackContents {
                 pattern,
                 job.hub().body(),
                 job.hub().collar().odMeasured(),
-                WrapSettings.OFFICE_PAPER,
+                job.sheet().paperThickness(),
+                job.shop().programUnits() == ProgramUnits.INCH,
                 new WrapSettings.OrderWords(job.title(), job.revision(), made));
     }
 

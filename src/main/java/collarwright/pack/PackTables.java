@@ -1,6 +1,7 @@
 package collarwright.pack;
 
 import collarwright.hub.Hubs;
+import collarwright.plan.PartNames;
 import collarwright.plan.Plan;
 import collarwright.strut.StrutEnd;
 import collarwright.strut.StrutType;
@@ -94,7 +95,8 @@ public final class PackTables {
         table.number(Angles.degrees(radians), DEGREE_DECIMALS);
     }
 
-    private static void end(CsvTable table, Plan plan) {
+    /** Ends a row with what it belongs to. */
+    static void end(CsvTable table, Plan plan) {
         table.text(plan.job().revision()).text(plan.job().title()).endRow();
     }
 

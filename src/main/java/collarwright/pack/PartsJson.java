@@ -1,13 +1,13 @@
 package collarwright.pack;
 
 import collarwright.collar.CollarBody;
-import collarwright.collar.NodeOffset;
 import collarwright.dome.Dome;
 import collarwright.hub.HubStrut;
 import collarwright.hub.HubType;
 import collarwright.hub.Hubs;
+import collarwright.plan.HubSeat;
+import collarwright.plan.PartNames;
 import collarwright.plan.Plan;
-import collarwright.plan.RingSeat;
 import collarwright.strut.StrutEnd;
 import collarwright.strut.StrutType;
 import collarwright.tooling.Hole;
@@ -67,19 +67,14 @@ final class PartsJson {
 
     private void hubType(int index) throws IOException {
         HubType type = hubs.types().get(index);
-        NodeOffset offset = DomeMeasures.offset(type, body);
-        RingSeat seat = RingSeat.of(
-                type,
-                plan.struts(),
-                body.midRadius(),
-                plan.job().strut().stock().od().max());
+        HubSeat seat = HubSeat.of(plan, index);
         out.text("id", names.hubType(index));
         out.whole("count", type.count());
         out.text("pattern", names.pattern(index));
-        out.number("collarBelowNodeMm", offset.mean());
-        out.number("nodeSpreadMm", offset.spread());
-        out.number("ringMiddleMm", seat.middle());
-        out.number("ringLeastWidthMm", seat.width());
+        out.number("collarBelowNodeMm", seat.collar().mean());
+        out.number("nodeSpreadMm", seat.collar().spread());
+        out.number("ringMiddleMm", seat.ring().middle());
+        out.number("ringLeastWidthMm", seat.ring().width());
         out.rows("struts", type.struts(), this::hubStrut);
     }
 

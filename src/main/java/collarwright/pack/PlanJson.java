@@ -2,9 +2,13 @@ package collarwright.pack;
 
 import collarwright.dome.Dome;
 import collarwright.job.Job;
+import collarwright.plan.DomeMeasures;
+import collarwright.plan.OrderTotals;
 import collarwright.plan.Plan;
+import collarwright.plan.StockNeed;
 import java.io.IOException;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Writes {@code plan.json}: everything that was computed of a job, for other programs and for checks.
@@ -97,7 +101,7 @@ public final class PlanJson {
     }
 
     private static void stock(JsonOut out, StockNeed need) throws IOException {
-        out.text("role", need.role());
+        out.text("role", need.role().name().toLowerCase(Locale.ROOT));
         out.text("stock", need.stock().name());
         out.text("title", need.stock().title());
         out.text("material", need.stock().material().name());

@@ -21,30 +21,6 @@ final class Amounts {
         this.order = plan.job().order();
     }
 
-    int hubs() {
-        return plan.hubs().dome().nodeCount();
-    }
-
-    int strutEnds() {
-        return 2 * plan.hubs().dome().memberCount();
-    }
-
-    int collarsToMake() {
-        return plan.book().patterns().stream()
-                .mapToInt(p -> order.made(p.count()))
-                .sum();
-    }
-
-    int strutsToMake() {
-        return plan.struts().types().stream()
-                .mapToInt(t -> order.made(t.count()))
-                .sum();
-    }
-
-    int ringsToMake() {
-        return order.made(hubs());
-    }
-
     /** What the spares come to, in words. */
     String spares() {
         String domes = order.domes() == 1 ? "1 dome" : order.domes() + " domes";
@@ -61,14 +37,15 @@ final class Amounts {
             rows.add(row("collar " + pattern.id() + ", " + holes + " holes", pattern.count()));
         }
         Job job = plan.job();
-        rows.add(row("centre ring, " + job.hub().ring().title(), hubs()));
+        int hubs = plan.hubs().dome().nodeCount();
+        rows.add(row("centre ring, " + job.hub().ring().title(), hubs));
         for (StrutType type : plan.struts().types()) {
             rows.add(row(
                     "strut " + type.id() + ", " + Sizes.mm(type.cut()) + " (" + Sizes.inches(type.cut()) + ")",
                     type.count()));
         }
         String tie = job.hub().fix() == Fix.TIE ? "tie, one for each strut end" : "pin, one for each strut end";
-        rows.add(row(tie, strutEnds()));
+        rows.add(row(tie, 2 * plan.hubs().dome().memberCount()));
         return new Grid(
                 "What to make",
                 List.of(Column.words("part"), Column.numbers("in one dome"), Column.numbers("to make")),

@@ -1,6 +1,8 @@
 package collarwright.paper;
 
 import collarwright.machining.CuttingData;
+import collarwright.machining.Machine;
+import collarwright.machining.SpeedsAndFeeds;
 import collarwright.picture.Figures;
 import collarwright.plan.Plan;
 import collarwright.tooling.Cutter;
@@ -77,15 +79,28 @@ final class CutterTables {
                 .findFirst();
     }
 
-    // Definition of surface speed: v = π · D · n. Held within what cutter and spindle can turn.
     private String speed(Cutter cutter) {
-        return row(cutter)
-                .map(r -> {
-                    double wanted = 1000 * r.surfaceSpeedMPerMin() / (StrictMath.PI * cutter.size());
-                    double held = StrictMath.max(cutter.minRpm(), StrictMath.min(cutter.maxRpm(), wanted));
-                    return Decimals.fixed(held, 0) + " rpm";
-                })
-                .orElse("ask its maker");
+        return row(cutter).map(r -> speed(cutter, r)).orElse("ask its maker");
+    }
+
+    // Definition of surface speed: v = π · D · n. Held within what cutter and spindle can turn, and no more than a
+    // quarter over what was wanted, the rule of the programs.
+    private String speed(Cutter cutter, CuttingData.Row row) {
+        double wanted = 1000 * row.surfaceSpeedMPerMin() / (StrictMath.PI * cutter.size());
+        Machine.Spindle spindle = plan.job().shop().machine().spindle();
+        double most = StrictMath.min(cutter.maxRpm(), StrictMath.max(SpeedsAndFeeds.OVER * wanted, cutter.minRpm()));
+        if (spindle.minRpm() > most) {
+            return "below " + rpm(most) + ":\nthe spindle\nis too fast";
+        }
+        if (spindle.maxRpm() < cutter.minRpm()) {
+            return "above " + rpm(cutter.minRpm()) + ":\nthe spindle\nis too slow";
+        }
+        double least = StrictMath.max(cutter.minRpm(), spindle.minRpm());
+        return rpm(StrictMath.max(least, StrictMath.min(StrictMath.min(most, spindle.maxRpm()), wanted)));
+    }
+
+    private static String rpm(double speed) {
+        return Decimals.fixed(speed, 0) + " rpm";
     }
 
     /** Where the start speeds come from, one line for each source. */
@@ -98,7 +113,7 @@ final class CutterTables {
                         + Decimals.trimmed(r.surfaceSpeedMPerMin(), 1) + " m/min ("
                         + Decimals.fixed(r.surfaceSpeedMPerMin() / 0.3048, 0)
                         + " ft/min) at the edge, within the limits"
-                        + " of the cutter. Source: " + r.source() + ".";
+                        + " of cutter and spindle. Source: " + r.source() + ".";
                 if (!lines.contains(line)) {
                     lines.add(line);
                 }

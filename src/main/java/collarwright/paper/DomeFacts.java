@@ -1,6 +1,7 @@
 package collarwright.paper;
 
 import collarwright.dome.Dome;
+import collarwright.plan.DomeMeasures;
 import collarwright.plan.Plan;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
@@ -22,17 +23,20 @@ final class DomeFacts {
     static List<Fact> of(Plan plan) {
         Dome dome = plan.hubs().dome();
         int frequency = dome.settings().frequency();
-        double radius = plan.struts().radius();
+        DomeMeasures sizes = DomeMeasures.of(plan);
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact(
                 "dome",
                 "icosahedron, class I, frequency " + frequency + "v, "
                         + dome.settings().rows() + " of " + 3 * frequency + " rows, vertex up, natural foot"));
-        facts.add(new Fact("radius", Sizes.both(round(radius)) + " to the nodes"));
-        if (dome.footRadius() > 0) {
-            facts.add(new Fact("floor diameter", Sizes.both(round(2 * radius * dome.footRadius()))));
-            facts.add(new Fact("height", Sizes.both(round(radius * (1 - dome.footZ())))));
+        facts.add(new Fact("radius", Sizes.both(round(sizes.radius())) + " to the nodes"));
+        if (sizes.floorDiameter().isPresent()) {
+            facts.add(new Fact(
+                    "floor diameter", Sizes.both(round(sizes.floorDiameter().getAsDouble()))));
+            facts.add(new Fact("height", Sizes.both(round(sizes.height()))));
         }
+        facts.add(
+                new Fact("lowest collar", Sizes.both(round(sizes.collarBelowLowestNode())) + " below the lowest node"));
         facts.add(new Fact("hubs and struts", dome.nodeCount() + " hubs, " + dome.memberCount() + " struts"));
         facts.add(new Fact("order", new Amounts(plan).spares()));
         facts.add(new Fact("machine", plan.job().shop().machine().title()));

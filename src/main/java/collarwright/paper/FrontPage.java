@@ -14,6 +14,7 @@ import collarwright.picture.SvgGlyphs;
 import collarwright.picture.SvgPicture;
 import collarwright.picture.TierPicture;
 import collarwright.plan.Plan;
+import collarwright.sheet.XmlText;
 import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
 import collarwright.units.Decimals;
@@ -58,23 +59,23 @@ public final class FrontPage {
     }
 
     private String page() {
-        String title = HtmlText.escape(job.title());
+        String title = XmlText.escaped(job.title());
         html.append(
                         "<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\" xml:lang=\"en\">\n<head>\n")
                 .append("<meta charset=\"utf-8\"/>\n")
                 .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>")
                 .append(title)
                 .append(", revision ")
-                .append(HtmlText.escape(job.revision()))
+                .append(XmlText.escaped(job.revision()))
                 .append("</title>\n<style>\n")
                 .append(PageStyle.css())
                 .append("</style>\n</head>\n<body>\n<header>\n<h1 dir=\"auto\">")
                 .append(title)
                 .append("</h1>\n<p>Revision <strong>")
-                .append(HtmlText.escape(job.revision()))
+                .append(XmlText.escaped(job.revision()))
                 .append(
                         "</strong>. Every paper and program of this job carries it: throw away any other.</p>\n<p><a href=\"#findings\">Findings: ")
-                .append(HtmlText.escape(FindingTexts.count(plan.findings())))
+                .append(XmlText.escaped(FindingTexts.count(plan.findings())))
                 .append("</a></p>\n</header>\n");
         contents();
         html.append("<main>\n");
@@ -132,12 +133,12 @@ public final class FrontPage {
     }
 
     private void paragraph(String text) {
-        html.append("<p>").append(HtmlText.escape(text)).append("</p>\n");
+        html.append("<p>").append(XmlText.escaped(text)).append("</p>\n");
     }
 
     private void points(List<String> points) {
         html.append("<ul>\n");
-        points.forEach(p -> html.append("<li>").append(HtmlText.escape(p)).append("</li>\n"));
+        points.forEach(p -> html.append("<li>").append(XmlText.escaped(p)).append("</li>\n"));
         html.append("</ul>\n");
     }
 
@@ -146,9 +147,9 @@ public final class FrontPage {
         html.append("<dl>\n");
         for (DomeFacts.Fact fact : DomeFacts.of(plan)) {
             html.append("<div><dt>")
-                    .append(HtmlText.escape(fact.name()))
+                    .append(XmlText.escaped(fact.name()))
                     .append("</dt><dd>")
-                    .append(HtmlText.escape(fact.value()))
+                    .append(XmlText.escaped(fact.value()))
                     .append("</dd></div>\n");
         }
         html.append("</dl>\n").append(HtmlGrid.bare(new Amounts(plan).toMake()));
@@ -159,7 +160,7 @@ public final class FrontPage {
         open("Findings");
         boolean stop = plan.findings().stream().anyMatch(f -> f.level() == Level.STOP);
         html.append(stop ? "<p class=\"stop\"><strong>Do not make this yet: " : "<p><strong>")
-                .append(HtmlText.escape(FindingTexts.count(plan.findings())))
+                .append(XmlText.escaped(FindingTexts.count(plan.findings())))
                 .append(".</strong></p>\n");
         if (!plan.findings().isEmpty()) {
             html.append(HtmlGrid.bare(FindingTexts.grid(plan.findings())));
@@ -191,7 +192,7 @@ public final class FrontPage {
                 .append("\">")
                 .append(SvgPicture.element(picture, id, glyphs))
                 .append("<figcaption>")
-                .append(HtmlText.escape(caption))
+                .append(XmlText.escaped(caption))
                 .append("</figcaption></figure>\n");
     }
 
@@ -205,6 +206,9 @@ public final class FrontPage {
             paragraph(
                     "Slack is how much further than needed a strut can lean. The fingerprint stands for the drilling, the"
                             + " same in every job.");
+            SeatTables seats = new SeatTables(plan);
+            html.append(HtmlGrid.of(seats.grid()));
+            paragraph(SeatTables.note());
         }
         for (int i = 0; i < StrictMath.min(patterns.size(), MOST_PICTURED); i++) {
             pattern(i, patterns.get(i));
@@ -273,7 +277,7 @@ public final class FrontPage {
 
     private void stock() {
         open("Stock to pull");
-        html.append(HtmlGrid.of(new StockToPull(plan).grid()));
+        html.append(HtmlGrid.of(StockToPull.grid(plan)));
         close();
     }
 
@@ -282,13 +286,13 @@ public final class FrontPage {
         html.append("<ul class=\"files\">\n");
         for (PackFile file : work.files()) {
             html.append("<li><a href=\"")
-                    .append(HtmlText.link(file.path()))
+                    .append(Links.to(file.path()))
                     .append("\">")
-                    .append(HtmlText.escape(file.path()).replace("/", "/<wbr/>"))
+                    .append(XmlText.escaped(file.path()).replace("/", "/<wbr/>"))
                     .append("</a>")
                     .append(file.bytes() > 0 ? " <small>" + size(file.bytes()) + "</small>" : "")
                     .append("<br/>")
-                    .append(HtmlText.escape(file.purpose()))
+                    .append(XmlText.escaped(file.purpose()))
                     .append("</li>\n");
         }
         html.append("</ul>\n");

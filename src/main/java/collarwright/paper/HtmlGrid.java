@@ -1,5 +1,6 @@
 package collarwright.paper;
 
+import collarwright.sheet.XmlText;
 import java.util.List;
 
 /** A table as it stands in a page; on a phone each row becomes a block with the heads beside its fields. */
@@ -14,12 +15,12 @@ final class HtmlGrid {
 
     /** A table with its caption. */
     static String of(Grid grid) {
-        return table(grid, "", "<caption>" + HtmlText.escape(grid.caption()) + "</caption>\n");
+        return table(grid, "", "<caption>" + XmlText.escaped(grid.caption()) + "</caption>\n");
     }
 
     /** A table below a heading that says as much as its caption. */
     static String bare(Grid grid) {
-        return table(grid, " aria-label=\"" + HtmlText.escape(grid.caption()) + "\"", "");
+        return table(grid, " aria-label=\"" + XmlText.escaped(grid.caption()) + "\"", "");
     }
 
     private static String table(Grid grid, String label, String caption) {
@@ -34,7 +35,7 @@ final class HtmlGrid {
             html.append("<th role=\"columnheader\" scope=\"col\"")
                     .append(side(column))
                     .append('>')
-                    .append(HtmlText.escape(column.title()))
+                    .append(XmlText.escaped(column.title()))
                     .append("</th>");
         }
         html.append("</tr>\n</thead>\n<tbody role=\"rowgroup\">\n");
@@ -50,7 +51,7 @@ final class HtmlGrid {
     private static String lines(String text) {
         StringBuilder html = new StringBuilder();
         for (String line : text.split("\\R", -1)) {
-            String safe = HtmlText.escape(line).replace("_", "_<wbr/>");
+            String safe = XmlText.escaped(line).replace("_", "_<wbr/>");
             boolean whole = line.length() <= SHORT && line.indexOf(' ') >= 0;
             html.append(html.isEmpty() ? "" : "<br/>")
                     .append(whole ? "<span class=\"whole\">" + safe + "</span>" : safe);
@@ -67,7 +68,7 @@ final class HtmlGrid {
             html.append(i == 0 ? "<th role=\"rowheader\" scope=\"row\"" : "<td role=\"cell\"")
                     .append(side(column))
                     .append(" data-label=\"")
-                    .append(HtmlText.escape(column.title()))
+                    .append(XmlText.escaped(column.title()))
                     .append("\"><span>")
                     .append(shown)
                     .append("</span>")

@@ -1,11 +1,11 @@
 package collarwright.paper;
 
 import collarwright.collar.CollarBody;
-import collarwright.collar.RoundHole;
 import collarwright.picture.Figures;
 import collarwright.plan.Plan;
 import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
+import collarwright.units.Angles;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -64,7 +64,8 @@ final class Inspection {
                     Cell.blank()));
         }
         return new Grid(
-                "Caliper check: web between hole edges, straight across the outside, at mid-height",
+                "Caliper check: web between hole edges, straight across the outside, mid-height; 0.1 mm is "
+                        + Decimals.fixed(Angles.degrees(0.1 / body.outerRadius()), 2) + "°",
                 List.of(
                         Column.words("holes"),
                         Column.numbers("web, mm"),
@@ -81,12 +82,6 @@ final class Inspection {
         return holes + (index == 0 ? ", left of hole 1" : last ? ", right of hole 1" : "");
     }
 
-    /** What a wrong web means. */
-    String caliperNote() {
-        double degrees = collarwright.units.Angles.degrees(0.1 / body.outerRadius());
-        return "A web that is 0.1 mm (0.004 in) off stands for " + Decimals.fixed(degrees, 2) + "° of azimuth.";
-    }
-
     Grid firstArticle() {
         List<List<Cell>> rows = new ArrayList<>();
         var collar = plan.job().hub().collar();
@@ -101,7 +96,11 @@ final class Inspection {
         rows.add(article("0° line to right edge of hole 1", figures.size(first.diameter() / 2)));
         rows.add(article(
                 "edge of hole 1 to TOP edge", figures.size(body.width() / 2 - first.height() - first.diameter() / 2)));
-        rows.add(article("a strut leans far enough in every hole", "yes"));
+        boolean reach = pattern.holes().stream().allMatch(hole -> hole.slack() >= 0);
+        rows.add(
+                reach
+                        ? article("a strut leans far enough in every hole", "yes")
+                        : article("a strut leans to each hole's tilt limit", "short of its need by choice: nearest"));
         rows.add(article("marked: TOP, 0° line, numbers, " + pattern.id() + ", revision", "yes"));
         return new Grid(
                 "First article: measure before the run, seen from outside with TOP up",
@@ -141,13 +140,13 @@ final class Inspection {
                     Cell.tick()));
         }
         return new Grid(
-                "Gauge pins",
+                "Gauge pins in steps of 0.05 mm (our choice, no source); the slack is that of a no-go hole",
                 List.of(
                         Column.words("holes"),
                         Column.words("cutter"),
                         Column.numbers("go, must pass"),
                         Column.numbers("no-go, must not pass"),
-                        Column.numbers("slack at no-go"),
+                        Column.numbers("slack"),
                         Column.marks("done")),
                 rows);
     }
@@ -174,13 +173,12 @@ final class Inspection {
             return "none left";
         }
         double strut = plan.job().strut().stock().od().nominal();
-        double limit = RoundHole.tiltLimit(strut, noGo(hole), body.innerRadius(), body.outerRadius());
+        double limit = body.tiltLimit(strut, noGo(hole), body.wall().nominal());
         return Figures.degrees(limit - hole.neededLean());
     }
 
     /** The rule of the pins. */
     static String pinRule() {
-        return "Go: the least as-drilled size, rounded down to 0.05 mm, but not below what the strut needs. No-go: the"
-                + " largest as-drilled size + 0.25 mm, rounded up to 0.05 mm. Our choice, no source.";
+        return "Go: least as drilled, rounded down, but not below a need that it meets. No-go: largest + 0.25 mm.";
     }
 }

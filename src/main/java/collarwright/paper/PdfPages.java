@@ -5,15 +5,13 @@ import collarwright.picture.Ink;
 import collarwright.picture.Lettering;
 import collarwright.picture.Sketch;
 import collarwright.picture.Written;
+import collarwright.sheet.StablePdf;
+import collarwright.sheet.Typeface;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
-import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
-import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -60,33 +58,30 @@ final class PdfPages {
                 }
             }
             document.getDocumentCatalog().setDocumentOutline(outline);
-            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-            document.save(bytes, CompressParameters.NO_COMPRESSION);
-            return PlainStreams.of(bytes.toByteArray(), identity());
+            return StablePdf.bytes(document, name());
         } catch (IOException e) {
             throw new UncheckedIOException("a PDF in memory could not be written", e);
         }
     }
 
     // Without ligatures, whose widths the layout does not know; looking for them took half of the time, too.
-    private static TrueTypeFont plainLetters() throws IOException {
-        TrueTypeFont font = new TTFParser(true).parse(new RandomAccessReadBuffer(Lettering.file()));
+    private static TrueTypeFont plainLetters() {
+        TrueTypeFont font = Typeface.open();
         font.setEnableGsub(false);
         return font;
     }
 
     private void describe(PDDocument document) {
-        document.getDocumentInformation().setTitle(title + ", traveller, revision " + revision);
+        document.getDocumentInformation().setTitle(name());
         document.getDocumentInformation().setProducer("collarwright");
         document.getDocumentCatalog().setLanguage("en");
         PDViewerPreferences preferences = new PDViewerPreferences(new org.apache.pdfbox.cos.COSDictionary());
         preferences.setDisplayDocTitle(true);
         document.getDocumentCatalog().setViewerPreferences(preferences);
-        document.setDocumentId(identity());
     }
 
-    private long identity() {
-        return revision.hashCode();
+    private String name() {
+        return title + ", traveller, revision " + revision;
     }
 
     private Page framed(Page page, int number, int count) {

@@ -52,10 +52,7 @@ final class SetupPages {
         for (SetupSheet.Step step : setup.steps()) {
             rows.add(List.of(
                     Cell.of(Integer.toString(step.order())),
-                    Cell.strong(step.file()
-                            + step.airFile()
-                                    .map(a -> "\nin the air first: " + a)
-                                    .orElse("")),
+                    Cell.strong(step.file() + (step.airFile().isPresent() ? "" : "\nno air cut: too little Z travel")),
                     Cell.of(step.cutter().marked() + " " + step.cutter().kind().title() + ", stick-out "
                             + figures.length(step.depth()) + " or more"),
                     Cell.of(step.cut().rpm() + " rpm\n"
@@ -66,7 +63,7 @@ final class SetupPages {
                     Cell.tick()));
         }
         return new Grid(
-                "Z from the rotary axis; time for one stick",
+                "Z from the rotary axis; time for one stick; in the air first: the file of the same name with -air",
                 List.of(
                         Column.numbers("no."),
                         Column.words("program"),

@@ -1,32 +1,23 @@
 package collarwright.paper;
 
-import collarwright.job.Job;
 import collarwright.plan.Plan;
+import collarwright.plan.StockNeed;
 import collarwright.stock.RoundStock;
-import collarwright.strut.StrutType;
 import collarwright.units.Decimals;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 
 /** The pipe that the order takes, net: saw cuts, trims and offcuts come on top. */
 final class StockToPull {
 
-    private final Plan plan;
-    private final Amounts amounts;
+    private static final Map<StockNeed.Role, String> USES = Map.of(
+            StockNeed.Role.COLLAR, "collars", StockNeed.Role.RING, "centre rings", StockNeed.Role.STRUT, "struts");
 
-    StockToPull(Plan plan) {
-        this.plan = plan;
-        this.amounts = new Amounts(plan);
-    }
+    private StockToPull() {}
 
-    Grid grid() {
-        Job job = plan.job();
-        double struts = 0;
-        for (StrutType type : plan.struts().types()) {
-            struts += type.cut() * job.order().made(type.count());
-        }
-        int collars = amounts.collarsToMake();
-        int rings = amounts.ringsToMake();
+    static Grid grid(Plan plan) {
         return new Grid(
                 "Stock to pull, net length without saw cuts, trims and offcuts",
                 List.of(
@@ -35,27 +26,16 @@ final class StockToPull {
                         Column.numbers("pieces"),
                         Column.numbers("net length"),
                         Column.words("sold in")),
-                List.of(
-                        row(
-                                "collars",
-                                job.hub().collar(),
-                                collars,
-                                collars * job.hub().width()),
-                        row(
-                                "centre rings",
-                                job.hub().ring(),
-                                rings,
-                                rings * job.hub().ringWidth()),
-                        row("struts", job.strut().stock(), amounts.strutsToMake(), struts)));
+                StockNeed.of(plan).stream().map(StockToPull::row).toList());
     }
 
-    private static List<Cell> row(String use, RoundStock stock, int pieces, double length) {
+    private static List<Cell> row(StockNeed need) {
         return List.of(
-                Cell.strong(use),
-                Cell.of(stock.title() + "\n" + size(stock)),
-                Cell.of(Integer.toString(pieces)),
-                Cell.strong(metres(length)),
-                Cell.of(soldIn(stock)));
+                Cell.strong(Objects.requireNonNull(USES.get(need.role()))),
+                Cell.of(need.stock().title() + "\n" + size(need.stock())),
+                Cell.of(Integer.toString(need.pieces())),
+                Cell.strong(metres(need.netLength())),
+                Cell.of(soldIn(need.stock())));
     }
 
     private static String soldIn(RoundStock stock) {

@@ -10,9 +10,11 @@ import collarwright.picture.SectionPicture;
 import collarwright.picture.StripPicture;
 import collarwright.picture.StrutPicture;
 import collarwright.picture.TierPicture;
+import collarwright.plan.OrderTotals;
 import collarwright.plan.Plan;
 import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
@@ -64,6 +66,7 @@ public final class Traveller {
         }
         work.setups().forEach(setup -> new SetupPages(flow, figures).print(setup));
         struts();
+        hubs();
         return flow.pages();
     }
 
@@ -80,7 +83,7 @@ public final class Traveller {
         flow.heading("What to make");
         flow.bareGrid(new Amounts(plan).toMake());
         flow.heading("Stock to pull");
-        flow.grid(new StockToPull(plan).grid());
+        flow.grid(StockToPull.grid(plan));
         if (!plan.book().patterns().isEmpty()) {
             tools();
         }
@@ -128,13 +131,7 @@ public final class Traveller {
         flow.page("Pattern " + pattern.id());
         flow.title("Pattern " + pattern.id() + ": make " + toMake + " (" + pattern.count() + " in one dome)");
         CollarBody body = job.hub().body();
-        flow.facts(List.of(
-                new DomeFacts.Fact(
-                        "collar", job.hub().collar().title() + ", cut " + Sizes.both(body.width()) + " wide"),
-                new DomeFacts.Fact(
-                        "outside", "Ø " + StockToPull.diameter(job.hub().collar())),
-                new DomeFacts.Fact("inside", StockToPull.wall(job.hub().collar())),
-                new DomeFacts.Fact("fingerprint", pattern.fingerprint() + " (the drilling, the same in every job)")));
+        flow.facts(collarFacts(pattern));
         Hole loosest = pattern.holes().stream()
                 .max(Comparator.comparingDouble(Hole::slack))
                 .orElseThrow();
@@ -150,20 +147,37 @@ public final class Traveller {
         checks(pattern, tables);
     }
 
+    private List<DomeFacts.Fact> collarFacts(Pattern pattern) {
+        CollarBody body = job.hub().body();
+        List<DomeFacts.Fact> facts = new ArrayList<>(List.of(
+                new DomeFacts.Fact(
+                        "collar", job.hub().collar().title() + ", cut " + Sizes.both(body.width()) + " wide"),
+                new DomeFacts.Fact(
+                        "outside", "Ø " + StockToPull.diameter(job.hub().collar())),
+                new DomeFacts.Fact("inside", StockToPull.wall(job.hub().collar()))));
+        if (body.rims() > 0) {
+            facts.add(new DomeFacts.Fact(
+                    "rims",
+                    "ease both rims of each hole " + figures.size(body.rims()) + " × 45°: the lean counts on it"));
+        }
+        facts.add(new DomeFacts.Fact("fingerprint", pattern.fingerprint() + " (the drilling, the same in every job)"));
+        return facts;
+    }
+
     private void checks(Pattern pattern, PatternTables tables) {
         Inspection inspection = new Inspection(plan, pattern);
         flow.page("Pattern " + pattern.id() + ", checks");
+        flow.facts(new SeatTables(plan).facts(pattern));
         flow.grid(tables.why());
         flow.grid(inspection.firstArticle());
         flow.grid(inspection.caliper());
-        flow.text(inspection.caliperNote());
         flow.grid(inspection.pins());
         flow.text(Inspection.pinRule());
     }
 
     private void struts() {
         flow.page("Struts");
-        flow.title("Struts: make " + new Amounts(plan).strutsToMake());
+        flow.title("Struts: make " + OrderTotals.of(plan).struts());
         StrutTables tables = new StrutTables(plan);
         flow.facts(List.of(
                 new DomeFacts.Fact("stock", job.strut().stock().title()),
@@ -178,5 +192,15 @@ public final class Traveller {
                     + ", through the strut's axis. Twist: from the hole at E1 to the hole at E2, about the strut; 0°: both"
                     + " holes are parallel.");
         });
+    }
+
+    private void hubs() {
+        if (!TierPicture.readable(plan)) {
+            return;
+        }
+        flow.page("Hubs");
+        flow.title("Hubs: which way up");
+        flow.text(HubTables.rule());
+        flow.grid(HubTables.grid(plan));
     }
 }

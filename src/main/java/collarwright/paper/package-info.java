@@ -1,8 +1,8 @@
 /**
  * Papers for people: the traveller (a PDF with route sheets for the shop) and the front page of the pack (HTML). Both print
  * the same tables, which are made once. Lengths of a page are millimetres, zero at its top left corner, y down. Directions
- * as everywhere: azimuth clockwise from above, from the 0° line; outer face seen with TOP up. May import picture, plan and
- * what is upstream of them, and units.
+ * as everywhere: azimuth clockwise from above, from the 0° line; outer face seen with TOP up. May import picture, sheet,
+ * plan and what is upstream of them, and units.
  */
 @NullMarked
 package collarwright.paper;

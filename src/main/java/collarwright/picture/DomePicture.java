@@ -2,6 +2,7 @@ package collarwright.picture;
 
 import collarwright.dome.Dome;
 import collarwright.geometry.Vec3;
+import collarwright.plan.DomeMeasures;
 import collarwright.plan.Plan;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -24,6 +25,7 @@ public final class DomePicture implements Picture {
 
     private final Plan plan;
     private final Dome dome;
+    private final DomeMeasures sizes;
     private final DomeView view = DomeView.ofDome();
     private final double width;
     private final StrutKey key;
@@ -40,6 +42,7 @@ public final class DomePicture implements Picture {
     public DomePicture(Plan plan, double width) {
         this.plan = plan;
         this.dome = plan.hubs().dome();
+        this.sizes = DomeMeasures.of(plan);
         this.width = width;
         this.key = new StrutKey(plan, width);
         List<Spot> spots =
@@ -63,7 +66,7 @@ public final class DomePicture implements Picture {
     }
 
     private boolean standing() {
-        return dome.footRadius() > 0;
+        return sizes.floorDiameter().isPresent();
     }
 
     @Override
@@ -79,11 +82,10 @@ public final class DomePicture implements Picture {
     @Override
     public String describe() {
         Figures figures = new Figures(plan.job().shop().programUnits());
-        double radius = plan.struts().radius();
         String size = standing()
-                ? "floor diameter " + figures.span(2 * radius * dome.footRadius()) + ", height "
-                        + figures.span(radius * (1 - dome.footZ()))
-                : "diameter " + figures.span(2 * radius);
+                ? "floor diameter " + figures.span(sizes.floorDiameter().getAsDouble()) + ", height "
+                        + figures.span(sizes.height())
+                : "diameter " + figures.span(sizes.height());
         return "The dome seen from outside: " + dome.nodeCount() + " hubs, " + dome.memberCount() + " struts of "
                 + plan.struts().types().size() + " types, " + size + ", to the nodes.";
     }
@@ -149,7 +151,6 @@ public final class DomePicture implements Picture {
 
     private void dimensions(Sketch sketch) {
         Figures figures = new Figures(plan.job().shop().programUnits());
-        double radius = plan.struts().radius();
         double foot = standing() ? dome.footZ() : -1;
         double half = (standing() ? dome.footRadius() : 1) * scale;
         if (standing()) {
@@ -158,7 +159,7 @@ public final class DomePicture implements Picture {
                     sketch,
                     new Spot(centre.x() - half, y),
                     new Spot(centre.x() + half, y),
-                    "floor Ø " + figures.span(2 * radius * dome.footRadius()));
+                    "floor Ø " + figures.span(sizes.floorDiameter().getAsDouble()));
             sketch.line(Stroking.thin(), spot(new Vec3(0, 0, foot)).plus(-half, 0), new Spot(centre.x() - half, y + 1));
             sketch.line(Stroking.thin(), spot(new Vec3(0, 0, foot)).plus(half, 0), new Spot(centre.x() + half, y + 1));
         }
@@ -167,6 +168,6 @@ public final class DomePicture implements Picture {
         double x = width - 15;
         sketch.line(Stroking.thin(), apex.plus(3, 0), new Spot(x + 1.5, apex.y()));
         sketch.line(Stroking.thin(), floor.plus(half + 2, 0), new Spot(x + 1.5, floor.y()));
-        Dimensions.upright(sketch, new Spot(x, apex.y()), new Spot(x, floor.y()), figures.span(radius * (1 - foot)));
+        Dimensions.upright(sketch, new Spot(x, apex.y()), new Spot(x, floor.y()), figures.span(sizes.height()));
     }
 }

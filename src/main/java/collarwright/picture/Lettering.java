@@ -1,22 +1,20 @@
 package collarwright.picture;
 
+import collarwright.sheet.Typeface;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.GeneralPath;
 import java.awt.geom.Path2D;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.text.Bidi;
 import java.util.HashMap;
 import java.util.Map;
 import org.apache.fontbox.ttf.CmapLookup;
-import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
 /**
- * The one typeface of all pictures and papers, Liberation Sans, as the PDF library carries it: widths and outlines, without
- * the fonts of the machine. It has Latin, Greek, Cyrillic and Hebrew letters; a letter it lacks is shown as an open box.
+ * The letters of all pictures and papers: widths and outlines of the one {@link Typeface}; a letter it lacks is shown as
+ * an open box.
  *
  * <p>Not safe for several threads at once; loading takes some milliseconds.
  */
@@ -31,7 +29,6 @@ public final class Lettering {
     /** Width of the outline that makes letters bold, in parts of the size. */
     public static final double BOLD = 1.0 / 32;
 
-    private static final String FILE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
     private static final int MISSING = 0x25A1;
 
     private final TrueTypeFont font;
@@ -52,23 +49,7 @@ public final class Lettering {
      */
     public static Lettering load() {
         try {
-            return new Lettering(new TTFParser().parse(new RandomAccessReadBuffer(file())));
-        } catch (IOException e) {
-            throw new UncheckedIOException("the typeface cannot be read", e);
-        }
-    }
-
-    /**
-     * Returns the typeface's file.
-     *
-     * @return a TrueType font
-     */
-    public static byte[] file() {
-        try (InputStream in = TTFParser.class.getResourceAsStream(FILE)) {
-            if (in == null) {
-                throw new IllegalStateException("the PDF library came without its typeface");
-            }
-            return in.readAllBytes();
+            return new Lettering(Typeface.open());
         } catch (IOException e) {
             throw new UncheckedIOException("the typeface cannot be read", e);
         }

@@ -1,29 +1,15 @@
 package collarwright.picture;
 
+import collarwright.sheet.XmlText;
 import collarwright.units.Decimals;
 import org.jfree.svg.SVGGraphics2D;
 import org.jfree.svg.SVGUnits;
 import org.jfree.svg.ViewBox;
 
-/** Shows pictures as SVG text, at their size on paper, for a page or a file of its own. */
+/** Shows pictures as SVG text, at their size on paper, for a page. */
 public final class SvgPicture {
 
     private SvgPicture() {}
-
-    /**
-     * Draws a picture as an SVG file.
-     *
-     * @param picture the picture
-     * @param id a name of letters, digits and hyphens
-     * @param letters the typeface
-     * @return an SVG element that needs nothing else; 1 unit of its view box is 1 mm
-     */
-    public static String file(Picture picture, String id, Lettering letters) {
-        SvgGlyphs glyphs = new SvgGlyphs(letters);
-        String element = element(picture, id, glyphs);
-        int end = element.lastIndexOf("</svg>");
-        return element.substring(0, end) + glyphs.defs() + "</svg>";
-    }
 
     /**
      * Draws a picture as an SVG element of a page.
@@ -45,16 +31,12 @@ public final class SvgPicture {
         int head = element.indexOf('>');
         int end = element.lastIndexOf("</svg>");
         return element.substring(0, head) + " role=\"img\" aria-labelledby=\"" + id + "-title\"><title id=\"" + id
-                + "-title\">" + escape(picture.describe()) + "</title>"
+                + "-title\">" + XmlText.escaped(picture.describe()) + "</title>"
                 + element.substring(head + 1, end).strip() + texts + "</svg>";
     }
 
     // A hundredth of a millimetre is finer than any printer's dot.
     private static String number(double value) {
         return Decimals.trimmed(value, 2);
-    }
-
-    private static String escape(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     }
 }

@@ -5,28 +5,60 @@ import collarwright.finding.Finding;
 import collarwright.finding.Where;
 import collarwright.job.Job;
 import collarwright.stock.RoundStock;
+import collarwright.tooling.Cutter;
+import collarwright.tooling.Hole;
+import collarwright.tooling.PatternBook;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Notes of every size that the shop has not measured: nominal figures only stand in until it does. */
 final class NotMeasured {
 
     private NotMeasured() {}
 
-    static List<Finding> notes(Job job) {
+    /**
+     * Lists what was not measured.
+     *
+     * @param job the job
+     * @param book its patterns: of the rack only the cutters that they use count, or all of them where none was laid out
+     */
+    static List<Finding> notes(Job job, PatternBook book) {
         List<Finding> notes = new ArrayList<>();
         stock("strut", job.strut().stock(), notes);
         stock("collar", job.hub().collar(), notes);
-        boolean cutters = job.drilling().cutters().stream().noneMatch(c -> c.measured());
-        if (cutters) {
-            notes.add(Finding.note(
-                    Code.NOT_MEASURED,
-                    new Where.Part("rack"),
-                    "as-drilled sizes measured on a test piece",
-                    "marked sizes, nominal, not measured",
-                    "drill one hole of each size in scrap, measure it, and give as-drilled in [drilling]"));
+        List<Cutter> used = used(job, book);
+        List<Cutter> nominal = used.stream().filter(c -> !c.measured()).toList();
+        if (!nominal.isEmpty()) {
+            notes.add(rack(nominal, nominal.size() < used.size()));
         }
         return notes;
+    }
+
+    private static List<Cutter> used(Job job, PatternBook book) {
+        List<Cutter> used = book.patterns().stream()
+                .flatMap(p -> p.holes().stream())
+                .map(Hole::cutter)
+                .distinct()
+                .sorted(Comparator.comparingDouble((Cutter c) -> c.asDrilled().nominal())
+                        .thenComparing(Cutter::id))
+                .toList();
+        return used.isEmpty() ? job.drilling().cutters() : used;
+    }
+
+    private static Finding rack(List<Cutter> nominal, boolean some) {
+        String which = some
+                ? nominal.stream()
+                        .map(c -> c.kind().title() + " " + c.marked())
+                        .collect(Collectors.joining(", ", "", ": "))
+                : "";
+        return Finding.note(
+                Code.NOT_MEASURED,
+                new Where.Part("rack"),
+                "as-drilled sizes measured on a test piece",
+                which + "marked sizes, nominal, not measured",
+                "drill one hole of each size in scrap, measure it, and give as-drilled in [drilling]");
     }
 
     private static void stock(String part, RoundStock stock, List<Finding> notes) {

@@ -67,7 +67,7 @@ public final class Planner {
         checks.sort(Comparator.comparing(Check::code).thenComparingDouble(Check::margin));
         checks.forEach(c -> c.finding().ifPresent(findings::add));
         offerCollar(findings, hubs);
-        findings.addAll(NotMeasured.notes(job));
+        findings.addAll(NotMeasured.notes(job, book));
         noLaser().ifPresent(findings::add);
         findings.sort(Comparator.comparing(Finding::level));
         return new Plan(job, hubs, struts, book, checks, findings);

@@ -14,7 +14,7 @@ import java.util.Map;
  */
 final class Canned {
 
-    /** 0.010 in: how far above the last bottom a peck begins. */
+    /** 0.010 in: how far above the last bottom a peck begins. Source: the same report's interpreter, G83 (from memory). */
     private static final double REENTRY = 0.254;
 
     private final Interpreter machine;

@@ -60,10 +60,9 @@ sealed interface Event {
      *
      * @param feedMmPerMin feed, 0 if none was stated
      * @param rpm speed, 0 if none was stated
-     * @param spinning whether the spindle runs
      * @param feedStated whether the block itself states its feed
      */
-    record Drive(double feedMmPerMin, double rpm, boolean spinning, boolean feedStated) {}
+    record Drive(double feedMmPerMin, double rpm, boolean feedStated) {}
 
     /** A dwell. */
     record Dwell(int line, double p) implements Event {}

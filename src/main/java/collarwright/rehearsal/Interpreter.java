@@ -31,7 +31,6 @@ final class Interpreter {
     private String motion = "";
     private double feed;
     private double rpm;
-    private boolean spinning;
     private boolean feedStated;
     private boolean ended;
 
@@ -107,10 +106,8 @@ final class Interpreter {
             if (rpm <= 0) {
                 fault(block, "S with a speed before the spindle starts", "M3 without S");
             }
-            spinning = true;
             events.add(new Event.Spindle(block.line(), true, rpm));
         } else if (block.has("M5")) {
-            spinning = false;
             events.add(new Event.Spindle(block.line(), false, rpm));
         }
     }
@@ -228,7 +225,7 @@ final class Interpreter {
     }
 
     void stroke(Block block, Event.Kind kind, Pose to) {
-        Event.Drive drive = new Event.Drive(feed, rpm, spinning, feedStated);
+        Event.Drive drive = new Event.Drive(feed, rpm, feedStated);
         events.add(new Event.Stroke(block, kind, pose, to, drive));
         pose = to;
     }

@@ -15,6 +15,7 @@ final class PipeRules {
     /** Pilots of hole saws are 6 to 8 mm across: common practice, no source. */
     private static final double PILOT_RADIUS = 4;
 
+    /** Once a degree round the cutter's edge: our choice, no source. */
     private static final int POINTS = 360;
 
     private final Proof proof;

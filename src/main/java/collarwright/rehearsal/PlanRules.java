@@ -12,10 +12,11 @@ import collarwright.machining.RotaryPlan;
 import collarwright.machining.RotarySettings;
 import collarwright.machining.SetupSheet;
 import collarwright.tooling.Hole;
+import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Holds all programs of a plan together against the patterns: nothing left out, nothing twice, every stick long enough. */
+/** Holds all programs of a plan together against the patterns: no hole and no dimple left out or made twice, every stick long enough. */
 final class PlanRules {
 
     private final RotaryPlan plan;
@@ -36,6 +37,9 @@ final class PlanRules {
     /** A hole as the text made it, in the pipe's frame. */
     private record Made(String file, double x, Vec3 direction, double diameter) {}
 
+    /** Where something belongs: X of the collar's edge at the chuck, place on the collar, size. */
+    private record Place(double edge, double height, double azimuth, double diameter) {}
+
     private void pattern(PatternRun run) {
         List<SetupSheet> setups = plan.setups().stream()
                 .filter(s -> s.pattern().equals(run.pattern().id()))
@@ -49,6 +53,7 @@ final class PlanRules {
         setups.forEach(s -> {
             stick(run, s.load());
             holes(run, s.load());
+            dimples(run, s.load());
         });
     }
 
@@ -64,32 +69,52 @@ final class PlanRules {
                 || load.stickLength() > StrictMath.min(most, rotary.maxStick()) + 1e-6
                 || load.pitch() < width + rotary.partingKerf() - 1e-9
                 || load.firstEdge() < StrictMath.max(rotary.jawClear(), rotary.partingKerf()) - 1e-9) {
-            fault(run, "a stick of " + used + " mm with room for every cut", load.toString());
+            fault(run, "a stick of " + mm(used) + " with room for every cut", laid(load));
         }
     }
 
     private void holes(PatternRun run, Load load) {
-        List<Made> made = made(run, load);
+        List<Made> made = made(run, load, false);
         for (int collar = 1; collar <= load.collars(); collar++) {
             for (Hole hole : run.pattern().holes()) {
-                long found = count(made, load.edge(collar), hole);
-                if (found != 1) {
-                    fault(run, "collar " + collar + ", hole " + hole.number() + " made once", found + " times");
-                }
+                Place place = new Place(load.edge(collar), hole.height(), hole.azimuth(), hole.diameter());
+                once(run, "collar " + collar + ", hole " + hole.number(), count(made, place));
             }
         }
-        int planned = load.collars() * run.pattern().holes().size();
-        if (made.size() != planned) {
-            fault(run, planned + " holes on stick " + load.number(), made.size() + " made");
+        inAll(run, load, load.collars() * run.pattern().holes().size(), made.size(), "holes");
+    }
+
+    private void dimples(PatternRun run, Load load) {
+        List<Made> made = made(run, load, true);
+        List<DimplePlace> dimples = DimplePlace.of(run.pattern(), settings);
+        double diameter = settings.mark().cutter().asDrilled().nominal();
+        for (int collar = 1; collar <= load.collars(); collar++) {
+            for (DimplePlace dimple : dimples) {
+                Place place = new Place(load.edge(collar), dimple.height(), dimple.azimuth(), diameter);
+                once(run, "collar " + collar + ", " + dimple.title(), count(made, place));
+            }
+        }
+        inAll(run, load, load.collars() * dimples.size(), made.size(), "dimples");
+    }
+
+    private void once(PatternRun run, String what, long found) {
+        if (found != 1) {
+            fault(run, what + " made once", found + " times");
         }
     }
 
-    private List<Made> made(PatternRun run, Load load) {
+    private void inAll(PatternRun run, Load load, int planned, int made, String things) {
+        if (made != planned) {
+            fault(run, planned + " " + things + " on stick " + load.number(), made + " made");
+        }
+    }
+
+    private List<Made> made(PatternRun run, Load load, boolean marks) {
         List<Made> made = new ArrayList<>();
         for (ProgramFile file : plan.programs()) {
             boolean ours = file.purpose() == ProgramFile.Purpose.CUT
                     && file.task()
-                            .filter(t -> !t.marks()
+                            .filter(t -> t.marks() == marks
                                     && t.pattern().equals(run.pattern().id())
                                     && t.load().equals(load))
                             .isPresent();
@@ -108,19 +133,29 @@ final class PlanRules {
         return made;
     }
 
-    private long count(List<Made> made, double edge, Hole hole) {
+    private long count(List<Made> made, Place place) {
         boolean chuckward = settings.machine().rotary().topTowardChuck();
         Vec3 top = new Vec3(chuckward ? -1 : 1, 0, 0);
-        double middle = edge + settings.work().body().width() / 2;
-        double x = middle + hole.height() * top.x();
+        double middle = place.edge() + settings.work().body().width() / 2;
+        double x = middle + place.height() * top.x();
         double slack = settings.grid().step();
         double slackDegrees =
                 1.5 * StrictMath.pow(10, -settings.machine().post().angleDecimals());
         return made.stream()
                 .filter(m -> StrictMath.abs(m.x() - x) <= slack)
-                .filter(m -> m.diameter() == hole.diameter())
-                .filter(m -> Wrap.offDegrees(m.direction(), hole.azimuth(), top) <= slackDegrees)
+                .filter(m -> m.diameter() == place.diameter())
+                .filter(m -> Wrap.offDegrees(m.direction(), place.azimuth(), top) <= slackDegrees)
                 .count();
+    }
+
+    private static String mm(double length) {
+        return Decimals.fixed(length, 3) + " mm";
+    }
+
+    private static String laid(Load load) {
+        return "a stick of " + mm(load.stickLength()) + ", " + load.collars() + " collars from X "
+                + mm(load.firstEdge()) + ", pitch " + mm(load.pitch())
+                + load.fromLength().map(l -> ", cut from " + mm(l)).orElse("");
     }
 
     private void fault(PatternRun run, String expected, String found) {

@@ -21,7 +21,7 @@ import java.util.List;
  */
 public final class Rehearsal {
 
-    /** A broken program breaks a rule on most of its lines; more than this helps nobody. */
+    /** A broken program breaks a rule on most of its lines; more than this helps nobody: our choice, no source. */
     private static final int MOST = 25;
 
     private Rehearsal() {}

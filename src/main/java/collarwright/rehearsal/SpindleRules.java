@@ -1,6 +1,7 @@
 package collarwright.rehearsal;
 
 import collarwright.machining.Machine;
+import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -43,14 +44,18 @@ final class SpindleRules {
         if (spindle.rpm() < range.minRpm() || spindle.rpm() > range.maxRpm()) {
             faults.add(new Fault(
                     spindle.line(),
-                    "S between " + range.minRpm() + " and " + range.maxRpm() + " rpm",
-                    spindle.rpm() + " rpm"));
+                    "S between " + rpm(range.minRpm()) + " and " + rpm(range.maxRpm()),
+                    rpm(spindle.rpm())));
         }
         proof.file()
                 .task()
                 .filter(t -> t.cut().rpm() != spindle.rpm())
-                .ifPresent(t -> faults.add(
-                        new Fault(spindle.line(), t.cut().rpm() + " rpm as planned", spindle.rpm() + " rpm")));
+                .ifPresent(t ->
+                        faults.add(new Fault(spindle.line(), rpm(t.cut().rpm()) + " as planned", rpm(spindle.rpm()))));
+    }
+
+    private static String rpm(double rpm) {
+        return Decimals.trimmed(rpm, 1) + " rpm";
     }
 
     private static double seconds(Proof proof, Event.Dwell dwell) {

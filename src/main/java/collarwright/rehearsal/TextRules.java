@@ -119,11 +119,16 @@ final class TextRules {
             } else if (MINUS_ZERO.matcher(number).matches()) {
                 fault(line, letter + " without minus zero", letter + number);
             }
-        } else if (!WHOLE.matcher(number).matches() || number.length() > 6) {
-            fault(line, letter + " with a whole number", letter + number);
+        } else if (!WHOLE.matcher(number).matches() || number.length() > mostDigits(letter)) {
+            fault(line, letter + " with a whole number, " + mostDigits(letter) + " digits at most", letter + number);
         } else if (letter == 'N') {
             sequence(line, Integer.parseInt(number), first);
         }
+    }
+
+    /** Line numbers end at N99999. Source: NISTIR 6556, section 3.3.1 (from memory); the rest our choice, no source. */
+    private static int mostDigits(char letter) {
+        return letter == 'N' ? 5 : 6;
     }
 
     private void sequence(int line, int number, boolean first) {

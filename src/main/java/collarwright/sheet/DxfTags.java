@@ -30,15 +30,21 @@ final class DxfTags {
 
     /** A length or another plain number. */
     DxfTags number(int code, double value) {
-        return text(code, Decimals.fixed(value, DECIMALS));
+        return text(code, real(value, DECIMALS));
     }
 
     DxfTags degrees(int code, double angleDegrees) {
-        return text(code, Decimals.fixed(angleDegrees, DEGREE_DECIMALS));
+        return text(code, real(angleDegrees, DEGREE_DECIMALS));
     }
 
     DxfTags bulge(int code, double value) {
-        return text(code, Decimals.fixed(value, DEGREE_DECIMALS));
+        return text(code, real(value, DEGREE_DECIMALS));
+    }
+
+    // Without idle zeros, but with a point, so that it is seen to be a real number.
+    private static String real(double value, int decimals) {
+        String digits = Decimals.trimmed(value, decimals);
+        return digits.contains(".") ? digits : digits + ".0";
     }
 
     /** A point on the plane z = 0. */

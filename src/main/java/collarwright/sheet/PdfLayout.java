@@ -10,7 +10,7 @@ import java.util.List;
  * How one sheet goes onto pages.
  *
  * @param sheet what is printed
- * @param settings paper and printer
+ * @param settings paper and printer; factors across and up the page as it lies
  * @param text the font
  * @param frame parts of every page
  * @param tiling which part of the sheet is on which page
@@ -31,10 +31,11 @@ record PdfLayout(Sheet sheet, PdfSettings settings, PdfText text, PdfFrame frame
                 sheet.shapes(Role.CUT_INSIDE).stream().map(Shape::bounds).toList();
         PdfFrame lying = PdfFrame.of(true, settings.paper(), sheet.heading(), text);
         PdfFrame standing = PdfFrame.of(false, settings.paper(), sheet.heading(), text);
-        PageTiling tiling = PageTiling.of(area, holes, lying.room(settings), standing.room(settings));
+        PageTiling tiling = PageTiling.of(area, holes, lying.room(settings), standing.room(settings.standing()));
+        PdfSettings asItLies = tiling.landscape() ? settings : settings.standing();
         PdfFrame frame = tiling.landscape() ? lying : standing;
         PdfInfo info = PdfInfo.of(sheet.heading(), text, frame.window().width(), tiling.count() > 1);
-        return new PdfLayout(sheet, settings, text, frame, tiling, info);
+        return new PdfLayout(sheet, asItLies, text, frame, tiling, info);
     }
 
     Box paper() {

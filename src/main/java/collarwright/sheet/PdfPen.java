@@ -25,6 +25,7 @@ import org.apache.pdfbox.util.Matrix;
  */
 record PdfPen(PDPageContentStream page, PdfText text, double originX, double originY, double scaleX, double scaleY) {
     private static final double POINTS_PER_MM = 72 / 25.4;
+    private static final double SMALL_RADIUS = 3.5;
     private static final double MOST_BEZIER = StrictMath.PI / 4;
 
     static PdfPen plain(PDPageContentStream page, PdfText text) {
@@ -150,9 +151,11 @@ record PdfPen(PDPageContentStream page, PdfText text, double originX, double ori
         page.moveTo(x(from.x()), y(from.y()));
     }
 
-    // A PDF has no arcs. In pieces of 45° or less a cubic curve strays by less than 5e-6 of the radius.
+    // A PDF has no arcs. In pieces of 45° or less a cubic curve strays by less than 5e-6 of the radius. In pieces of
+    // 90° it strays by less than 3e-4: 0.001 mm in letters and pilot circles, and the file is a fifth shorter.
     private void curve(Arc arc) throws IOException {
-        int pieces = (int) StrictMath.ceil(StrictMath.abs(arc.sweep()) / MOST_BEZIER - 1e-9);
+        double most = arc.radius() <= SMALL_RADIUS ? 2 * MOST_BEZIER : MOST_BEZIER;
+        int pieces = (int) StrictMath.ceil(StrictMath.abs(arc.sweep()) / most - 1e-9);
         double step = arc.sweep() / pieces;
         double handle = arc.radius() * 4 / 3 * StrictMath.tan(step / 4);
         for (int i = 0; i < pieces; i++) {

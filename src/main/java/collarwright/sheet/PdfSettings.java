@@ -4,8 +4,9 @@ package collarwright.sheet;
  * How a sheet is printed on paper.
  *
  * @param paper the paper
- * @param correctionX factor on every length across the page, for a printer that prints too short or too long; 1 for none
- * @param correctionY factor on every length up the page
+ * @param correctionX factor on every length along the long side of the paper, for a printer that prints too short or too
+ *     long; 1 for none
+ * @param correctionY factor on every length along the short side
  */
 public record PdfSettings(Paper paper, double correctionX, double correctionY) {
     // A printer that is further off than this is not to be corrected but to be set right; our choice, no source.
@@ -31,6 +32,15 @@ public record PdfSettings(Paper paper, double correctionX, double correctionY) {
      */
     public static PdfSettings of(Paper paper) {
         return new PdfSettings(paper, 1, 1);
+    }
+
+    /**
+     * The same printer for a page that stands on its short side, where the long side runs up.
+     *
+     * @return the factors changed over: x across the standing page, y up
+     */
+    PdfSettings standing() {
+        return new PdfSettings(paper, correctionY, correctionX);
     }
 
     /**

@@ -3,16 +3,12 @@ package collarwright.sheet;
 import collarwright.drawing.LineBreaks;
 import collarwright.units.PlainText;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.text.Bidi;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import org.apache.fontbox.ttf.CmapLookup;
-import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
@@ -25,7 +21,6 @@ final class PdfText {
     /** Least size for people's text on paper, points. */
     static final double LEAST_POINTS = 11;
 
-    private static final String FILE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
     private static final double MM_PER_POINT = 25.4 / 72;
 
     private final PDType0Font font;
@@ -38,9 +33,9 @@ final class PdfText {
 
     /** Embeds the font in a document; only the letters that are used go into the file. */
     static PdfText in(PDDocument document) {
-        try (InputStream file = Objects.requireNonNull(PDFont.class.getResourceAsStream(FILE), FILE)) {
-            TrueTypeFont ttf = new TTFParser().parse(new RandomAccessReadBuffer(file));
-            document.registerTrueTypeFontForClosing(ttf);
+        TrueTypeFont ttf = Typeface.open();
+        document.registerTrueTypeFontForClosing(ttf);
+        try {
             return new PdfText(PDType0Font.load(document, ttf, true), ttf.getUnicodeCmapLookup());
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -56,10 +56,21 @@ class LookTest {
     @ParameterizedTest
     @MethodSource("pdfs")
     void pdf_everyPage_isReadableAndInsideThePaper(Path pdf) throws IOException {
+        assertThat(faults(pdf, page -> picture(pdf, "-" + page)))
+                .as(pdf.toString())
+                .isEmpty();
+    }
+
+    private interface Target {
+        Path of(int page) throws IOException;
+    }
+
+    /** Draws every page, and tells what cannot be read on it. */
+    private static List<String> faults(Path pdf, Target pictures) throws IOException {
         List<Poppler.PageSize> sizes = Poppler.pages(pdf);
         List<String> faults = new ArrayList<>();
         for (int page = 1; page <= sizes.size(); page++) {
-            Mutool.render(pdf, page, DPI, picture(pdf, "-" + page));
+            Mutool.render(pdf, page, DPI, pictures.of(page));
             List<Mutool.Line> lines = Mutool.lines(pdf, page);
             Poppler.PageSize size = sizes.get(page - 1);
             Box paper = new Box(0, 0, size.width(), size.height());
@@ -77,7 +88,7 @@ class LookTest {
                             page)
                     .forEach(faults::add);
         }
-        assertThat(faults).as(pdf.toString()).isEmpty();
+        return faults;
     }
 
     // A browser takes no picture of a bare SVG here, so each stands in a page of its own.
@@ -104,11 +115,12 @@ class LookTest {
             List<String> texts = page.texts().stream().map(Chromium.Text::text).toList();
             assertThat(overlaps(boxes, texts, width)).isEmpty();
         }
-        Path print = picture(html, "-print").resolveSibling("index-print.pdf");
+        Path print =
+                picture(html, "-print").resolveSibling(picture(html, "-print").getFileName() + ".pdf");
         Chromium.print(html, "A4", print);
-        for (int page = 1; page <= Poppler.pages(print).size(); page++) {
-            Mutool.render(print, page, DPI, picture(html, "-print-" + page));
-        }
+        assertThat(faults(print, page -> picture(html, "-print-" + page)))
+                .as("printed " + html)
+                .isEmpty();
     }
 
     private static List<String> overlaps(List<Box> boxes, List<String> texts, int page) {

@@ -3,6 +3,7 @@ package collarwright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import collarwright.testing.Box;
 import collarwright.testing.CanonicalMove;
 import collarwright.testing.Checker;
 import collarwright.testing.EzdxfStrict;
@@ -12,6 +13,7 @@ import collarwright.testing.Poppler;
 import collarwright.testing.ProjectFolder;
 import collarwright.testing.Rs274;
 import collarwright.testing.Run;
+import collarwright.testing.SvgElements;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -161,6 +163,27 @@ class PackOracleTest {
                     .isCloseTo(old.extents().orElseThrow().width(), within(1e-3));
             assertThat(young.extents().orElseThrow().height())
                     .isCloseTo(old.extents().orElseThrow().height(), within(1e-3));
+        }
+    }
+
+    // The paper of a wrap is as long as the girth of its own middle and as high as the collar is wide.
+    @ParameterizedTest
+    @MethodSource("packs")
+    @NeedsChecker(Checker.SVGELEMENTS)
+    void svg_everyTemplate_measuresTrueInMillimetres(Path pack) throws IOException {
+        JsonNode collar =
+                new ObjectMapper().readTree(pack.resolve("plan.json").toFile()).at("/inputs/collar");
+        double girth = StrictMath.PI * (2 * collar.get("outerRadiusMm").asDouble() + 0.1); // office paper
+        List<Path> svgs = files(pack.resolve("templates"), ".svg");
+        assertThat(svgs).isNotEmpty();
+        for (Path svg : svgs) {
+            SvgElements.Sizes sizes = SvgElements.measure(svg);
+            Box edge = sizes.boxes().get("CUT-OUTSIDE-1");
+            assertThat(edge).as(svg.toString()).isNotNull();
+            assertThat(edge.width()).isCloseTo(girth, within(1e-3));
+            assertThat(edge.height()).isCloseTo(collar.get("widthMm").asDouble(), within(1e-3));
+            Box page = new Box(0, 0, sizes.pageWidth(), sizes.pageHeight());
+            assertThat(sizes.boxes().values()).allMatch(box -> page.holds(box, 0));
         }
     }
 

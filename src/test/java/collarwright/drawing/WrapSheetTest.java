@@ -190,6 +190,23 @@ class WrapSheetTest {
     }
 
     @Test
+    void sheet_inchShop_saysBothUnits() {
+        WrapSettings usual = ExampleCollars.lopsided();
+        WrapSettings inches = new WrapSettings(usual.pattern(), usual.body(), true, 0.1, true, usual.order());
+        // 110 mm / 25.4 = 4.331 in, 70 mm = 2.756 in, π · 110.1 mm = 345.89 mm = 13.618 in, 0.1 mm = 0.004 in.
+        assertThat(notes(inches))
+                .contains("70 mm (2.756 in) wide, OD 110 mm (4.331 in), measured.")
+                .contains("Length 345.89 mm (13.618 in) for paper of 0.1 mm (0.004 in).")
+                .contains("1/32 in of gap or overlap: OD is off by 0.01 in.");
+        assertThat(notes(usual)).doesNotContain(" in)");
+        // 48.04 mm = 1.891 in and 206.57 mm = 8.133 in.
+        assertThat(WrapTemplate.of(inches).sheet().heading().table())
+                .contains(
+                        List.of("hole", "azimuth", "left of 0°", "in", "from left", "in", "height", "cutter", "drills"))
+                .contains(List.of("2", "50.00°", "48.04", "1.891", "206.57", "8.133", "0.00", "40 mm", "40.00"));
+    }
+
+    @Test
     void heading_table_hasEveryHoleInOrder() {
         List<List<String>> table =
                 WrapTemplate.of(ExampleCollars.lopsided()).sheet().heading().table();

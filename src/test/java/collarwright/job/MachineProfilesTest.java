@@ -6,6 +6,12 @@ import static org.junit.jupiter.params.provider.Arguments.arguments;
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
 import collarwright.machining.Machine;
+import collarwright.machining.PatternRun;
+import collarwright.machining.RotaryJob;
+import collarwright.machining.RotaryPlan;
+import collarwright.machining.RotarySamples;
+import collarwright.machining.RotarySettings;
+import collarwright.rehearsal.Rehearsal;
 import collarwright.testing.ProjectFolder;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -71,6 +77,12 @@ class MachineProfilesTest {
                 arguments("end-word = \"M2\"", "end-word = \"M2\"\nwords = [\"g0\"]", Code.PROFILE_WRONG),
                 arguments("end-word = \"M2\"", "end-word = \"M1\"", Code.JOB_UNKNOWN_WORD),
                 arguments("extension = \"nc\"", "extension = \"n/c\"", Code.PROFILE_WRONG),
+                arguments("end-word = \"M2\"", "end-word = \"M2\"\nline-numbers = 101", Code.JOB_OUT_OF_RANGE),
+                arguments("end-word = \"M2\"", "end-word = \"M2\"\nline-numbers = -1", Code.JOB_OUT_OF_RANGE),
+                arguments("end-word = \"M2\"", "end-word = \"M2\"\nline-numbers = true", Code.JOB_WRONG_TYPE),
+                arguments("end-word = \"M2\"", "end-word = \"M2\"\npercent = \"yes\"", Code.JOB_WRONG_TYPE),
+                arguments("end-word = \"M2\"", "end-word = \"M2\"\ncrlf = 1", Code.JOB_WRONG_TYPE),
+                arguments("end-word = \"M2\"", "end-word = \"M2\"\ndwell-unit = \"min\"", Code.JOB_UNKNOWN_WORD),
                 arguments("jaw-clear = \"20 mm\"\n", "", Code.JOB_KEY_MISSING),
                 arguments("jaw-clear", "jaw-claer", Code.JOB_UNKNOWN_KEY),
                 arguments("take-up-deg = 2", "take-up-deg = 90", Code.JOB_OUT_OF_RANGE),
@@ -95,5 +107,46 @@ class MachineProfilesTest {
                 .orElseThrow();
         assertThat(machine.rotary().positive()).isFalse();
         assertThat(machine.rotary().topTowardChuck()).isFalse();
+    }
+
+    @Test
+    void bundled_layout_isThePlainest() {
+        for (String name : List.of("rotary-plain", "rotary-cycles")) {
+            assertThat(Jobs.PROFILES.machine(name).orElseThrow().post().layout())
+                    .isEqualTo(Machine.Layout.plain());
+        }
+    }
+
+    static Stream<Arguments> layouts() {
+        return Stream.of(
+                arguments("line-numbers = 10", new Machine.Layout(10, false, false, false)),
+                arguments("percent = true", new Machine.Layout(0, true, false, false)),
+                arguments("crlf = true", new Machine.Layout(0, false, true, false)),
+                arguments("dwell-unit = \"ms\"", new Machine.Layout(0, false, false, true)),
+                arguments(
+                        "line-numbers = 0\npercent = false\ncrlf = false\ndwell-unit = \"s\"", Machine.Layout.plain()),
+                arguments(
+                        "line-numbers = 100\npercent = true\ncrlf = true\ndwell-unit = \"ms\"",
+                        new Machine.Layout(100, true, true, true)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("layouts")
+    void layout_isTaken_andItsProgramsPassTheirReplay(String keys, Machine.Layout layout) throws IOException {
+        Machine machine = changed("end-word = \"M2\"", "end-word = \"M2\"\n" + keys)
+                .machine("rotary-plain")
+                .orElseThrow();
+        assertThat(machine.post().layout()).isEqualTo(layout);
+
+        RotarySettings settings = RotarySamples.on(RotarySamples.metric(false), machine);
+        List<PatternRun> runs = List.of(new PatternRun(RotarySamples.sixWay(RotarySamples.HOLE_SAW_44), 2));
+        RotaryPlan plan = RotaryJob.plan(settings, runs);
+        assertThat(plan.programs()).hasSize(5);
+        assertThat(Rehearsal.rehearse(plan, settings, runs)).isEmpty();
+        String text = plan.programs().get(0).text();
+        assertThat(text.startsWith("%")).isEqualTo(layout.percent());
+        assertThat(text.contains("\r\n")).isEqualTo(layout.crlf());
+        assertThat(text.contains("G4 P3000.0")).isEqualTo(layout.dwellMilliseconds());
+        assertThat(text.lines().filter(l -> l.startsWith("N")).count() > 0).isEqualTo(layout.numberStep() > 0);
     }
 }

@@ -111,6 +111,85 @@ class CutPlannerTest {
         });
     }
 
+    private static RotarySettings press(double minRpm, double maxRpm) {
+        return RotarySamples.on(settings(10, 9000, 27), RotarySamples.press(minRpm, maxRpm));
+    }
+
+    // 1000 x 27 / (pi x 44) = 195 by hand; the saw itself may turn up to 2100.
+    @Test
+    void pressThatCannotTurnSoSlowly_isAWarningWithItsNearestSpeed() {
+        CutPlanner planner = new CutPlanner(press(400, 3000));
+
+        assertThat(planner.plan(RotarySamples.HOLE_SAW_44).orElseThrow().rpm()).isEqualTo(400);
+        assertThat(planner.findings())
+                .containsExactly(Finding.warn(
+                        Code.SPINDLE_RANGE,
+                        new collarwright.finding.Where.Part("cutter HS-44"),
+                        "a spindle that turns 95 to 244 rpm for a 44 mm hole saw in steel (195 rpm by the cutting"
+                                + " data)",
+                        "press turns 400 to 3000 rpm; the nearest is 400 rpm",
+                        "use a press or a gear that turns so slowly",
+                        "or drill at 400 rpm: light feed, watch heat and chips",
+                        "take the cutter out of the rack, if another size will do"));
+    }
+
+    @Test
+    void pressFasterThanTheCutterMayTurn_givesNoSpeed() {
+        CutPlanner planner = new CutPlanner(press(2500, 3000));
+
+        assertThat(planner.plan(RotarySamples.HOLE_SAW_44)).isEmpty();
+        assertThat(planner.findings()).singleElement().satisfies(f -> {
+            assertThat(f.level()).isEqualTo(Level.WARN);
+            assertThat(f.found()).endsWith("the nearest is 2500 rpm");
+            assertThat(f.hints()).noneMatch(h -> h.contains("drill at"));
+        });
+    }
+
+    @Test
+    void pressSlowerThanTheCutterMustTurn_givesNoSpeed() {
+        CutPlanner planner = new CutPlanner(press(20, 90));
+
+        assertThat(planner.plan(RotarySamples.HOLE_SAW_44)).isEmpty();
+        assertThat(planner.findings()).singleElement().satisfies(f -> {
+            assertThat(f.found()).endsWith("the nearest is 90 rpm");
+            assertThat(f.hints()).first().asString().endsWith("turns so fast");
+        });
+    }
+
+    @Test
+    void pressInRange_isFedByHand_soNoFeedOfTheMachineHoldsIt() {
+        CutPlanner planner = new CutPlanner(press(100, 3000));
+
+        Cut cut = planner.plan(cutter(CutterKind.TWIST, 10, 10, 9000)).orElseThrow();
+
+        // 1000 x 27 / (pi x 10) = 859 by hand; 0.1 mm a turn.
+        assertThat(cut.rpm()).isEqualTo(859);
+        assertThat(cut.feedMmPerMin()).isCloseTo(85.9, within(1e-9));
+        assertThat(planner.findings()).isEmpty();
+    }
+
+    @Test
+    void pressWithoutCuttingData_isAWarning() {
+        CutPlanner planner = new CutPlanner(press(100, 3000));
+
+        assertThat(planner.plan(cutter(CutterKind.TWIST, 70, 10, 9000))).isEmpty();
+        assertThat(planner.findings())
+                .extracting(Finding::code, Finding::level)
+                .containsExactly(org.assertj.core.groups.Tuple.tuple(Code.PROFILE_WRONG, Level.WARN));
+    }
+
+    @Test
+    void speedsAndFeeds_areThoseOfThePrograms() {
+        RotarySettings settings = RotarySamples.metric(false);
+        RotaryPlan plan =
+                RotaryJob.plan(settings, List.of(new PatternRun(RotarySamples.sixWay(RotarySamples.HOLE_SAW_44), 2)));
+
+        SetupSheet.Step step = plan.setups().get(0).steps().get(1);
+        assertThat(SpeedsAndFeeds.of(settings, RotarySamples.HOLE_SAW_44)).contains(step.cut());
+        assertThat(SpeedsAndFeeds.of(press(2500, 3000), RotarySamples.HOLE_SAW_44))
+                .isEmpty();
+    }
+
     @Test
     void speed_withinAQuarterOver_isUsedWithANote() {
         CutPlanner planner = new CutPlanner(settings(230, 3000, 27));

@@ -92,4 +92,69 @@ class MotionTimeTest {
         assertThat(efforts.get(2).travel()).isCloseTo(6 * 11 * 83, within(1e-9));
         assertThat(efforts).allSatisfy(e -> assertThat(e.travel()).isCloseTo(e.leastTravel(), within(1e-9)));
     }
+
+    /**
+     * By hand: 27 collars are two sticks of 12 and one of 3, 83 apart; on each stick the marks at 0° and 4.294° (6 / 80.05
+     * rad), then the holes up to 301.717° whose widest gap is 121.717 − 58.283; 2° of take-up for each file.
+     */
+    @Test
+    void summary_countsEveryRunOfEveryStick() {
+        RotaryPlan plan = RotaryJob.plan(
+                RotarySamples.metric(false),
+                List.of(new PatternRun(RotarySamples.sixWay(RotarySamples.HOLE_SAW_44), 27)));
+        RotaryPlan.Summary summary = plan.summary();
+
+        assertThat(summary.sticks()).isEqualTo(3);
+        assertThat(summary.programRuns()).isEqualTo(6);
+        ProgramFile.Effort effort = summary.effort();
+        assertThat(effort.rotationDegrees()).isCloseTo(3 * (4.294 + 2 + 301.717 + 2), within(1e-9));
+        assertThat(effort.leastRotationDegrees()).isCloseTo(3 * (4.294 + 360 - (121.717 - 58.283)), within(1e-9));
+        assertThat(effort.travel()).isCloseTo((2 + 6) * (2 * 11 + 2) * 83, within(1e-9));
+        assertThat(effort.leastTravel()).isCloseTo(effort.travel(), within(1e-9));
+        assertThat(summary.travelOverLeast()).isCloseTo(1, within(1e-12));
+        assertThat(summary.rotationOverLeast()).isCloseTo(310.011 / 300.86, within(1e-9));
+    }
+
+    /** Against the texts: what each printed program turns and travels, run for every stick of its load. */
+    @Test
+    void summary_agreesWithThePrintedPrograms() {
+        RotaryPlan plan = RotaryJob.plan(
+                RotarySamples.metric(false),
+                List.of(
+                        new PatternRun(RotarySamples.sixWay(RotarySamples.HOLE_SAW_44), 27),
+                        new PatternRun(RotarySamples.pattern("CB", RotarySamples.twist(20), 0, 100, 250), 14)));
+        double turn = 0;
+        double travel = 0;
+        double seconds = 0;
+        int runs = 0;
+        for (ProgramFile file : plan.programs()) {
+            if (file.purpose() == ProgramFile.Purpose.CUT) {
+                int times = file.task().orElseThrow().load().runs();
+                turn += times * way(file.text(), "G0 A");
+                travel += times * way(file.text(), "G0 X");
+                seconds += times * file.seconds();
+                runs += times;
+            }
+        }
+
+        assertThat(plan.summary().programRuns()).isEqualTo(runs);
+        assertThat(plan.summary().effort().rotationDegrees()).isCloseTo(turn, within(1e-6));
+        assertThat(plan.summary().effort().travel()).isCloseTo(travel, within(1e-6));
+        assertThat(plan.summary().effort().seconds()).isCloseTo(seconds, within(1e-6));
+        assertThat(new RotaryPlan(List.of(), List.of(), List.of()).summary())
+                .isEqualTo(new RotaryPlan.Summary(0, 0, ProgramFile.Effort.NONE));
+    }
+
+    private static double way(String text, String words) {
+        double sum = 0;
+        double last = Double.NaN;
+        for (String line : text.split("\n", -1)) {
+            if (line.startsWith(words)) {
+                double at = Double.parseDouble(line.substring(words.length()));
+                sum += Double.isNaN(last) ? 0 : Math.abs(at - last);
+                last = at;
+            }
+        }
+        return sum;
+    }
 }

@@ -2,6 +2,7 @@ package collarwright.machining;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
@@ -88,16 +89,47 @@ class RotaryJobTest {
                 .doesNotHaveDuplicates();
     }
 
+    private static RotarySettings press() {
+        return RotarySamples.on(RotarySamples.metric(false), RotarySamples.press(200, 3000));
+    }
+
     @Test
     void press_givesNoPrograms() {
-        Machine m = RotarySamples.machine(false);
-        Machine press = new Machine(
-                "press", "Drill press", Machine.Kind.PRESS, m.post(), m.travel(), m.spindle(), m.rotary(), "x");
-
-        assertThat(plan(RotarySamples.on(RotarySamples.metric(false), press), SIX))
+        assertThat(plan(press(), SIX)).isEqualTo(new RotaryPlan(List.of(), List.of(), List.of()));
+        assertThat(RotaryJob.plan(RotarySamples.metric(false), List.of()))
                 .isEqualTo(new RotaryPlan(List.of(), List.of(), List.of()));
-        assertThat(RotaryJob.plan(RotarySamples.metric(false), List.of()).programs())
-                .isEmpty();
+    }
+
+    // Wall and out-of-round alone need more than 5 mm of cup; a pilot of 130 mm below the edge of a saw that comes
+    // through near Z 71 ends near Z -59, one of 160 mm near Z -89, beyond the far wall at -74.65.
+    @Test
+    void press_cuttersThatCannotMakeTheirHoles_areStopsThere() {
+        Cutter c = RotarySamples.HOLE_SAW_44;
+        Cutter shallow = new Cutter("HS-A", c.kind(), "44 mm", 44, c.asDrilled(), false, c.lead(), 5, 95, 2100, "saws");
+        Cutter longPilot = new Cutter("HS-B", c.kind(), "44 mm", 44, c.asDrilled(), false, 160, 38, 95, 2100, "saws");
+        Cutter pilot = new Cutter("HS-C", c.kind(), "44 mm", 44, c.asDrilled(), false, 130, 38, 95, 2100, "saws");
+
+        RotaryPlan plan = plan(
+                press(),
+                RotarySamples.pattern("CA", shallow, 0, 90),
+                RotarySamples.pattern("CB", longPilot, 0, 90),
+                RotarySamples.pattern("CC", pilot, 0, 90));
+
+        assertThat(plan.findings())
+                .extracting(Finding::level, Finding::code, f -> f.where().text())
+                .containsExactly(
+                        tuple(Level.STOP, Code.CUTTER_REACH, "cutter HS-A"),
+                        tuple(Level.STOP, Code.FAR_WALL, "cutter HS-B"));
+        assertThat(plan.programs()).isEmpty();
+    }
+
+    @Test
+    void press_spindleOutOfRange_isAWarningAndNoStop() {
+        RotarySettings fast = RotarySamples.on(RotarySamples.metric(false), RotarySamples.press(600, 3000));
+
+        assertThat(plan(fast, SIX).findings())
+                .extracting(Finding::level, Finding::code)
+                .containsExactly(tuple(Level.WARN, Code.SPINDLE_RANGE));
     }
 
     // The convention of the two dimples, worked by hand: collar 80 wide, TOP toward the chuck, hole 1 of 44.5 at most:
@@ -311,7 +343,7 @@ class RotaryJobTest {
         assertThat(setup.stick()).isEqualTo(new SetupSheet.Stick(1123, 100, 1023, 20, 60, 83));
         assertThat(setup.zero().z()).contains("set Z to 80.05 mm");
         assertThat(setup.zero().top()).isEqualTo("TOP faces the chuck");
-        assertThat(setup.directionTest()).isEqualTo("rotary-direction-test.ngc");
+        assertThat(setup.notes().get(0)).contains("rotary-direction-test.ngc");
         assertThat(setup.steps()).extracting(SetupSheet.Step::operations).containsExactly(24, 72);
         assertThat(setup.secondsInAll())
                 .isEqualTo(setup.steps().get(0).effort().seconds()
@@ -332,6 +364,7 @@ class RotaryJobTest {
         Machine m = RotarySamples.machine(false);
         assertThatThrownBy(() -> RotarySamples.with(m, new Machine.Spindle(0, 100, 1)))
                 .hasMessageContaining("spindle speeds");
+        assertThatThrownBy(() -> RotarySamples.press(100, 50)).hasMessageContaining("spindle speeds");
         assertThatThrownBy(() -> RotarySamples.with(m, new Machine.Travel(0, Double.NaN, 0, 1, 1, 1, 1, 1)))
                 .hasMessageContaining("travel");
         assertThatThrownBy(() -> RotarySamples.with(m, new Machine.Travel(0, 1, 0, 1, 1, 1, 1, 0)))

@@ -52,6 +52,19 @@ public final class RotarySamples {
                 "invented");
     }
 
+    /** A drill press; it has a spindle and nothing else that counts. */
+    public static Machine press(double minRpm, double maxRpm) {
+        return new Machine(
+                "press",
+                "Drill press",
+                Machine.Kind.PRESS,
+                new Machine.Post(false, Set.of(), 3, 3, 70, "M2", "ngc"),
+                new Machine.Travel(0, 0, 0, 0, 0, 0, 0, 0),
+                new Machine.Spindle(minRpm, maxRpm, 2),
+                new Machine.Rotary(true, true, 0, 0, 0, 0, 0, 0, 0, 0, 0),
+                "invented");
+    }
+
     /** The same machine with another post. */
     public static Machine with(Machine m, Machine.Post post) {
         return new Machine(m.name(), m.title(), m.kind(), post, m.travel(), m.spindle(), m.rotary(), m.source());

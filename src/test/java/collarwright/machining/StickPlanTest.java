@@ -11,6 +11,7 @@ import collarwright.testing.Seeds;
 import collarwright.tooling.Pattern;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 
 class StickPlanTest {
 
@@ -119,6 +120,33 @@ class StickPlanTest {
                     assertThat(f.code()).isEqualTo(Code.MACHINE_TRAVEL);
                     assertThat(f.found()).isEqualTo("X 25.00 mm (0.984 in) to 95.00 mm (3.740 in)");
                 });
+    }
+
+    /** The work must not grow with order, stick or travel: counted one by one, this would take years. */
+    @Test
+    @Timeout(10)
+    void plan_endlessStickAndOrder_stopsAt500Collars() {
+        StickPlan plan = plan(settings(1e-3, List.of(), 1e300, 1e300), Integer.MAX_VALUE);
+
+        assertThat(plan.findings()).isEmpty();
+        assertThat(plan.loads()).extracting(Load::collars).containsExactly(500, Integer.MAX_VALUE % 500);
+        assertThat(plan.loads()).extracting(Load::runs).containsExactly(Integer.MAX_VALUE / 500, 1);
+    }
+
+    @Test
+    @Timeout(10)
+    void plan_collarsThatFillTheStickToTheEnd_areAllLaid() {
+        // Chuck 100, clearance 20, trim 10: n collars of 0.1 with kerfs of 3 need 130 + 0.1 n + 3 (n - 1) exactly.
+        for (int n = 1; n <= 500; n++) {
+            double exact = 130 + n * 0.1 + (n - 1) * 3;
+            for (double stick : new double[] {exact, exact + 3.1 - 1e-6}) {
+                assertThat(plan(settings(0.1, List.of(), stick, 9e9), 2000)
+                                .loads()
+                                .get(0)
+                                .collars())
+                        .isEqualTo(n);
+            }
+        }
     }
 
     /** Against counting: no plan with fewer sticks exists, every collar is made, and each stick adds up. */

@@ -179,4 +179,23 @@ final class PackJobs {
                 new Machine.Rotary(true, true, 3600, 360, 2, 60, 10, 20, 3.2, 10, 1000),
                 "invented");
     }
+
+    /** The metric job with the rims of its holes eased. */
+    static Job eased(double rims) {
+        Job job = metric();
+        HubSettings hub = job.hub();
+        HubSettings eased =
+                new HubSettings(hub.collar(), hub.width(), hub.ring(), hub.ringWidth(), hub.fix(), hub.endGap(), rims);
+        return new Job(
+                job.title(),
+                job.revision(),
+                job.order(),
+                job.dome(),
+                job.size(),
+                job.strut(),
+                eased,
+                job.drilling(),
+                job.limits(),
+                job.shop());
+    }
 }

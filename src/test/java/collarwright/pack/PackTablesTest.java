@@ -179,6 +179,28 @@ class PackTablesTest {
         assertThat(rows).hasSize(at);
     }
 
+    @Test
+    void hubs_everyHub_standsOnceWithItsPlaceAndWayUp() throws IOException {
+        Plan plan = PackJobs.plan(PackJobs.metric());
+        List<Map<String, String>> rows = rows(HubTable.print(plan));
+        JsonNode nodes = json(plan).get("nodes");
+        assertThat(rows).hasSize(nodes.size());
+        for (int i = 0; i < rows.size(); i++) {
+            Map<String, String> row = rows.get(i);
+            JsonNode node = nodes.get(i);
+            assertThat(row)
+                    .containsEntry("hub", node.get("id").asText())
+                    .containsEntry("hub type", node.get("hubType").asText())
+                    .containsEntry("pattern", node.get("hubType").asText().replace('H', 'C'));
+            assertThat(node.get("id").asText()).matches("T" + row.get("tier") + "-0*" + row.get("place"));
+            assertThat(number(row, "UP clockwise from the 0 line (deg)"))
+                    .isCloseTo(node.get("turnDeg").asDouble(), within(0.5e-4 + 1e-9));
+            assertThat(number(row, "z (mm)")).isCloseTo(node.at("/xyzMm/2").asDouble(), within(0.5e-3 + 1e-9));
+            assertThat(row.get("UP: straight up as seen from outside; at the apex the +x meridian"))
+                    .matches("UP (at hole \\d|between hole \\d and \\d)");
+        }
+    }
+
     private static double degrees(String text) {
         assertThat(text).matches("\\d+ deg [0-5]\\d min");
         String[] words = text.split(" ");
@@ -191,7 +213,8 @@ class PackTablesTest {
     void tables_titleLikeAFormula_startsNoCellWithIt() {
         for (String title : List.of("=1+1", "+1", "-1", "@SUM(A1)", "  =1+1", "\t=1", "\r=1", "＝1+1")) {
             Plan plan = PackJobs.plan(PackJobs.titled(PackJobs.inch(), title));
-            for (byte[] table : List.of(PackTables.cutList(plan), PackTables.members(plan), PackTables.holes(plan))) {
+            for (byte[] table : List.of(
+                    PackTables.cutList(plan), PackTables.members(plan), PackTables.holes(plan), HubTable.print(plan))) {
                 assertThat(rows(table)).allSatisfy(row -> assertThat(row).containsEntry("job", "'" + title));
             }
         }
@@ -203,7 +226,8 @@ class PackTablesTest {
     @Test
     void tables_cells_areNeitherFormulasNorDates() {
         Plan plan = PackJobs.plan(PackJobs.metric());
-        for (byte[] table : List.of(PackTables.cutList(plan), PackTables.members(plan), PackTables.holes(plan))) {
+        for (byte[] table : List.of(
+                PackTables.cutList(plan), PackTables.members(plan), PackTables.holes(plan), HubTable.print(plan))) {
             List<List<String>> records = CsvRecords.read(text(table));
             assertThat(records).allSatisfy(record -> assertThat(record).hasSameSizeAs(records.get(0)));
             for (List<String> record : records) {
@@ -218,7 +242,8 @@ class PackTablesTest {
     @Test
     void tables_figures_arePlainAscii() {
         Plan plan = PackJobs.plan(PackJobs.metric());
-        for (byte[] table : List.of(PackTables.cutList(plan), PackTables.members(plan), PackTables.holes(plan))) {
+        for (byte[] table : List.of(
+                PackTables.cutList(plan), PackTables.members(plan), PackTables.holes(plan), HubTable.print(plan))) {
             assertThat(text(table).chars()).allMatch(c -> c < 127);
         }
     }

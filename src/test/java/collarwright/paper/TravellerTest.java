@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import collarwright.geometry.Vec3;
 import collarwright.picture.TrialPlans;
+import collarwright.plan.HubSeat;
 import collarwright.plan.Plan;
+import collarwright.plan.Uphill;
 import collarwright.testing.Checker;
 import collarwright.testing.NeedsChecker;
 import collarwright.testing.Poppler;
@@ -114,6 +116,91 @@ class TravellerTest {
     }
 
     @Test
+    void checks_sayHowTheHubSits_asPointsInSpaceSay() {
+        double foot = Double.POSITIVE_INFINITY;
+        for (int node = 0; node < plan.hubs().dome().nodeCount(); node++) {
+            foot = Math.min(foot, 2600 * plan.hubs().dome().z(node));
+        }
+        for (int i = 0; i < plan.book().patterns().size(); i++) {
+            HubSeat seat = HubSeat.of(plan, i);
+            double above = lowestRimPoint(i) - foot;
+            assertThat(page("Pattern " + plan.book().patterns().get(i).id() + ", checks"))
+                    .contains("mid-plane " + rounded(meanDrop(i), 1) + " mm below the node (spread "
+                            + rounded(seat.collar().spread(), 1) + " mm)")
+                    .contains("lowest point " + rounded(Math.abs(above), 1) + " mm " + (above < 0 ? "below" : "above")
+                            + " the foot")
+                    .contains("middle of the centre ring "
+                            + rounded(Math.abs(seat.ring().middle()), 1) + " mm above the mid-plane, at least "
+                            + rounded(seat.ring().width(), 1) + " mm wide");
+        }
+    }
+
+    // A strut leaves its node and has fallen by so much where it passes the middle of the wall (80.05 less half of
+    // 6.4).
+    private double meanDrop(int type) {
+        var struts = plan.hubs().types().get(type).struts();
+        double sum = 0;
+        for (var strut : struts) {
+            Vec3 along = new Vec3(Math.cos(strut.axialAngle()), 0, -Math.sin(strut.axialAngle()));
+            sum -= along.times(76.85 / along.x()).z();
+        }
+        return sum / struts.size();
+    }
+
+    // The edges of the collars, 80 mm wide, walked round in steps: the walk misses the lowest point by less than
+    // 80·(1 − cos 0.05°), a ten-thousandth of a millimetre.
+    private double lowestRimPoint(int type) {
+        double lowest = Double.POSITIVE_INFINITY;
+        for (int node = 0; node < plan.hubs().dome().nodeCount(); node++) {
+            if (plan.hubs().typeOf(node) != type) {
+                continue;
+            }
+            Vec3 axis = new Vec3(
+                    plan.hubs().dome().x(node),
+                    plan.hubs().dome().y(node),
+                    plan.hubs().dome().z(node));
+            Vec3 side = Math.abs(axis.z()) > 0.9 ? new Vec3(1, 0, 0) : new Vec3(0, 0, 1);
+            Vec3 u = axis.cross(side).times(1 / axis.cross(side).norm());
+            Vec3 v = axis.cross(u);
+            for (double turn = 0; turn < 360; turn += 0.1) {
+                double a = Math.toRadians(turn);
+                Vec3 round = u.times(Math.cos(a)).plus(v.times(Math.sin(a))).times(80.05);
+                for (int end : new int[] {-40, 40}) {
+                    Vec3 point = axis.times(2600 - meanDrop(type) + end).plus(round);
+                    lowest = Math.min(lowest, point.z());
+                }
+            }
+        }
+        return lowest;
+    }
+
+    @Test
+    void easedRims_areAskedForOnEveryPatternPage_andSharpOnesAreNot() {
+        assertThat(String.join(" ", pages)).doesNotContain("ease both rims");
+        Plan eased = TrialPlans.eased(0.5);
+        List<String> sheets = PdfText.pages(Traveller.print(TrialPapers.of(eased)));
+        for (Pattern pattern : eased.book().patterns()) {
+            assertThat(sheets)
+                    .anySatisfy(s -> assertThat(s)
+                            .startsWith("Pattern " + pattern.id() + " ")
+                            .contains("ease both rims of each hole 0.5 mm × 45°"));
+        }
+    }
+
+    @Test
+    void hubs_allStandWithTheirWayUp() {
+        String text = pages.stream()
+                .filter(p -> p.startsWith("Hubs "))
+                .reduce("", String::concat)
+                .replaceAll("\\s+", " ");
+        for (int node = 0; node < plan.hubs().dome().nodeCount(); node++) {
+            assertThat(text)
+                    .containsPattern("\\b" + plan.hubs().dome().nodeId(node) + "\\b")
+                    .contains(Uphill.of(plan.hubs(), node).words());
+        }
+    }
+
+    @Test
     void caliperTable_givesTheChordBetweenHoleEdges() {
         // Another way than the table: the edges as points in the plane, and their distance.
         for (Pattern pattern : plan.book().patterns()) {
@@ -175,7 +262,7 @@ class TravellerTest {
             assertThat(at).as(step.file()).isGreaterThan(last);
             last = at;
         }
-        assertThat(text).contains(setup.zero().x()).contains(setup.directionTest());
+        assertThat(text).contains(setup.zero().x()).contains("rotary-direction-test.nc");
     }
 
     @Test

@@ -42,10 +42,15 @@ class SvgPictureTest {
                 new StrutPicture(true, 180));
     }
 
+    // A picture with its letters inside, so that it stands alone.
+    private String alone(Picture picture) {
+        SvgGlyphs glyphs = new SvgGlyphs(letters);
+        String element = SvgPicture.element(picture, "trial", glyphs);
+        return element.substring(0, element.lastIndexOf("</svg>")) + glyphs.defs() + "</svg>";
+    }
+
     private List<String> files() {
-        return pictures().stream()
-                .map(p -> SvgPicture.file(p, "trial", letters))
-                .toList();
+        return pictures().stream().map(this::alone).toList();
     }
 
     @Test
@@ -116,7 +121,7 @@ class SvgPictureTest {
         List<Picture> pictures = pictures();
         for (int i = 0; i < pictures.size(); i++) {
             Path file = folder.resolve(i + ".svg");
-            Files.writeString(file, SvgPicture.file(pictures.get(i), "trial", letters));
+            Files.writeString(file, alone(pictures.get(i)));
             Chromium.Drawing drawing = Chromium.measure(file);
             assertThat(drawing.pageWidth())
                     .isBetween(pictures.get(i).width() - 0.1, pictures.get(i).width() + 0.1);

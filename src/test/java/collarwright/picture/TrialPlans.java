@@ -50,6 +50,54 @@ public final class TrialPlans {
         return plan("Frame of frequency " + frequency, new DomeSettings(frequency, rows), new Order(2, 5));
     }
 
+    /** The windbreak with the rims of its holes eased. */
+    public static Plan eased(double rims) {
+        Job job = windbreak().job();
+        HubSettings hub = job.hub();
+        return Planner.plan(
+                new Job(
+                        job.title(),
+                        job.revision(),
+                        job.order(),
+                        job.dome(),
+                        job.size(),
+                        job.strut(),
+                        new HubSettings(
+                                hub.collar(), hub.width(), hub.ring(), hub.ringWidth(), hub.fix(), hub.endGap(), rims),
+                        job.drilling(),
+                        job.limits(),
+                        job.shop()),
+                List.of());
+    }
+
+    /** The windbreak on a press with another spindle. */
+    public static Plan turning(double minRpm, double maxRpm) {
+        Job job = windbreak().job();
+        Machine press = job.shop().machine();
+        Machine other = new Machine(
+                press.name(),
+                press.title(),
+                press.kind(),
+                press.post(),
+                press.travel(),
+                new Machine.Spindle(minRpm, maxRpm, 1),
+                press.rotary(),
+                press.source());
+        return Planner.plan(
+                new Job(
+                        job.title(),
+                        job.revision(),
+                        job.order(),
+                        job.dome(),
+                        job.size(),
+                        job.strut(),
+                        job.hub(),
+                        job.drilling(),
+                        job.limits(),
+                        new Shop(other, job.shop().programUnits(), job.shop().cutting())),
+                List.of());
+    }
+
     /** The windbreak in a shop whose only saw is too small. */
     public static Plan withoutCutters() {
         Job job = windbreak().job();

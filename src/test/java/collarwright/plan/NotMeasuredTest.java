@@ -8,12 +8,21 @@ import collarwright.finding.Level;
 import collarwright.geometry.Interval;
 import collarwright.job.Job;
 import collarwright.testing.Jobs;
+import collarwright.tooling.Cutter;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class NotMeasuredTest {
+    private static List<Finding> notes(Job job) {
+        return Planner.plan(job, List.of()).findings().stream()
+                .filter(f -> f.code() == Code.NOT_MEASURED)
+                .toList();
+    }
+
     private static List<String> places(Job job) {
-        List<Finding> notes = NotMeasured.notes(job);
+        List<Finding> notes = notes(job);
         assertThat(notes).allMatch(f -> f.code() == Code.NOT_MEASURED && f.level() == Level.NOTE);
         return notes.stream().map(f -> f.where().text()).toList();
     }
@@ -33,13 +42,37 @@ class NotMeasuredTest {
                 .job();
         assertThat(places(job))
                 .containsExactly("strut outside diameter", "collar outside diameter", "collar wall", "rack");
-        assertThat(NotMeasured.notes(job)).allMatch(f -> f.found().contains("not measured"));
+        assertThat(notes(job)).allMatch(f -> f.found().contains("not measured"));
     }
 
     @Test
-    void notes_someCuttersMeasured_leaveTheRackAlone() {
+    void notes_usedCutters_areNamedWhereNotAllWereMeasured() {
+        // Every other saw is measured; the holes take some of both kinds.
+        List<Cutter> saws = new ArrayList<>();
+        for (int half = 84; half <= 90; half++) {
+            double size = half / 2.0;
+            saws.add(Jobs.saw(size, Interval.of(size), half % 2 == 0));
+        }
+        Job job = Jobs.windbreak().cutters(saws.toArray(new Cutter[0])).job();
+        Set<String> used = Planner.plan(job, List.of()).book().holesByCutter().keySet();
+        List<Cutter> nominal = saws.stream()
+                .filter(c -> used.contains(c.id()) && !c.measured())
+                .toList();
+        assertThat(nominal).isNotEmpty().hasSizeLessThan(used.size());
+        assertThat(notes(job)).singleElement().satisfies(note -> {
+            nominal.forEach(c -> assertThat(note.found()).contains(c.marked()));
+            saws.stream()
+                    .filter(c -> !nominal.contains(c))
+                    .forEach(c -> assertThat(note.found())
+                            .doesNotContain(" " + c.marked() + ",")
+                            .doesNotContain(" " + c.marked() + ":"));
+        });
+    }
+
+    @Test
+    void notes_unusedCutters_areLeftAlone() {
         Job job = Jobs.windbreak()
-                .cutters(Jobs.saw(43, Interval.of(43), false), Jobs.saw(43.5))
+                .cutters(Jobs.saw(20, Interval.of(20), false), Jobs.saw(43.5), Jobs.saw(44), Jobs.saw(45))
                 .job();
         assertThat(places(job)).isEmpty();
     }

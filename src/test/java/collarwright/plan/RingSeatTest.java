@@ -3,7 +3,6 @@ package collarwright.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import collarwright.collar.NodeOffset;
 import collarwright.geometry.Vec3;
 import collarwright.hub.HubStrut;
 import collarwright.job.Job;
@@ -44,13 +43,8 @@ class RingSeatTest {
             assertThat(seat.width()).isCloseTo(high - low, within(1e-9));
             assertThat(seat.middle()).isCloseTo((high + low) / 2, within(1e-9));
             assertThat(seat.width()).as("a ring covers at least a strut end").isGreaterThan(39);
-            assertThat(NodeOffset.of(
-                                    part.settings().body().midRadius(),
-                                    part.type().struts().stream()
-                                            .map(s -> s.axialAngle())
-                                            .toList())
-                            .mean())
-                    .isPositive();
+            assertThat(HubSeat.of(plan, i).ring()).isEqualTo(seat);
+            assertThat(HubSeat.of(plan, i).collar().mean()).isPositive();
         }
     }
 }

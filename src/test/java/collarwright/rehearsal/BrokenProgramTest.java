@@ -19,6 +19,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every rule of a safe program, broken on purpose; each broken program must be caught for the reason it was broken. */
@@ -311,6 +312,23 @@ class BrokenProgramTest {
                 Arguments.of(plain, new Machine.Layout(0, false, true, false), "CR LF at the end"),
                 Arguments.of(new Machine.Layout(0, false, true, false), plain, "LF at the end"),
                 Arguments.of(plain, new Machine.Layout(0, false, false, true), "a dwell after"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "N30 , N100000 , 'N with a whole number, 5 digits at most'",
+        "N30 , N030.5 , 'N with a whole number, 5 digits at most'",
+        "N30 , N20 , 'N numbers only where the profile has them, in front and rising'"
+    })
+    void lineNumberThatCannotBe_isCaught(String from, String to, String expected) {
+        RotarySettings settings = laid(new Machine.Layout(10, false, false, false));
+        ProgramFile file =
+                RotaryJob.plan(settings, List.of(TWO_COLLARS)).programs().get(0);
+        assertThat(Rehearsal.rehearse(file, settings)).isEmpty();
+        assertThat(file.text()).contains("\n" + from + " ");
+
+        assertThat(Rehearsal.rehearse(with(file, file.text().replace("\n" + from + " ", "\n" + to + " ")), settings))
+                .anySatisfy(f -> assertThat(f.expected()).isEqualTo(expected));
     }
 
     private static RotarySettings laid(Machine.Layout layout) {

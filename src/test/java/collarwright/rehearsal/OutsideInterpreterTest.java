@@ -3,6 +3,7 @@ package collarwright.rehearsal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import collarwright.machining.Machine;
 import collarwright.machining.Operation;
 import collarwright.machining.PatternRun;
 import collarwright.machining.ProgramFile;
@@ -47,6 +48,29 @@ class OutsideInterpreterTest {
             List<PatternRun> runs = RehearsalTest.runs(draw, settings.work().body());
             RotaryJob.plan(settings, runs).programs().stream().limit(6).forEach(p -> prove(p, settings));
         });
+    }
+
+    /** N numbers, percent signs, CR LF and milliseconds, each alone and all together; rs274 reads P as it stands. */
+    @ParameterizedTest
+    @CsvSource({
+        "10,false,false,false",
+        "0,true,false,false",
+        "0,false,true,false",
+        "0,false,false,true",
+        "5,true,true,true"
+    })
+    void everyLayout_makesThePlannedHoles(int step, boolean percent, boolean crlf, boolean milliseconds) {
+        RotarySettings settings = RotarySamples.metric(false);
+        Machine.Post p = settings.machine().post();
+        Machine.Layout layout = new Machine.Layout(step, percent, crlf, milliseconds);
+        Machine.Post post = new Machine.Post(
+                p.cycles(), p.words(), p.lengthDecimals(), p.angleDecimals(), p.lineLength(), "M2", "ngc", layout);
+        PatternRun run = new PatternRun(RotarySamples.sixWay(RotarySamples.HOLE_SAW_44), 2);
+        List<ProgramFile> programs = RotaryJob.plan(
+                        RotarySamples.on(settings, RotarySamples.with(settings.machine(), post)), List.of(run))
+                .programs();
+        assertThat(programs).hasSize(5);
+        programs.forEach(f -> prove(f, settings));
     }
 
     private static void prove(ProgramFile file, RotarySettings settings) {

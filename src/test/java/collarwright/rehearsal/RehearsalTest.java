@@ -85,19 +85,6 @@ class RehearsalTest {
     }
 
     @Test
-    void backplot_listsTheHolesOfTheText() {
-        RotarySettings settings = RotarySamples.metric(true);
-        ProgramFile file = RotaryJob.plan(settings, SIX).programs().get(6);
-
-        List<String> lines = Backplot.of(file, settings).text().lines().toList();
-
-        assertThat(lines).hasSize(19);
-        assertThat(lines.get(0)).isEqualTo("  line       X mm      A deg       Z mm  cuts    rpm  mm/min");
-        assertThat(lines.get(3)).isEqualTo("    31    226.000      0.000     58.257     3    434    43.4");
-        assertThat(lines.get(4)).isEqualTo("    35    226.000     58.283     58.257     3    434    43.4");
-    }
-
-    @Test
     void planThatLeavesAHoleOut_isCaught() {
         RotarySettings settings = RotarySamples.metric(false);
         RotaryPlan plan = RotaryJob.plan(settings, SIX);

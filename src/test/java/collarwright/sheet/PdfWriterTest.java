@@ -100,6 +100,26 @@ class PdfWriterTest {
         }
     }
 
+    @Test
+    @NeedsChecker({Checker.MUTOOL, Checker.POPPLER})
+    void print_inchTemplates_stayOnThePaperWithTextApart() throws IOException {
+        List<WrapSettings> several = new ArrayList<>(ExampleCollars.all());
+        several.add(ExampleCollars.settings(
+                ExampleCollars.pattern("CA", ExampleCollars.saw(12, "1-15/16 in"), 0, 100, 200), 50, 200, true));
+        for (WrapSettings usual : several) {
+            WrapSettings inches =
+                    new WrapSettings(usual.pattern(), usual.body(), usual.measured(), 0.1, true, usual.order());
+            for (Paper paper : Paper.values()) {
+                Path file = write(sheet(inches), PdfSettings.of(paper));
+                List<Poppler.PageSize> pages = Poppler.pages(file);
+                for (int page = 1; page <= pages.size(); page++) {
+                    looksRight(file, page, pages.get(page - 1), paper);
+                }
+                assertThat(Poppler.text(file)).contains(" in)").contains("left of 0°");
+            }
+        }
+    }
+
     private static void looksRight(Path file, int page, Poppler.PageSize size, Paper paper) {
         assertThat(StrictMath.min(size.width(), size.height())).isCloseTo(paper.shortSide(), offset(0.01));
         assertThat(StrictMath.max(size.width(), size.height())).isCloseTo(paper.longSide(), offset(0.01));
@@ -177,6 +197,19 @@ class PdfWriterTest {
         assertThat(has(lengths(file, 1, false), 98.0)).isTrue();
         assertThat(has(lengths(file, 1, false), 0.98 * 45)).isTrue();
         assertThat(Mutool.lines(file, 1)).anyMatch(line -> line.text().contains("printer correction x 1.01, y 0.98"));
+    }
+
+    // Paper goes the same way through the printer however the drawing lies on it.
+    @Test
+    @NeedsChecker(Checker.MUTOOL)
+    void print_printerCorrection_turnsWithAStandingPage() throws IOException {
+        WrapSettings tall = ExampleCollars.settings(
+                ExampleCollars.pattern("CA", ExampleCollars.saw(12), 0, 100, 200), 50, 200, true);
+        Path file = write(sheet(tall), new PdfSettings(Paper.A4, 1.01, 0.98));
+        assertThat(Mutool.lines(file, 1)).anyMatch(line -> line.text().contains("printer correction x 0.98, y 1.01"));
+        assertThat(has(lengths(file, 1, true), 98.0)).isTrue();
+        assertThat(has(lengths(file, 1, false), 101.0)).isTrue();
+        assertThat(has(lengths(file, 1, false), 1.01 * 200)).isTrue();
     }
 
     @Test

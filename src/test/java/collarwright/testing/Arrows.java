@@ -49,8 +49,8 @@ public record Arrows(String root) {
         arrows.put("sheet", and(ground, "drawing"));
         arrows.put("job", stages);
         arrows.put("plan", and(stages, "job"));
-        arrows.put("picture", and(stages, "job", "plan"));
-        arrows.put("paper", and(stages, "job", "plan", "picture"));
+        arrows.put("picture", and(stages, "job", "plan", "sheet"));
+        arrows.put("paper", and(stages, "job", "plan", "picture", "sheet"));
         arrows.put("pack", and(stages, "drawing", "sheet", "job", "plan", "picture", "paper"));
         arrows.put("cli", Set.copyOf(arrows.keySet()));
         return arrows;

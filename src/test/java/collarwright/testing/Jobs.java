@@ -37,6 +37,7 @@ public final class Jobs {
     private DomeSettings dome = new DomeSettings(3, 5);
     private SizeRule size = new SizeRule.Radius(2600);
     private RoundStock strut = pipe("pvc 40", new Interval(39.9, 40.05, 40.2), Interval.between(3.0, 3.4));
+    private double rims;
     private Optional<TieHole> tieHole = Optional.of(new TieHole(6, 12));
     private RoundStock collar = pipe("pvc 200", Interval.of(200.2), Interval.between(7.7, 8.1));
     private double width = 90;
@@ -126,6 +127,12 @@ public final class Jobs {
         return this;
     }
 
+    /** Eased rims. */
+    public Jobs rims(double size) {
+        rims = size;
+        return this;
+    }
+
     /** No tie hole. */
     public Jobs noTieHole() {
         tieHole = Optional.empty();
@@ -189,7 +196,7 @@ public final class Jobs {
                 dome,
                 size,
                 new StrutSettings(strut, tieHole),
-                new HubSettings(collar, width, ring, ringWidth, Fix.TIE, endGap),
+                new HubSettings(collar, width, ring, ringWidth, Fix.TIE, endGap, rims),
                 new DrillingSettings(sorted, fit, nearestBand),
                 limits,
                 new Shop(press(), ProgramUnits.MM, cutting()));

@@ -1,7 +1,6 @@
-package collarwright.pack;
+package collarwright.plan;
 
 import collarwright.job.Order;
-import collarwright.plan.Plan;
 import collarwright.strut.StrutType;
 import collarwright.tooling.Pattern;
 

@@ -1,12 +1,10 @@
-package collarwright.pack;
+package collarwright.plan;
 
 import collarwright.collar.CollarBody;
-import collarwright.collar.NodeOffset;
 import collarwright.dome.Dome;
-import collarwright.hub.HubStrut;
-import collarwright.hub.HubType;
 import collarwright.hub.Hubs;
-import collarwright.plan.Plan;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -42,31 +40,46 @@ public record DomeMeasures(
     }
 
     /**
-     * Finds how far the collars of a hub type sit inward of their nodes.
+     * Tells how far the lowest point of any collar lies below the lowest node.
      *
-     * @param type the hub type
-     * @param body its collar
-     * @return the offset along the hub's axis and its spread
+     * @return mm, above 0
      */
-    public static NodeOffset offset(HubType type, CollarBody body) {
-        return NodeOffset.of(
-                body.midRadius(),
-                type.struts().stream().map(HubStrut::axialAngle).toList());
+    public double collarBelowLowestNode() {
+        return lowestNodeZ - lowestCollarPointZ;
+    }
+
+    /**
+     * Finds the lowest point of the collars of each hub type, over all nodes that have one.
+     *
+     * @param plan the plan
+     * @return z from the sphere's centre, by hub type, whose index is that of its pattern too
+     */
+    public static List<Double> lowestCollarPoints(Plan plan) {
+        return lowestCollarPoints(
+                plan.hubs(), plan.struts().radius(), plan.job().hub().body());
+    }
+
+    private static double lowestCollarPoint(Hubs hubs, double radius, CollarBody body) {
+        return lowestCollarPoints(hubs, radius, body).stream()
+                .min(Double::compare)
+                .orElseThrow();
     }
 
     // A collar is a cylinder about the hub's axis n: its lowest point is half its width along the axis and one outer
     // radius across it below its centre.
-    private static double lowestCollarPoint(Hubs hubs, double radius, CollarBody body) {
-        List<Double> offsets =
-                hubs.types().stream().map(t -> offset(t, body).mean()).toList();
-        double lowest = Double.POSITIVE_INFINITY;
+    private static List<Double> lowestCollarPoints(Hubs hubs, double radius, CollarBody body) {
+        List<Double> offsets = hubs.types().stream()
+                .map(t -> HubSeat.collar(t, body.midRadius()).mean())
+                .toList();
+        List<Double> lowest = new ArrayList<>(Collections.nCopies(offsets.size(), Double.POSITIVE_INFINITY));
         for (int node = 0; node < hubs.dome().nodeCount(); node++) {
+            int type = hubs.typeOf(node);
             double up = hubs.dome().z(node);
             double across = StrictMath.sqrt(StrictMath.max(0, 1 - up * up));
-            double centre = (radius - offsets.get(hubs.typeOf(node))) * up;
+            double centre = (radius - offsets.get(type)) * up;
             double point = centre - body.width() / 2 * StrictMath.abs(up) - body.outerRadius() * across;
-            lowest = StrictMath.min(lowest, point);
+            lowest.set(type, StrictMath.min(lowest.get(type), point));
         }
-        return lowest;
+        return List.copyOf(lowest);
     }
 }

@@ -1,9 +1,8 @@
-package collarwright.pack;
+package collarwright.plan;
 
 import collarwright.collar.HubSettings;
 import collarwright.job.Job;
 import collarwright.machining.Machine;
-import collarwright.plan.Plan;
 import collarwright.stock.RoundStock;
 import collarwright.strut.StrutType;
 import java.util.List;
@@ -12,13 +11,23 @@ import java.util.OptionalDouble;
 /**
  * What to pull from the store for one kind of part, for all domes and spares.
  *
- * @param role what it is for: {@code strut}, {@code collar} or {@code ring}
+ * @param role what it is for
  * @param stock the pipe, tube or bar
  * @param pieces how many parts are cut from it
  * @param netLength length of all parts together, without cuts
  * @param kerf width of one cut, where the machine's profile tells it
  */
-public record StockNeed(String role, RoundStock stock, int pieces, double netLength, OptionalDouble kerf) {
+public record StockNeed(Role role, RoundStock stock, int pieces, double netLength, OptionalDouble kerf) {
+
+    /** What stock is for. */
+    public enum Role {
+        /** Struts. */
+        STRUT,
+        /** Collars. */
+        COLLAR,
+        /** Centre rings. */
+        RING
+    }
 
     /**
      * Lists what a plan needs.
@@ -38,10 +47,10 @@ public record StockNeed(String role, RoundStock stock, int pieces, double netLen
         OptionalDouble parting =
                 machine.programmed() ? OptionalDouble.of(machine.rotary().partingKerf()) : OptionalDouble.empty();
         return List.of(
-                new StockNeed("strut", job.strut().stock(), made.struts(), struts, OptionalDouble.empty()),
-                new StockNeed("collar", hub.collar(), made.collars(), made.collars() * hub.width(), parting),
+                new StockNeed(Role.STRUT, job.strut().stock(), made.struts(), struts, OptionalDouble.empty()),
+                new StockNeed(Role.COLLAR, hub.collar(), made.collars(), made.collars() * hub.width(), parting),
                 new StockNeed(
-                        "ring", hub.ring(), made.rings(), made.rings() * hub.ringWidth(), OptionalDouble.empty()));
+                        Role.RING, hub.ring(), made.rings(), made.rings() * hub.ringWidth(), OptionalDouble.empty()));
     }
 
     /**

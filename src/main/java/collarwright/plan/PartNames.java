@@ -1,8 +1,7 @@
-package collarwright.pack;
+package collarwright.plan;
 
 import collarwright.dome.Dome;
 import collarwright.hub.Hubs;
-import collarwright.plan.Plan;
 import collarwright.strut.StrutType;
 import collarwright.units.Ids;
 import java.util.ArrayList;

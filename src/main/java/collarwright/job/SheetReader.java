@@ -1,0 +1,71 @@
+package collarwright.job;
+
+import collarwright.finding.Code;
+import collarwright.units.Decimals;
+import collarwright.units.Length;
+import java.util.Optional;
+
+/**
+ * Reads the job's table {@code [sheet]}: {@code paper-thickness}, {@code hairline} and {@code print-correction} with
+ * {@code bar-x} and {@code bar-y}. All of its keys may be left out.
+ */
+final class SheetReader {
+    private static final String SET_RIGHT = "set the printer to 100 %, no scaling, print again and measure the bars";
+
+    private SheetReader() {}
+
+    /**
+     * Reads how templates are printed.
+     *
+     * @param table {@code [sheet]}; empty if it is not there
+     * @return the settings, or empty after findings
+     */
+    static Optional<SheetSettings> read(Optional<TableView> table) {
+        SheetSettings usual = SheetSettings.USUAL;
+        if (table.isEmpty()) {
+            return Optional.of(usual);
+        }
+        Given<Double> paper = new Given<>(
+                table.get().key("paper-thickness"),
+                key -> within(
+                        key, Length.Zero.ALLOWED, 0, SheetSettings.THICKEST, "measure ten sheets and divide by 10"),
+                usual.paperThickness());
+        Given<Double> hairline = new Given<>(
+                table.get().key("hairline"),
+                key -> within(
+                        key, Length.Zero.REFUSED, SheetSettings.THINNEST, SheetSettings.WIDEST, "0.1 mm is usual"),
+                usual.hairline());
+        KeyView correction = table.get().key("print-correction");
+        Optional<TableView> bars = correction.table();
+        Optional<Double> barX = bar(bars, "bar-x");
+        Optional<Double> barY = bar(bars, "bar-y");
+        boolean corrected = bars.isPresent() || !correction.present();
+        return corrected && paper.good() && hairline.good() && barX.isPresent() && barY.isPresent()
+                ? Optional.of(new SheetSettings(paper.value(), barX.get(), barY.get(), hairline.value()))
+                : Optional.empty();
+    }
+
+    // Empty after a finding only.
+    private static Optional<Double> bar(Optional<TableView> bars, String name) {
+        if (bars.isEmpty()) {
+            return Optional.of(SheetSettings.BAR);
+        }
+        double least = SheetSettings.SHORTEST_BAR;
+        double most = SheetSettings.LONGEST_BAR;
+        Given<Double> bar = new Given<>(
+                bars.get().key(name),
+                key -> within(key, Length.Zero.REFUSED, least, most, SET_RIGHT),
+                SheetSettings.BAR);
+        return bar.good() ? Optional.of(bar.value()) : Optional.empty();
+    }
+
+    private static Optional<Double> within(KeyView key, Length.Zero zero, double least, double most, String cure) {
+        Optional<Double> length = key.length(zero).map(Length::mm);
+        if (length.isPresent() && (length.get() < least || length.get() > most)) {
+            String from = least > 0 ? Decimals.trimmed(least, 3) + " to " : "at most ";
+            key.stop(Code.JOB_OUT_OF_RANGE, from + Decimals.trimmed(most, 1) + " mm", key.shown(), cure);
+            return Optional.empty();
+        }
+        return length;
+    }
+}

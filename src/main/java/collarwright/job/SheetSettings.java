@@ -1,0 +1,59 @@
+package collarwright.job;
+
+/**
+ * How the job's templates are printed.
+ *
+ * @param paperThickness of the paper or card that is wrapped round a collar, 0 to {@link #THICKEST}: lengths along the girth
+ *     are those of its middle
+ * @param barX what the lying 100 mm bar measured on an uncorrected page that lies on its long side; 100 for a true printer
+ * @param barY what the standing 100 mm bar measured on that page
+ * @param hairline width of all lines in SVG files, {@link #THINNEST} to {@link #WIDEST}; some cutters know a line to cut by it
+ */
+public record SheetSettings(double paperThickness, double barX, double barY, double hairline) {
+    /** Length of a bar on a true page. */
+    public static final double BAR = 100;
+    /** Thickest card. Our choice, no source. */
+    public static final double THICKEST = 5;
+    /** Thinnest line: a thinner one would be printed as 0. Our choice, no source. */
+    public static final double THINNEST = 0.001;
+    /** Widest line: a wider one hides the edge that it marks. Our choice, no source. */
+    public static final double WIDEST = 1;
+    /** The least that a bar may measure: what is further off is set right at the printer. Our choice, no source. */
+    public static final double SHORTEST_BAR = 95.3;
+    /** The most that a bar may measure. */
+    public static final double LONGEST_BAR = 105.2;
+
+    /** Office paper of 0.1 mm (common practice, no source), a true printer, lines of 0.1 mm. */
+    public static final SheetSettings USUAL = new SheetSettings(0.1, BAR, BAR, 0.1);
+
+    /** Checks the ranges. */
+    public SheetSettings {
+        boolean thin = paperThickness >= 0 && paperThickness <= THICKEST && hairline >= THINNEST && hairline <= WIDEST;
+        if (!thin || !isBar(barX) || !isBar(barY)) {
+            throw new IllegalArgumentException("paper " + paperThickness + " mm, bars " + barX + " and " + barY
+                    + " mm, lines of " + hairline + " mm");
+        }
+    }
+
+    private static boolean isBar(double measured) {
+        return measured >= SHORTEST_BAR && measured <= LONGEST_BAR;
+    }
+
+    /**
+     * Returns the factor for lengths along the long side of a page.
+     *
+     * @return what a bar should be by what it was
+     */
+    public double correctionX() {
+        return BAR / barX;
+    }
+
+    /**
+     * Returns the factor for lengths along the short side of a page.
+     *
+     * @return what a bar should be by what it was
+     */
+    public double correctionY() {
+        return BAR / barY;
+    }
+}

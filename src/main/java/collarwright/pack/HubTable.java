@@ -1,0 +1,62 @@
+package collarwright.pack;
+
+import collarwright.dome.Dome;
+import collarwright.hub.Hubs;
+import collarwright.plan.PartNames;
+import collarwright.plan.Plan;
+import collarwright.plan.Uphill;
+import collarwright.units.Angles;
+
+/** The table of hubs for spreadsheets: where each stands, which collar it takes, and which way up the collar goes. */
+public final class HubTable {
+
+    /** Where the table stands in a pack. */
+    public static final String FILE = "struts/hubs.csv";
+
+    private HubTable() {}
+
+    /**
+     * Lists every hub of a dome.
+     *
+     * @param plan the plan
+     * @return the file's bytes, one row for each hub, by tier and place
+     */
+    public static byte[] print(Plan plan) {
+        CsvTable table = new CsvTable(
+                "hub",
+                "tier",
+                "place",
+                "hub type",
+                "pattern",
+                "x from the centre (mm)",
+                "y (mm)",
+                "z (mm)",
+                "UP clockwise from the 0 line (deg)",
+                "UP: straight up as seen from outside; at the apex the +x meridian",
+                "revision",
+                "job");
+        PartNames names = PartNames.of(plan);
+        Hubs hubs = plan.hubs();
+        for (int node = 0; node < hubs.dome().nodeCount(); node++) {
+            int type = hubs.typeOf(node);
+            place(table.text(names.node(node)), hubs.dome(), node);
+            table.text(names.hubType(type)).text(names.pattern(type));
+            position(table, plan, node);
+            table.number(Angles.degrees(hubs.turnOf(node)), 4);
+            table.text(Uphill.of(hubs, node).words());
+            PackTables.end(table, plan);
+        }
+        return table.bytes();
+    }
+
+    private static void place(CsvTable table, Dome dome, int node) {
+        int tier = dome.tierOf(node);
+        table.whole(tier).whole(node - dome.firstOfTier(tier) + 1);
+    }
+
+    private static void position(CsvTable table, Plan plan, int node) {
+        double radius = plan.struts().radius();
+        Dome dome = plan.hubs().dome();
+        table.number(radius * dome.x(node), 3).number(radius * dome.y(node), 3).number(radius * dome.z(node), 3);
+    }
+}

@@ -1,0 +1,36 @@
+package collarwright.sheet;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+
+/**
+ * The one typeface of everything that people read, Liberation Sans, as the PDF library carries it, without the fonts of
+ * the machine. It has Latin, Greek, Cyrillic and Hebrew letters.
+ */
+public final class Typeface {
+
+    private static final String FILE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
+
+    private Typeface() {}
+
+    /**
+     * Opens the typeface; takes some milliseconds.
+     *
+     * @return a font of the caller's own, since a document that embeds one closes it
+     */
+    public static TrueTypeFont open() {
+        try (InputStream file = PDFont.class.getResourceAsStream(FILE)) {
+            if (file == null) {
+                throw new IllegalStateException("the PDF library came without its typeface");
+            }
+            return new TTFParser().parse(new RandomAccessReadBuffer(file));
+        } catch (IOException e) {
+            throw new UncheckedIOException("the typeface cannot be read", e);
+        }
+    }
+}
