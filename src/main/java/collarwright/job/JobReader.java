@@ -130,8 +130,7 @@ public final class JobReader {
         if (settings.isEmpty() || order.domes() == 1) {
             return;
         }
-        double frequency = settings.get().frequency();
-        double endsOfSphere = 60 * frequency * frequency;
+        double endsOfSphere = 6.0 * settings.get().base().nodesPerT() * settings.get().breakdown().t();
         double made = endsOfSphere * order.domes() * (1 + order.sparesPercent() / 100);
         if (made > MOST_PIECES) {
             long most = (long) (MOST_PIECES / (endsOfSphere * (1 + order.sparesPercent() / 100)));

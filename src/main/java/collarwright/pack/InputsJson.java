@@ -26,7 +26,7 @@ final class InputsJson {
 
     void write(Job job) throws IOException {
         out.object("inputs", () -> {
-            out.whole("frequency", job.dome().frequency());
+            out.whole("frequency", job.dome().breakdown().b());
             out.whole("rows", job.dome().rows());
             size(job.size());
             strut(job.strut());

@@ -63,7 +63,7 @@ public final class PlanJson {
     private static void dome(JsonOut out, Plan plan) throws IOException {
         DomeMeasures dome = DomeMeasures.of(plan);
         out.object("dome", () -> {
-            out.whole("frequency", plan.job().dome().frequency());
+            out.whole("frequency", plan.job().dome().breakdown().b());
             out.whole("rows", plan.job().dome().rows());
             out.whole("tiers", plan.hubs().dome().tierCount() - 1L);
             out.number("radiusMm", dome.radius());

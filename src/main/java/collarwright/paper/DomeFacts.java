@@ -22,7 +22,7 @@ final class DomeFacts {
 
     static List<Fact> of(Plan plan) {
         Dome dome = plan.hubs().dome();
-        int frequency = dome.settings().frequency();
+        int frequency = dome.settings().breakdown().b();
         DomeMeasures sizes = DomeMeasures.of(plan);
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact(
