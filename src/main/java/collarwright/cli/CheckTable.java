@@ -33,8 +33,8 @@ final class CheckTable {
                 .append(plan.hubs().dome().memberCount())
                 .append(" struts of ")
                 .append(plan.struts().types().size())
-                .append(" types; radius ")
-                .append(Decimals.fixed(DomeMeasures.of(plan).radius(), 1))
+                .append(" types; ")
+                .append(size(plan))
                 .append(" mm\n");
         OrderTotals made = OrderTotals.of(plan);
         text.append("to make, with spares: ")
@@ -44,6 +44,13 @@ final class CheckTable {
                 .append(" struts\n\n");
         rows(text, CheckReport.worstFirst(plan));
         return text.toString();
+    }
+
+    private static String size(Plan plan) {
+        DomeMeasures sizes = DomeMeasures.of(plan);
+        return sizes.radius().isPresent()
+                ? "radius " + Decimals.fixed(sizes.radius().getAsDouble(), 1)
+                : "height " + Decimals.fixed(sizes.height(), 1);
     }
 
     // One row of each kind, the worst of it: forty rows that all pass tell a person nothing.

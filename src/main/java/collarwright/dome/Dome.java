@@ -1,54 +1,99 @@
 package collarwright.dome;
 
+import collarwright.finding.Finding;
 import collarwright.geometry.Vec3;
+import java.util.Arrays;
+import java.util.List;
 
 /**
- * A dome as unit nodes on a sphere and the members between them; its size comes later, because no angle depends on it.
+ * A dome as nodes, hub axes and members; its size comes later, because no angle depends on it.
  *
- * <p>Frame: origin at the sphere's centre, +z through the apex, +x the stated meridian, right-handed. Nodes stand in the
- * order of their tier (struts from the apex) and, within a tier, of their place: clockwise seen from above, from the +x
- * meridian. Members stand in the order of their first, then their second node; the first node is the one that comes
- * first in the order of nodes.
+ * <p>Frame: origin at the sphere's centre, +z through the apex, +x the stated meridian, right-handed; the unit is the
+ * horizontal radius. Nodes stand in the order of their tier (struts from the apex) and, within a tier, of their place:
+ * clockwise seen from above, from the +x meridian. Members stand in the order of their first, then their second node;
+ * the first node is the one that comes first in the order of nodes.
  *
- * <p>Kept as plain arrays inside, because a whole 64-frequency sphere has 40,962 nodes and 122,880 members; nothing
- * outside can change them.
+ * <p>Kept as plain arrays inside, because a whole sphere may have 250,000 nodes; nothing outside can change them.
  */
 public final class Dome {
 
-    private final DomeSettings settings;
-    private final double[] coordinates;
-    private final int[] tierStart;
-    private final int[] members;
+    private final DomeParts parts;
 
-    Dome(DomeSettings settings, double[] coordinates, int[] tierStart, int[] members) {
-        this.settings = settings;
-        this.coordinates = coordinates;
-        this.tierStart = tierStart;
-        this.members = members;
+    Dome(DomeParts parts) {
+        this.parts = parts;
     }
 
     /**
-     * Builds the dome that the settings ask for.
+     * Builds the shell that the settings ask for: without what is measured in mm, which are risers and openings.
      *
-     * @param settings frequency and rows
-     * @return its nodes on the unit sphere and its members
+     * @param source which dome
+     * @return its nodes, hub axes and members
      */
-    public static Dome of(DomeSettings settings) {
-        // A class I icosahedron is laid out row by row; it is the most built, and by far the fastest this way.
-        boolean rows = settings.base() == Base.ICOSAHEDRON
-                && settings.breakdown().geodesicClass() == 1;
-        return rows
+    public static Dome of(DomeSource source) {
+        DomeSettings settings = (DomeSettings) source;
+        boolean rows = settings.sphere().hasRows()
+                && settings.sphere().subdivision() == Subdivision.CHORDS
+                && settings.cut() instanceof Cut.Tiers;
+        // Rows are the most built, and by far the fastest this way.
+        DomeParts natural = rows
                 ? new IcosahedralRows(settings).build()
-                : new Tiers(new SphereNet(settings.base(), settings.breakdown())).cut(settings);
+                : Tiers.of(settings.sphere()).cut(settings);
+        return new Dome(formed(stood(natural, settings.foot()), settings.form()));
+    }
+
+    private static DomeParts stood(DomeParts natural, Foot foot) {
+        if (foot instanceof Foot.Level level) {
+            return FootLevel.level(natural, level.plane());
+        }
+        return foot instanceof Foot.Riser riser ? FootLevel.level(natural, riser.plane()) : natural;
+    }
+
+    private static DomeParts formed(DomeParts round, Form form) {
+        if (form.equals(Form.SPHERE)) {
+            return round;
+        }
+        double[] coordinates = round.coordinates().clone();
+        for (int node = 0; node < round.nodeCount(); node++) {
+            coordinates[3 * node + 2] *= form.heightFactor();
+        }
+        DomeParts shaped = round.on(coordinates, coordinates);
+        return shaped.on(coordinates, HubAxes.of(shaped, form.axis(), new Vec3(0, 0, 0)));
+    }
+
+    /**
+     * Adds what is measured in mm: risers, and openings with their rims.
+     *
+     * @param radius mm of the shell's unit
+     * @param findings takes what is wrong with the openings
+     * @return the whole frame; this dome itself where there is nothing to add
+     */
+    public Dome finished(double radius, List<Finding> findings) {
+        if (!(parts.source() instanceof DomeSettings settings)) {
+            return this;
+        }
+        DomeParts standing = settings.foot() instanceof Foot.Riser riser && parts.feet().length > 0
+                ? Risers.under(parts, riser.height() / radius, riser.diagonals())
+                : parts;
+        DomeParts open = Openings.cut(standing, settings.openings(), radius, findings);
+        return open == parts ? this : new Dome(open);
     }
 
     /**
      * Returns what the dome was built from.
      *
-     * @return the settings
+     * @return the source
      */
-    public DomeSettings settings() {
-        return settings;
+    public DomeSource source() {
+        return parts.source();
+    }
+
+    /**
+     * Tells whether every node lies on the unit sphere with its hub's axis radial.
+     *
+     * @return true for spheres without risers
+     */
+    public boolean onSphere() {
+        return parts.onSphere();
     }
 
     /**
@@ -57,7 +102,7 @@ public final class Dome {
      * @return how many nodes (hubs) there are
      */
     public int nodeCount() {
-        return coordinates.length / 3;
+        return parts.nodeCount();
     }
 
     /**
@@ -66,16 +111,25 @@ public final class Dome {
      * @return how many members (struts) there are
      */
     public int memberCount() {
-        return members.length / 2;
+        return parts.memberCount();
+    }
+
+    /**
+     * Tells whether nodes are named by tier and place.
+     *
+     * @return false for a frame from outside, whose nodes are numbered
+     */
+    public boolean hasTiers() {
+        return parts.names().hasTiers();
     }
 
     /**
      * Counts the tiers.
      *
-     * @return tiers with the apex as the first, so rows + 1
+     * @return tiers with the apex as the first; 1 where nodes are numbered
      */
     public int tierCount() {
-        return tierStart.length - 1;
+        return parts.names().tierCount();
     }
 
     /**
@@ -85,7 +139,7 @@ public final class Dome {
      * @return node index, from 0
      */
     public int firstOfTier(int tier) {
-        return tierStart[tier];
+        return parts.names().firstOfTier(tier);
     }
 
     /**
@@ -95,48 +149,117 @@ public final class Dome {
      * @return struts from the apex
      */
     public int tierOf(int node) {
-        int tier = java.util.Arrays.binarySearch(tierStart, node);
-        return tier >= 0 ? tier : -tier - 2;
+        return parts.names().tier(node);
+    }
+
+    /**
+     * Returns the tier of a node as its id counts it.
+     *
+     * @param node node index, from 0
+     * @return from the apex, or from the foot where the settings say so
+     */
+    public int countedTier(int node) {
+        return parts.names().countedTier(node);
+    }
+
+    /**
+     * Returns the place of a node in its tier; it stays what it is when neighbours are left out.
+     *
+     * @param node node index, from 0
+     * @return from 1, clockwise from above
+     */
+    public int placeOf(int node) {
+        return parts.names().place(node);
+    }
+
+    /**
+     * Names a node.
+     *
+     * @param node node index, from 0
+     * @return tier and place, such as {@code T3-07}, padded to the widest tier; {@code F} for tiers from the foot;
+     *     {@code N007} in a frame from outside
+     */
+    public String nodeId(int node) {
+        return parts.names().id(node);
     }
 
     /**
      * Returns a node's first coordinate.
      *
      * @param node node index, from 0
-     * @return x on the unit sphere
+     * @return x
      */
     public double x(int node) {
-        return coordinates[3 * node];
+        return parts.coordinates()[3 * node];
     }
 
     /**
      * Returns a node's second coordinate.
      *
      * @param node node index, from 0
-     * @return y on the unit sphere
+     * @return y
      */
     public double y(int node) {
-        return coordinates[3 * node + 1];
+        return parts.coordinates()[3 * node + 1];
     }
 
     /**
      * Returns a node's third coordinate.
      *
      * @param node node index, from 0
-     * @return z on the unit sphere
+     * @return z
      */
     public double z(int node) {
-        return coordinates[3 * node + 2];
+        return parts.coordinates()[3 * node + 2];
     }
 
     /**
      * Returns a node.
      *
      * @param node node index, from 0
-     * @return its place on the unit sphere, which is also its hub's outward axis
+     * @return its place
      */
     public Vec3 node(int node) {
-        return new Vec3(x(node), y(node), z(node));
+        return parts.node(node);
+    }
+
+    /**
+     * Returns a hub's axis.
+     *
+     * @param node node index, from 0
+     * @return unit, outward, the way the collar's TOP faces; NaN where the struts do not determine one
+     */
+    public Vec3 axis(int node) {
+        return parts.axis(node);
+    }
+
+    /**
+     * Returns how far a node was moved to level the foot.
+     *
+     * @param node node index, from 0
+     * @return in the dome's unit; 0 where it was not
+     */
+    public double moved(int node) {
+        return parts.moved().length == 0 ? 0 : parts.moved()[node];
+    }
+
+    /**
+     * Returns what a member is there for.
+     *
+     * @param member member index, from 0
+     * @return its role
+     */
+    public Role role(int member) {
+        return parts.roles().length == 0 ? Role.SHELL : parts.roles()[member];
+    }
+
+    /**
+     * Returns the nodes that stand on the ground.
+     *
+     * @return node indexes, rising; empty for a whole sphere
+     */
+    public List<Integer> feet() {
+        return Arrays.stream(parts.feet()).boxed().toList();
     }
 
     /**
@@ -146,7 +269,7 @@ public final class Dome {
      * @return node index
      */
     public int memberA(int member) {
-        return members[2 * member];
+        return parts.members()[2 * member];
     }
 
     /**
@@ -156,67 +279,70 @@ public final class Dome {
      * @return node index
      */
     public int memberB(int member) {
-        return members[2 * member + 1];
+        return parts.members()[2 * member + 1];
     }
 
     /**
      * Returns the chord factor of a member.
      *
      * @param member member index, from 0
-     * @return distance of its nodes on the unit sphere
+     * @return distance of its nodes in the dome's unit
      */
     public double chordFactor(int member) {
-        int a = 3 * members[2 * member];
-        int b = 3 * members[2 * member + 1];
-        double dx = coordinates[b] - coordinates[a];
-        double dy = coordinates[b + 1] - coordinates[a + 1];
-        double dz = coordinates[b + 2] - coordinates[a + 2];
+        double[] at = parts.coordinates();
+        int a = 3 * parts.members()[2 * member];
+        int b = 3 * parts.members()[2 * member + 1];
+        double dx = at[b] - at[a];
+        double dy = at[b + 1] - at[a + 1];
+        double dz = at[b + 2] - at[a + 2];
         return StrictMath.sqrt(dx * dx + dy * dy + dz * dz);
-    }
-
-    /**
-     * Names a node.
-     *
-     * @param node node index, from 0
-     * @return tier and place, such as {@code T3-07}; places count from 1 and are padded to the widest tier
-     */
-    public String nodeId(int node) {
-        int tier = tierOf(node);
-        String place = Integer.toString(node - tierStart[tier] + 1);
-        return "T" + tier + "-" + "0".repeat(placeDigits() - place.length()) + place;
-    }
-
-    private int placeDigits() {
-        int widest = 1;
-        for (int tier = 0; tier < tierCount(); tier++) {
-            widest = StrictMath.max(widest, tierStart[tier + 1] - tierStart[tier]);
-        }
-        return Integer.toString(widest).length();
     }
 
     /**
      * Returns the largest horizontal distance of a foot node from the dome's axis.
      *
-     * @return on the unit sphere; 0 for a whole sphere
+     * @return in the dome's unit; 0 for a whole sphere
      */
     public double footRadius() {
         double largest = 0;
-        for (int node = tierStart[tierCount() - 1]; node < nodeCount(); node++) {
+        for (int node : parts.feet()) {
             largest = StrictMath.max(largest, StrictMath.sqrt(x(node) * x(node) + y(node) * y(node)));
         }
         return largest;
     }
 
     /**
-     * Returns the height of the lowest foot node.
+     * Returns the height of the lowest node.
      *
-     * @return z on the unit sphere
+     * @return z in the dome's unit
      */
-    public double footZ() {
-        double least = 1;
-        for (int node = tierStart[tierCount() - 1]; node < nodeCount(); node++) {
+    public double lowestZ() {
+        double least = Double.POSITIVE_INFINITY;
+        for (int node = 0; node < nodeCount(); node++) {
             least = StrictMath.min(least, z(node));
         }
         return least;
+    }
+
+    /**
+     * Returns the height of the highest node.
+     *
+     * @return z in the dome's unit
+     */
+    public double highestZ() {
+        double most = Double.NEGATIVE_INFINITY;
+        for (int node = 0; node < nodeCount(); node++) {
+            most = StrictMath.max(most, z(node));
+        }
+        return most;
+    }
+
+    /**
+     * Returns a point inside, which the dome is drawn from.
+     *
+     * @return the sphere's centre
+     */
+    public Vec3 middle() {
+        return new Vec3(0, 0, 0);
     }
 }

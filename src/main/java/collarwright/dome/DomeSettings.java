@@ -1,55 +1,57 @@
 package collarwright.dome;
 
+import java.util.List;
+
 /**
- * Which dome to build: a base broken down with equal chords on its flat faces, a corner up, cut off after a row.
+ * Which dome to build: a part of a sphere, its form, its foot and its openings.
  *
- * @param base the solid
- * @param breakdown how each of its faces is broken down
- * @param rows rows of triangles kept from the apex; the dome then has tiers 0 to rows. At most {@link #allRows}
+ * @param sphere what it is cut from
+ * @param cut which part is kept
+ * @param form sphere or ellipsoid
+ * @param foot how it stands
+ * @param tiersFromFoot whether node ids count tiers from the foot instead of from the apex
+ * @param openings doorways and the like
  */
-public record DomeSettings(Base base, Breakdown breakdown, int rows) {
+public record DomeSettings(
+        SphereSettings sphere, Cut cut, Form form, Foot foot, boolean tiersFromFoot, List<Opening> openings)
+        implements DomeSource {
 
-    /** The highest frequency of class I. */
-    public static final int MAX_FREQUENCY = 64;
-
-    /** Checks the ranges. */
+    /** Keeps the openings and checks that the sphere has what is kept. */
     public DomeSettings {
-        boolean tooFine = breakdown.geodesicClass() == 1 && breakdown.b() > MAX_FREQUENCY;
-        if (tooFine || rows < 1 || rows > allRows(base, breakdown)) {
-            throw new IllegalArgumentException("no such dome: " + base + " " + breakdown + ", rows " + rows);
+        openings = List.copyOf(openings);
+        if (cut instanceof Cut.Tiers tiers && tiers.last() > sphere.tiers()) {
+            throw new IllegalArgumentException("no such dome: " + sphere + ", tiers " + tiers.last());
         }
     }
 
     /**
-     * An icosahedron of class I.
+     * A part of a sphere that stands as the breakdown has it.
+     *
+     * @param sphere what it is cut from
+     * @param cut which part is kept
+     */
+    public DomeSettings(SphereSettings sphere, Cut cut) {
+        this(sphere, cut, Form.SPHERE, new Foot.Natural(), false, List.of());
+    }
+
+    /**
+     * A class I icosahedron, vertex up.
      *
      * @param frequency 1 to 64
      * @param rows 1 to 3 · frequency
      */
     public DomeSettings(int frequency, int rows) {
-        this(Base.ICOSAHEDRON, new Breakdown(frequency, 0), rows);
-    }
-
-    /**
-     * Counts the rows of a whole sphere: the struts on the shortest way from the apex to the node farthest from it.
-     *
-     * @param base the solid
-     * @param breakdown of its faces
-     * @return 3n for a class I icosahedron of frequency n, 2n for such an octahedron
-     */
-    public static int allRows(Base base, Breakdown breakdown) {
-        if (breakdown.geodesicClass() == 1 && base != Base.TETRAHEDRON) {
-            return (base == Base.ICOSAHEDRON ? 3 : 2) * breakdown.b();
-        }
-        return new Tiers(new SphereNet(base, breakdown)).last();
+        this(
+                new SphereSettings(Base.ICOSAHEDRON, new Breakdown(frequency, 0), Subdivision.CHORDS, Up.VERTEX),
+                new Cut.Tiers(rows));
     }
 
     /**
      * Tells whether the whole sphere is kept.
      *
-     * @return true if no row is cut off
+     * @return true if nothing is cut off
      */
     public boolean whole() {
-        return rows == allRows(base, breakdown);
+        return cut instanceof Cut.Tiers tiers ? tiers.last() == sphere.tiers() : ((Cut.Height) cut).above() == -1;
     }
 }

@@ -1,6 +1,7 @@
 package collarwright.dome;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Lays out a class I icosahedron, vertex up, row by row from the apex.
@@ -28,8 +29,8 @@ final class IcosahedralRows {
 
     IcosahedralRows(DomeSettings settings) {
         this.settings = settings;
-        this.n = settings.breakdown().b();
-        this.rows = settings.rows();
+        this.n = settings.sphere().breakdown().b();
+        this.rows = ((Cut.Tiers) settings.cut()).last();
         this.tierStart = new int[rows + 2];
         for (int row = 0; row <= rows; row++) {
             tierStart[row + 1] = tierStart[row] + sizeOfRow(row);
@@ -59,7 +60,7 @@ final class IcosahedralRows {
         }
     }
 
-    Dome build() {
+    DomeParts build() {
         coordinates[2] = 1;
         for (int row = 1; row <= rows; row++) {
             if (row <= n) {
@@ -70,7 +71,11 @@ final class IcosahedralRows {
                 layFoot(row, row - 2 * n);
             }
         }
-        return new Dome(settings, coordinates, tierStart, members());
+        int[] feet = rows == 3 * n
+                ? new int[0]
+                : IntStream.range(tierStart[rows], tierStart[rows + 1]).toArray();
+        NodeNames names = NodeNames.tiers(tierStart, settings.tiersFromFoot());
+        return new DomeParts(settings, coordinates, coordinates, members(), new Role[0], names, feet, new double[0]);
     }
 
     private void layCap(int row) {

@@ -3,23 +3,38 @@ package collarwright.dome;
 import collarwright.geometry.Vec3;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.List;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 
-/** The nodes of a sphere by tiers: how many struts they are from the apex, the node at +z. */
+/** The nodes of a sphere by tiers: how many struts they are from the apex, which is every node of the largest z. */
 final class Tiers {
 
     /** Nodes nearer to the +x meridian than this angle stand on it, whatever rounding says. */
     private static final double ON_MERIDIAN = 1e-9;
 
+    /** Heights nearer than this are one height. */
+    private static final double SAME_HEIGHT = 1e-9;
+
     private final SphereNet net;
+    private final double[] coordinates;
     private final int[] tier;
+    private final int[][] neighbours;
     private final int last;
 
-    Tiers(SphereNet net) {
+    private Tiers(SphereNet net) {
         this.net = net;
-        this.tier = new int[net.nodeCount()];
-        this.last = spread(apex());
+        int nodes = net.nodeCount();
+        this.coordinates = new double[3 * nodes];
+        for (int node = 0; node < nodes; node++) {
+            DomeParts.put(coordinates, node, net.node(node));
+        }
+        this.tier = new int[nodes];
+        this.neighbours = neighbours();
+        this.last = spread();
+    }
+
+    static Tiers of(SphereSettings sphere) {
+        return new Tiers(new SphereNet(sphere.base(), sphere.breakdown()));
     }
 
     /** The number of the last tier of the whole sphere. */
@@ -27,21 +42,23 @@ final class Tiers {
         return last;
     }
 
-    private int apex() {
-        return IntStream.range(0, net.nodeCount())
-                .boxed()
-                .max(Comparator.comparingDouble(node -> net.node(node).z()))
-                .orElseThrow();
+    private double z(int node) {
+        return coordinates[3 * node + 2];
     }
 
     // Tier by tier from the apex outward.
-    private int spread(int apex) {
-        int[][] neighbours = neighbours();
+    private int spread() {
+        double highest =
+                IntStream.range(0, tier.length).mapToDouble(this::z).max().orElseThrow();
         Arrays.fill(tier, -1);
         int[] queue = new int[tier.length];
-        queue[0] = apex;
-        tier[apex] = 0;
-        int filled = 1;
+        int filled = 0;
+        for (int node = 0; node < tier.length; node++) {
+            if (z(node) >= highest - SAME_HEIGHT) {
+                tier[node] = 0;
+                queue[filled++] = node;
+            }
+        }
         for (int at = 0; at < filled; at++) {
             for (int next : neighbours[queue[at]]) {
                 if (tier[next] < 0) {
@@ -59,42 +76,85 @@ final class Tiers {
             degree[net.edgeA(edge)]++;
             degree[net.edgeB(edge)]++;
         }
-        int[][] neighbours = new int[degree.length][];
-        Arrays.setAll(neighbours, node -> new int[degree[node]]);
+        int[][] found = new int[degree.length][];
+        Arrays.setAll(found, node -> new int[degree[node]]);
         for (int edge = 0; edge < net.edgeCount(); edge++) {
             int a = net.edgeA(edge);
             int b = net.edgeB(edge);
-            neighbours[a][--degree[a]] = b;
-            neighbours[b][--degree[b]] = a;
+            found[a][--degree[a]] = b;
+            found[b][--degree[b]] = a;
         }
-        return neighbours;
+        return found;
     }
 
-    /** The dome that is left of the sphere when the tiers after the last row are cut off. */
-    Dome cut(DomeSettings settings) {
-        List<Integer> kept = IntStream.range(0, tier.length)
-                .filter(node -> tier[node] <= settings.rows())
+    /** What is left of the sphere when the rest is cut off. */
+    DomeParts cut(DomeSettings settings) {
+        boolean[] kept = new boolean[tier.length];
+        if (settings.cut() instanceof Cut.Tiers tiers) {
+            mark(kept, node -> tier[node] <= tiers.last());
+            return parts(settings, kept, node -> tiers.last() < last && tier[node] == tiers.last());
+        }
+        double above = ((Cut.Height) settings.cut()).above();
+        mark(kept, node -> z(node) >= above - SAME_HEIGHT);
+        dropLoose(kept);
+        return parts(settings, kept, node -> kept(kept, node) < neighbours[node].length);
+    }
+
+    private static void mark(boolean[] kept, IntPredicate keep) {
+        for (int node = 0; node < kept.length; node++) {
+            kept[node] = keep.test(node);
+        }
+    }
+
+    private int kept(boolean[] kept, int node) {
+        int count = 0;
+        for (int next : neighbours[node]) {
+            count += kept[next] ? 1 : 0;
+        }
+        return count;
+    }
+
+    // A node that hangs on one strut holds nothing; without it the next may hang on one too.
+    private void dropLoose(boolean[] kept) {
+        boolean dropped = true;
+        while (dropped) {
+            dropped = false;
+            for (int node = 0; node < kept.length; node++) {
+                if (kept[node] && kept(kept, node) < 2) {
+                    kept[node] = false;
+                    dropped = true;
+                }
+            }
+        }
+    }
+
+    private DomeParts parts(DomeSettings settings, boolean[] kept, IntPredicate foot) {
+        double[] turns = new double[tier.length];
+        Arrays.setAll(turns, node -> turn(net.node(node)));
+        int[] order = IntStream.range(0, tier.length)
+                .filter(node -> kept[node])
                 .boxed()
                 .sorted(Comparator.<Integer>comparingInt(node -> tier[node])
-                        .thenComparingDouble(node -> turn(net.node(node)))
-                        .thenComparing(Comparator.<Integer>comparingDouble(
-                                        node -> net.node(node).z())
+                        .thenComparingDouble(node -> turns[node])
+                        .thenComparing(Comparator.comparingDouble((Integer node) -> z(node))
                                 .reversed()))
-                .toList();
+                .mapToInt(Integer::intValue)
+                .toArray();
         int[] place = new int[tier.length];
         Arrays.fill(place, -1);
-        int[] tierStart = new int[settings.rows() + 2];
-        double[] coordinates = new double[3 * kept.size()];
-        for (int i = 0; i < kept.size(); i++) {
-            int node = kept.get(i);
-            place[node] = i;
-            tierStart[tier[node] + 1] = i + 1;
-            Vec3 at = net.node(node);
-            coordinates[3 * i] = at.x();
-            coordinates[3 * i + 1] = at.y();
-            coordinates[3 * i + 2] = at.z();
+        int lastTier = order.length == 0 ? 0 : tier[order[order.length - 1]];
+        int[] tierStart = new int[lastTier + 2];
+        double[] placed = new double[3 * order.length];
+        for (int i = 0; i < order.length; i++) {
+            place[order[i]] = i;
+            tierStart[tier[order[i]] + 1] = i + 1;
+            System.arraycopy(coordinates, 3 * order[i], placed, 3 * i, 3);
         }
-        return new Dome(settings, coordinates, tierStart, members(place));
+        int[] feet = IntStream.range(0, order.length)
+                .filter(i -> foot.test(order[i]))
+                .toArray();
+        NodeNames names = NodeNames.tiers(tierStart, settings.tiersFromFoot());
+        return new DomeParts(settings, placed, placed, members(place), new Role[0], names, feet, new double[0]);
     }
 
     private int[] members(int[] place) {

@@ -38,6 +38,27 @@ public enum Code {
     PROFILE_WRONG(Outcome.JOB),
     /** A portion of the dome that does not exist. */
     DOME_PORTION(Outcome.JOB),
+    /** An opening that names what the dome does not have. */
+    DOME_OPENING(Outcome.PLAN),
+    /** A foot that was brought to one plane. */
+    FOOT_LEVELLED(Outcome.PLAN),
+
+    /** A hub with too few or too many struts. */
+    HUB_STRUTS(Outcome.PLAN),
+    /** A hub whose axis is open, or a strut that leans too far from its plane. */
+    HUB_AXIS(Outcome.PLAN),
+    /** A hub whose struts all lie on one side. */
+    HUB_ONE_SIDED(Outcome.PLAN),
+    /** Hubs whose collars would meet. */
+    HUB_SPACING(Outcome.PLAN),
+    /** How unequally the struts of a hub lean. */
+    HUB_TILTS(Outcome.PLAN),
+    /** A frame in several pieces. */
+    FRAME_APART(Outcome.PLAN),
+    /** A frame that may be a mechanism. */
+    FRAME_MECHANISM(Outcome.PLAN),
+    /** How many struts a stick of stock gives. */
+    STOCK_YIELD(Outcome.PLAN),
 
     /** No cutter of the racks lets the strut reach its angle. */
     HOLE_NO_CUTTER(Outcome.PLAN),

@@ -8,51 +8,55 @@ final class HubCycle {
 
     private final int index;
     private final int firstNode;
-    private final int[] type;
+    private final int[] kind;
+    private final Alike.Within within;
     private final double[] gap;
     private final double[] gapCos;
     private final double[] gapSin;
     private int count;
 
-    private HubCycle(HubRose rose, int start, int index, int firstNode) {
+    private HubCycle(HubRose rose, int start, int index, int firstNode, Alike.Within within) {
+        this.within = within;
         int size = rose.size();
         this.index = index;
         this.firstNode = firstNode;
-        this.type = new int[size];
+        this.kind = new int[size];
         this.gap = new double[size];
         this.gapCos = new double[size];
         this.gapSin = new double[size];
         for (int i = 0; i < size; i++) {
             int at = rose.wrap(start + i);
-            type[i] = rose.type(at);
+            kind[i] = rose.kind(at);
             gap[i] = rose.gap(at);
             gapCos[i] = rose.gapCos(at);
             gapSin[i] = rose.gapSin(at);
         }
     }
 
-    static HubCycle from(HubRose rose, int index, int firstNode) {
+    static HubCycle from(HubRose rose, int index, int firstNode, Alike.Within within) {
         int best = 0;
         for (int start = 1; start < rose.size(); start++) {
-            if (compare(rose, start, best) < 0) {
+            if (compare(rose, start, best, within) < 0) {
                 best = start;
             }
         }
-        return new HubCycle(rose, best, index, firstNode);
+        return new HubCycle(rose, best, index, firstNode, within);
     }
 
-    // By gap, then axial angle, then strut type, hole after hole; on a sphere the strut type stands for the angle.
-    private static int compare(HubRose rose, int a, int b) {
+    // By gap, then axial angle, then strut type, hole after hole; kinds of ends that lean alike stand in that order.
+    private static int compare(HubRose rose, int a, int b, Alike.Within within) {
         int size = rose.size();
         for (int i = 0; i < size; i++) {
             int at = rose.wrap(a + i);
             int bt = rose.wrap(b + i);
-            double difference = rose.gap(at) - rose.gap(bt);
-            if (StrictMath.abs(difference) > Hubs.TOLERANCE * rose.gap(bt)) {
-                return difference < 0 ? -1 : 1;
+            double gapA = rose.gap(at);
+            double gapB = rose.gap(bt);
+            if (!within.same(StrictMath.min(gapA, gapB), StrictMath.max(gapA, gapB))) {
+                return gapA < gapB ? -1 : 1;
             }
-            if (rose.type(at) != rose.type(bt)) {
-                return Integer.compare(rose.type(at), rose.type(bt));
+            if (rose.kind(at) != rose.kind(bt)) {
+                int byAngle = Double.compare(rose.axialAngle(at), rose.axialAngle(bt));
+                return byAngle != 0 ? byAngle : Integer.compare(rose.kind(at), rose.kind(bt));
             }
         }
         return 0;
@@ -60,12 +64,12 @@ final class HubCycle {
 
     boolean matches(HubRose rose, int start) {
         int size = rose.size();
-        if (size != type.length) {
+        if (size != kind.length) {
             return false;
         }
         for (int i = 0; i < size; i++) {
             int at = rose.wrap(start + i);
-            if (type[i] != rose.type(at) || !sameGap(i, rose.gapCos(at), rose.gapSin(at))) {
+            if (kind[i] != rose.kind(at) || !sameGap(i, rose.gapCos(at), rose.gapSin(at))) {
                 return false;
             }
         }
@@ -74,7 +78,7 @@ final class HubCycle {
 
     // The sine of the difference of two gaps, without an arc tangent; the cosine keeps opposite gaps apart.
     private boolean sameGap(int i, double cos, double sin) {
-        return StrictMath.abs(gapSin[i] * cos - gapCos[i] * sin) <= Hubs.TOLERANCE * gap[i]
+        return StrictMath.abs(gapSin[i] * cos - gapCos[i] * sin) <= within.relative() * gap[i] + within.absolute()
                 && gapCos[i] * cos + gapSin[i] * sin > 0;
     }
 
@@ -87,11 +91,11 @@ final class HubCycle {
     }
 
     HubType toType(StrutKinds kinds) {
-        List<HubStrut> struts = new ArrayList<>(type.length);
+        List<HubStrut> struts = new ArrayList<>(kind.length);
         double azimuth = 0;
-        for (int i = 0; i < type.length; i++) {
-            struts.add(
-                    new HubStrut(type[i], azimuth, kinds.shapes().get(type[i]).axialAngle()));
+        for (int i = 0; i < kind.length; i++) {
+            StrutTip tip = kind[i] % 2 == 0 ? StrutTip.A : StrutTip.B;
+            struts.add(new HubStrut(kind[i] / 2, tip, azimuth, kinds.axialAngle(kind[i])));
             azimuth += gap[i];
         }
         return new HubType(struts, count, firstNode);

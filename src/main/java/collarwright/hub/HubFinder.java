@@ -14,6 +14,7 @@ final class HubFinder {
 
     private final Dome dome;
     private final StrutKinds kinds;
+    private final Alike.Within within;
     private final int[] endStart;
     private final int[] ends;
 
@@ -23,9 +24,10 @@ final class HubFinder {
     private final double[] turnOfNode;
     private final byte[] holeOfEnd;
 
-    HubFinder(Dome dome) {
+    HubFinder(Dome dome, Alike alike) {
         this.dome = dome;
-        this.kinds = StrutKinds.of(dome);
+        this.within = alike.angle();
+        this.kinds = StrutKinds.of(dome, alike);
         this.endStart = new int[dome.nodeCount() + 1];
         this.ends = new int[2 * dome.memberCount()];
         this.typeOfNode = new int[dome.nodeCount()];
@@ -42,7 +44,10 @@ final class HubFinder {
         }
         List<HubType> types = cycles.stream().map(c -> c.toType(kinds)).toList();
         return new Hubs(
-                dome, kinds.shapes(), types, new Hubs.Tables(typeOfNode, turnOfNode, kinds.typeOfMember(), holeOfEnd));
+                dome,
+                kinds.shapes(),
+                types,
+                new Hubs.Tables(typeOfNode, turnOfNode, kinds.typeOfMember(), kinds.reversed(), holeOfEnd));
     }
 
     // Ends of members around each node; an end is 2 · member + (0 at its first node, 1 at its second).
@@ -68,7 +73,7 @@ final class HubFinder {
                 return;
             }
         }
-        HubCycle cycle = HubCycle.from(rose, cycles.size(), node);
+        HubCycle cycle = HubCycle.from(rose, cycles.size(), node, within);
         cycles.add(cycle);
         alike.add(cycle);
         settle(node, rose, cycle);

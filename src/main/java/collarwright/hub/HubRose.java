@@ -1,6 +1,7 @@
 package collarwright.hub;
 
 import collarwright.dome.Dome;
+import collarwright.geometry.Vec3;
 
 /**
  * The struts around one node, in clockwise order seen from above, from uphill. One rose serves all nodes in turn, so that
@@ -11,10 +12,13 @@ final class HubRose {
     /** No hub has more struts than this; checked when it is aimed. */
     static final int MOST_STRUTS = 12;
 
+    /** Where "up the dome" falls on a hub's plane shorter than this, the +x meridian takes its place. */
+    private static final double POLE = 1e-6;
+
     private final Dome dome;
     private final StrutKinds kinds;
     private final int[] end = new int[MOST_STRUTS];
-    private final int[] type = new int[MOST_STRUTS];
+    private final int[] kind = new int[MOST_STRUTS];
     private final double[] cos = new double[MOST_STRUTS];
     private final double[] sin = new double[MOST_STRUTS];
     private final double[] order = new double[MOST_STRUTS];
@@ -34,10 +38,11 @@ final class HubRose {
             throw new IllegalArgumentException("a hub of " + (to - from) + " struts");
         }
         size = 0;
-        double nx = dome.x(node);
-        double ny = dome.y(node);
-        double nz = dome.z(node);
-        boolean pole = nx * nx + ny * ny < 1e-24;
+        Vec3 axis = dome.axis(node);
+        double nx = axis.x();
+        double ny = axis.y();
+        double nz = axis.z();
+        boolean pole = nx * nx + ny * ny < POLE * POLE;
         // Uphill: +z less its part along the axis; at a pole, where there is none, the +x meridian.
         double ux = pole ? 1 : -nz * nx;
         double uy = pole ? 0 : -nz * ny;
@@ -49,15 +54,15 @@ final class HubRose {
         for (int i = from; i < to; i++) {
             int member = ends[i] >> 1;
             int other = (ends[i] & 1) == 0 ? dome.memberB(member) : dome.memberA(member);
-            double qx = dome.x(other) - nx;
-            double qy = dome.y(other) - ny;
-            double qz = dome.z(other) - nz;
-            insert(ends[i], kinds.typeOfMember()[member], qx * ux + qy * uy + qz * uz, qx * vx + qy * vy + qz * vz);
+            double qx = dome.x(other) - dome.x(node);
+            double qy = dome.y(other) - dome.y(node);
+            double qz = dome.z(other) - dome.z(node);
+            insert(ends[i], kinds.kindOfEnd(ends[i]), qx * ux + qy * uy + qz * uz, qx * vx + qy * vy + qz * vz);
         }
         measureGaps();
     }
 
-    private void insert(int newEnd, int newType, double up, double right) {
+    private void insert(int newEnd, int newKind, double up, double right) {
         double norm = StrictMath.sqrt(up * up + right * right);
         double c = up / norm;
         double s = right / norm;
@@ -65,14 +70,14 @@ final class HubRose {
         int at = size++;
         while (at > 0 && order[at - 1] > rank) {
             end[at] = end[at - 1];
-            type[at] = type[at - 1];
+            kind[at] = kind[at - 1];
             cos[at] = cos[at - 1];
             sin[at] = sin[at - 1];
             order[at] = order[at - 1];
             at--;
         }
         end[at] = newEnd;
-        type[at] = newType;
+        kind[at] = newKind;
         cos[at] = c;
         sin[at] = s;
         order[at] = rank;
@@ -105,8 +110,8 @@ final class HubRose {
         return end[i];
     }
 
-    int type(int i) {
-        return type[i];
+    int kind(int i) {
+        return kind[i];
     }
 
     double cos(int i) {
@@ -137,11 +142,15 @@ final class HubRose {
         return gap[i];
     }
 
-    // Equal for hubs with the same strut types in the same cyclic order; others may share it.
+    double axialAngle(int i) {
+        return kinds.axialAngle(kind[i]);
+    }
+
+    // Equal for hubs with the same kinds of strut ends in the same cyclic order; others may share it.
     long strutKey() {
         long sum = size;
         for (int i = 0; i < size; i++) {
-            long pair = type[i] * 0x9E3779B97F4A7C15L ^ (type[wrap(i + 1)] + 0x632BE59BD9B4E019L) * 0xD6E8FEB86659FD93L;
+            long pair = kind[i] * 0x9E3779B97F4A7C15L ^ (kind[wrap(i + 1)] + 0x632BE59BD9B4E019L) * 0xD6E8FEB86659FD93L;
             pair ^= pair >>> 29;
             sum += pair * 0xBF58476D1CE4E5B9L;
         }

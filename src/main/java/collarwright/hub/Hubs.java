@@ -6,17 +6,13 @@ import java.util.List;
 /**
  * All hubs of a dome: which are equal, how each is turned, and which hole takes which member.
  *
- * <p>Steps: 1. members of one chord factor are one strut type. 2. Around each node the struts are put in clockwise order
+ * <p>Steps: 1. members of one chord factor, axial angles and twist are one strut type. 2. Around each node the struts are put in clockwise order
  * and their gaps measured in the hub's plane. 3. Hubs whose cycles of (gap, axial angle, strut type) agree up to
  * rotation are one type; its holes are numbered from the lexicographically least cycle.
  *
- * <p>Equal means within {@value #TOLERANCE} relative, always against the first of a kind, so that small differences do
- * not chain.
+ * <p>Equal means within an {@link Alike}, always against the first of a kind, so that small differences do not chain.
  */
 public final class Hubs {
-
-    /** Relative tolerance for equal chords and equal gaps. */
-    public static final double TOLERANCE = 1e-9;
 
     private final Dome dome;
     private final List<StrutShape> strutShapes;
@@ -36,10 +32,12 @@ public final class Hubs {
      * @param typeOfNode hub type index
      * @param turnOfNode azimuth of uphill from the 0° line
      * @param strutTypeOfMember strut type index
-     * @param holeOfEnd hole index at end a (even) and b (odd) of each member
+     * @param reversed whether a member's first node is at its type's end b
+     * @param holeOfEnd hole index at the first (even) and second node (odd) of each member
      */
     @SuppressWarnings("ArrayRecordComponent") // private to the package; never compared
-    record Tables(int[] typeOfNode, double[] turnOfNode, int[] strutTypeOfMember, byte[] holeOfEnd) {}
+    record Tables(
+            int[] typeOfNode, double[] turnOfNode, int[] strutTypeOfMember, boolean[] reversed, byte[] holeOfEnd) {}
 
     /**
      * Finds the hubs of a dome.
@@ -48,7 +46,18 @@ public final class Hubs {
      * @return its hubs
      */
     public static Hubs of(Dome dome) {
-        return new HubFinder(dome).find();
+        return of(dome, Alike.EXACT);
+    }
+
+    /**
+     * Finds the hubs of a dome.
+     *
+     * @param dome the dome
+     * @param alike how near two struts or hubs have to be to be of one type
+     * @return its hubs
+     */
+    public static Hubs of(Dome dome, Alike alike) {
+        return new HubFinder(dome, alike).find();
     }
 
     /**
@@ -110,22 +119,42 @@ public final class Hubs {
     }
 
     /**
-     * Returns the hole that a member's first end goes into.
+     * Returns the node at the end a of a member's type.
      *
      * @param member member index
-     * @return hole number at {@link Dome#memberA}, from 1
+     * @return node index; the member's first node where both ends are alike
      */
-    public int holeAtA(int member) {
-        return tables.holeOfEnd()[2 * member] + 1;
+    public int nodeAtA(int member) {
+        return tables.reversed()[member] ? dome.memberB(member) : dome.memberA(member);
     }
 
     /**
-     * Returns the hole that a member's second end goes into.
+     * Returns the node at the end b of a member's type.
      *
      * @param member member index
-     * @return hole number at {@link Dome#memberB}, from 1
+     * @return node index
+     */
+    public int nodeAtB(int member) {
+        return tables.reversed()[member] ? dome.memberA(member) : dome.memberB(member);
+    }
+
+    /**
+     * Returns the hole that the end a of a member goes into.
+     *
+     * @param member member index
+     * @return hole number at {@link #nodeAtA}, from 1
+     */
+    public int holeAtA(int member) {
+        return tables.holeOfEnd()[2 * member + (tables.reversed()[member] ? 1 : 0)] + 1;
+    }
+
+    /**
+     * Returns the hole that the end b of a member goes into.
+     *
+     * @param member member index
+     * @return hole number at {@link #nodeAtB}, from 1
      */
     public int holeAtB(int member) {
-        return tables.holeOfEnd()[2 * member + 1] + 1;
+        return tables.holeOfEnd()[2 * member + (tables.reversed()[member] ? 0 : 1)] + 1;
     }
 }

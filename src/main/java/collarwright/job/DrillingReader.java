@@ -18,6 +18,9 @@ final class DrillingReader {
     private static final Comparator<Cutter> BY_SIZE =
             Comparator.<Cutter>comparingDouble(c -> c.asDrilled().nominal()).thenComparing(Cutter::id);
 
+    /** How much wider than the thickest strut a hole has to be. Our choice, no source. */
+    private static final double LEAST_CLEARANCE = 0.3;
+
     private final TableView table;
     private final Profiles profiles;
     private boolean faulty;
@@ -47,6 +50,8 @@ final class DrillingReader {
         KeyView fitKey = table.key("fit");
         Optional<Fit> fit = fitKey.word(fits);
         Map<String, Cutter> cutters = new LinkedHashMap<>();
+        KeyView clearanceKey = table.key("least-clearance");
+        Optional<Double> clearance = clearanceKey.length(Length.Zero.ALLOWED).map(Length::mm);
         KeyView rackKey = table.key("rack");
         KeyView addKey = table.key("add");
         KeyView removeKey = table.key("remove");
@@ -56,12 +61,16 @@ final class DrillingReader {
         rackKey.items().forEach(item -> rack(item, cutters));
         addKey.items().forEach(item -> add(item, cutters));
         removeKey.items().forEach(item -> remove(item, cutters));
-        if (cutters.isEmpty() || faulty || (fitKey.present() && fit.isEmpty())) {
+        if (cutters.isEmpty()
+                || faulty
+                || (fitKey.present() && fit.isEmpty())
+                || (clearanceKey.present() && clearance.isEmpty())) {
             noCutter(rackKey, addKey, cutters);
             return Optional.empty();
         }
         List<Cutter> sorted = cutters.values().stream().sorted(BY_SIZE).toList();
-        return Optional.of(new DrillingSettings(sorted, fit.orElse(Fit.REACH), nearestBand));
+        return Optional.of(
+                new DrillingSettings(sorted, fit.orElse(Fit.REACH), nearestBand, clearance.orElse(LEAST_CLEARANCE)));
     }
 
     private void noCutter(KeyView rackKey, KeyView addKey, Map<String, Cutter> cutters) {

@@ -1,7 +1,7 @@
 package collarwright.job;
 
 import collarwright.collar.HubSettings;
-import collarwright.dome.DomeSettings;
+import collarwright.dome.DomeSource;
 import collarwright.strut.SizeRule;
 import collarwright.strut.StrutSettings;
 import collarwright.tooling.DrillingSettings;
@@ -25,7 +25,7 @@ public record Job(
         String title,
         String revision,
         Order order,
-        DomeSettings dome,
+        DomeSource dome,
         SizeRule size,
         StrutSettings strut,
         HubSettings hub,
@@ -52,7 +52,7 @@ public record Job(
             String title,
             String revision,
             Order order,
-            DomeSettings dome,
+            DomeSource dome,
             SizeRule size,
             StrutSettings strut,
             HubSettings hub,

@@ -2,6 +2,7 @@ package collarwright.job;
 
 import collarwright.collar.HubSettings;
 import collarwright.dome.DomeSettings;
+import collarwright.dome.DomeSource;
 import collarwright.finding.Code;
 import collarwright.strut.SizeRule;
 import collarwright.strut.StrutSettings;
@@ -64,13 +65,12 @@ public final class JobReader {
         Optional<TableView> orderTable = root.table("order");
         Optional<Order> order = SettingsReader.order(orderTable);
         Optional<TableView> domeTable = root.needTable("dome", "which dome is built");
-        Optional<DomeReader> dome = domeTable.map(DomeReader::new);
-        Optional<DomeSettings> settings = dome.flatMap(DomeReader::settings);
-        Optional<SizeRule> size = dome.flatMap(DomeReader::size);
-        domeTable.ifPresent(table -> floorOfSphere(table, settings, size));
+        Optional<DomeSource> settings = domeTable.flatMap(table -> new DomeReader(table).source());
         order.ifPresent(o -> countable(orderTable, o, settings));
-        Optional<StrutSettings> strut = root.needTable("strut", "what struts are made of")
-                .flatMap(table -> new StrutReader(table, profiles).read());
+        Optional<TableView> strutTable = root.needTable("strut", "what struts are made of");
+        Optional<StrutSettings> strut = strutTable.flatMap(table -> new StrutReader(table, profiles).read());
+        Optional<SizeRule> size = domeTable.flatMap(table -> new SizeReader(table, strutTable).size(strut));
+        domeTable.ifPresent(table -> floorOfSphere(table, settings, size));
         Optional<TableView> hubTable = root.needTable("hub", "what hubs are made of");
         Optional<HubSettings> hub = hubTable.flatMap(table -> new HubReader(table, profiles).read());
         Optional<TableView> drillingTable = root.needTable("drilling", "which cutters the shop has");
@@ -112,8 +112,9 @@ public final class JobReader {
         return Optional.of(Revisions.stamped(job));
     }
 
-    private static void floorOfSphere(TableView dome, Optional<DomeSettings> settings, Optional<SizeRule> size) {
-        boolean whole = settings.filter(d -> d.whole()).isPresent();
+    private static void floorOfSphere(TableView dome, Optional<DomeSource> settings, Optional<SizeRule> size) {
+        boolean whole =
+                settings.filter(d -> d instanceof DomeSettings s && s.whole()).isPresent();
         if (whole && size.filter(s -> s instanceof SizeRule.FloorDiameter).isPresent()) {
             dome.key("floor-diameter")
                     .stop(
@@ -126,11 +127,11 @@ public final class JobReader {
     }
 
     // Every strut end is counted, with spares; beyond this the counts themselves would be wrong.
-    private static void countable(Optional<TableView> table, Order order, Optional<DomeSettings> settings) {
-        if (settings.isEmpty() || order.domes() == 1) {
+    private static void countable(Optional<TableView> table, Order order, Optional<DomeSource> settings) {
+        if (!(settings.orElse(null) instanceof DomeSettings dome) || order.domes() == 1) {
             return;
         }
-        double endsOfSphere = 6.0 * settings.get().base().nodesPerT() * settings.get().breakdown().t();
+        double endsOfSphere = 2.0 * dome.sphere().members();
         double made = endsOfSphere * order.domes() * (1 + order.sparesPercent() / 100);
         if (made > MOST_PIECES) {
             long most = (long) (MOST_PIECES / (endsOfSphere * (1 + order.sparesPercent() / 100)));

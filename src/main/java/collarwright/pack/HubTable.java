@@ -50,8 +50,11 @@ public final class HubTable {
     }
 
     private static void place(CsvTable table, Dome dome, int node) {
-        int tier = dome.tierOf(node);
-        table.whole(tier).whole(node - dome.firstOfTier(tier) + 1);
+        if (dome.hasTiers()) {
+            table.whole(dome.countedTier(node)).whole(dome.placeOf(node));
+        } else {
+            table.text("").text("");
+        }
     }
 
     private static void position(CsvTable table, Plan plan, int node) {

@@ -26,8 +26,7 @@ final class InputsJson {
 
     void write(Job job) throws IOException {
         out.object("inputs", () -> {
-            out.whole("frequency", job.dome().breakdown().b());
-            out.whole("rows", job.dome().rows());
+            new DomeJson(out).write(job.dome());
             size(job.size());
             strut(job.strut());
             hub(job.hub());
@@ -46,6 +45,12 @@ final class InputsJson {
         out.row("size", () -> {
             out.text("rule", word(size));
             out.number("valueMm", size.value());
+            if (size instanceof SizeRule.PiecesPerStock pieces) {
+                out.whole("pieces", pieces.pieces());
+                out.number("stockLengthMm", pieces.stick());
+                out.number("trimMm", pieces.trim());
+                out.number("kerfMm", pieces.kerf());
+            }
         });
     }
 
@@ -56,7 +61,10 @@ final class InputsJson {
         if (size instanceof SizeRule.FloorDiameter) {
             return "floor-diameter";
         }
-        return size instanceof SizeRule.Height ? "height" : "longest-strut";
+        if (size instanceof SizeRule.Height) {
+            return "height";
+        }
+        return size instanceof SizeRule.LongestStrut ? "longest-strut" : "pieces-per-stock";
     }
 
     private void strut(StrutSettings strut) throws IOException {
@@ -112,6 +120,7 @@ final class InputsJson {
     private void drilling(DrillingSettings drilling) throws IOException {
         out.text("fit", drilling.fit() == Fit.REACH ? "reach" : "nearest");
         out.degrees("nearestBandDeg", drilling.nearestBand());
+        out.number("leastClearanceMm", drilling.leastClearance());
         out.rows("cutters", drilling.cutters(), this::cutter);
     }
 

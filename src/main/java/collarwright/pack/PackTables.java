@@ -144,8 +144,7 @@ public final class PackTables {
     private record Place(int member, boolean atA) {}
 
     private static void place(CsvTable table, Hubs hubs, PartNames names, Place place) {
-        int node =
-                place.atA() ? hubs.dome().memberA(place.member()) : hubs.dome().memberB(place.member());
+        int node = place.atA() ? hubs.nodeAtA(place.member()) : hubs.nodeAtB(place.member());
         int type = hubs.typeOf(node);
         table.text(names.node(node))
                 .text(names.hubType(type))
@@ -161,8 +160,8 @@ public final class PackTables {
             ends[node] = new int[hubs.types().get(hubs.typeOf(node)).struts().size()];
         }
         for (int member = 0; member < hubs.dome().memberCount(); member++) {
-            ends[hubs.dome().memberA(member)][hubs.holeAtA(member) - 1] = 2 * member;
-            ends[hubs.dome().memberB(member)][hubs.holeAtB(member) - 1] = 2 * member + 1;
+            ends[hubs.nodeAtA(member)][hubs.holeAtA(member) - 1] = 2 * member;
+            ends[hubs.nodeAtB(member)][hubs.holeAtB(member) - 1] = 2 * member + 1;
         }
         return ends;
     }

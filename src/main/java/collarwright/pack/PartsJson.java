@@ -2,9 +2,12 @@ package collarwright.pack;
 
 import collarwright.collar.CollarBody;
 import collarwright.dome.Dome;
+import collarwright.dome.Role;
+import collarwright.geometry.Vec3;
 import collarwright.hub.HubStrut;
 import collarwright.hub.HubType;
 import collarwright.hub.Hubs;
+import collarwright.hub.StrutTip;
 import collarwright.plan.HubSeat;
 import collarwright.plan.PartNames;
 import collarwright.plan.Plan;
@@ -80,6 +83,7 @@ final class PartsJson {
 
     private void hubStrut(HubStrut strut) throws IOException {
         out.text("strutType", names.strutType(strut.strutType()));
+        out.text("end", strut.tip() == StrutTip.A ? "a" : "b");
         out.degrees("azimuthDeg", strut.azimuth());
         out.degrees("axialDeg", strut.axialAngle());
     }
@@ -89,7 +93,12 @@ final class PartsJson {
         out.text("id", names.node(node));
         out.text("hubType", names.hubType(hubs.typeOf(node)));
         out.numbers("xyzMm", radius * dome.x(node), radius * dome.y(node), radius * dome.z(node));
+        Vec3 axis = dome.axis(node);
+        out.numbers("axis", axis.x(), axis.y(), axis.z());
         out.degrees("turnDeg", hubs.turnOf(node));
+        if (dome.moved(node) > 0) {
+            out.number("movedMm", radius * dome.moved(node));
+        }
         // Mirror images are kept apart, so no collar is turned over.
         out.flag("flipped", false);
     }
@@ -97,8 +106,21 @@ final class PartsJson {
     private void member(int member) throws IOException {
         out.text("id", names.member(member));
         out.text("strutType", names.strutType(hubs.strutTypeOf(member)));
-        memberEnd("a", dome.memberA(member), hubs.holeAtA(member));
-        memberEnd("b", dome.memberB(member), hubs.holeAtB(member));
+        if (dome.role(member) != Role.SHELL) {
+            out.text("role", role(dome.role(member)));
+        }
+        memberEnd("a", hubs.nodeAtA(member), hubs.holeAtA(member));
+        memberEnd("b", hubs.nodeAtB(member), hubs.holeAtB(member));
+    }
+
+    private static String role(Role role) {
+        return switch (role) {
+            case SHELL -> "shell";
+            case RISER -> "riser";
+            case SECOND_RING -> "second-ring";
+            case RISER_DIAGONAL -> "riser-diagonal";
+            case RIM -> "rim";
+        };
     }
 
     private void memberEnd(String key, int node, int hole) throws IOException {

@@ -3,6 +3,7 @@ package collarwright.pack;
 import collarwright.dome.Dome;
 import collarwright.job.Job;
 import collarwright.plan.DomeMeasures;
+import collarwright.plan.FrameCounts;
 import collarwright.plan.OrderTotals;
 import collarwright.plan.Plan;
 import collarwright.plan.StockNeed;
@@ -27,7 +28,7 @@ public final class PlanJson {
     public static final String FILE = "plan.json";
 
     /** Grows when a key changes its meaning or goes away; new keys do not change it. */
-    static final int FORMAT = 1;
+    static final int FORMAT = 2;
 
     private PlanJson() {}
 
@@ -63,15 +64,17 @@ public final class PlanJson {
     private static void dome(JsonOut out, Plan plan) throws IOException {
         DomeMeasures dome = DomeMeasures.of(plan);
         out.object("dome", () -> {
-            out.whole("frequency", plan.job().dome().breakdown().b());
-            out.whole("rows", plan.job().dome().rows());
-            out.whole("tiers", plan.hubs().dome().tierCount() - 1L);
-            out.number("radiusMm", dome.radius());
+            if (plan.hubs().dome().hasTiers()) {
+                out.whole("tiers", plan.hubs().dome().tierCount() - 1L);
+            }
+            if (dome.radius().isPresent()) {
+                out.number("radiusMm", dome.radius().getAsDouble());
+            }
             if (dome.floorDiameter().isPresent()) {
                 out.number("floorDiameterMm", dome.floorDiameter().getAsDouble());
             }
             out.number("heightMm", dome.height());
-            out.number("apexZMm", dome.radius());
+            out.number("apexZMm", dome.highestNodeZ());
             out.number("lowestNodeZMm", dome.lowestNodeZ());
             out.number("lowestCollarPointZMm", dome.lowestCollarPointZ());
         });
@@ -85,6 +88,8 @@ public final class PlanJson {
             out.whole("collars", dome.nodeCount());
             out.whole("rings", dome.nodeCount());
             out.whole("ties", 2L * dome.memberCount());
+            out.whole("feet", dome.feet().size());
+            out.whole("maxwell", FrameCounts.onFeet(dome));
         });
     }
 

@@ -22,17 +22,17 @@ final class DomeFacts {
 
     static List<Fact> of(Plan plan) {
         Dome dome = plan.hubs().dome();
-        int frequency = dome.settings().breakdown().b();
         DomeMeasures sizes = DomeMeasures.of(plan);
         List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact(
-                "dome",
-                "icosahedron, class I, frequency " + frequency + "v, "
-                        + dome.settings().rows() + " of " + 3 * frequency + " rows, vertex up, natural foot"));
-        facts.add(new Fact("radius", Sizes.both(round(sizes.radius())) + " to the nodes"));
+        facts.add(new Fact("dome", DomeWords.of(dome.source())));
+        if (sizes.radius().isPresent()) {
+            facts.add(new Fact("radius", Sizes.both(round(sizes.radius().getAsDouble())) + " to the nodes"));
+        }
         if (sizes.floorDiameter().isPresent()) {
             facts.add(new Fact(
                     "floor diameter", Sizes.both(round(sizes.floorDiameter().getAsDouble()))));
+        }
+        if (sizes.floorDiameter().isPresent() || sizes.radius().isEmpty()) {
             facts.add(new Fact("height", Sizes.both(round(sizes.height()))));
         }
         facts.add(

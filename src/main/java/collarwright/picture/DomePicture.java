@@ -32,6 +32,7 @@ public final class DomePicture implements Picture {
     private final double scale;
     private final Spot centre;
     private final double lowest;
+    private final Vec3 middle;
 
     /**
      * Prepares the picture.
@@ -45,6 +46,7 @@ public final class DomePicture implements Picture {
         this.sizes = DomeMeasures.of(plan);
         this.width = width;
         this.key = new StrutKey(plan, width);
+        this.middle = dome.middle();
         List<Spot> spots =
                 IntStream.range(0, dome.nodeCount()).mapToObj(this::bare).toList();
         double left = spots.stream().mapToDouble(Spot::x).min().orElseThrow();
@@ -60,8 +62,8 @@ public final class DomePicture implements Picture {
         return view.spot(dome.node(node));
     }
 
-    private Spot spot(Vec3 onUnitSphere) {
-        Spot bare = view.spot(onUnitSphere);
+    private Spot spot(Vec3 point) {
+        Spot bare = view.spot(point);
         return centre.plus(bare.x() * scale, bare.y() * scale);
     }
 
@@ -85,7 +87,7 @@ public final class DomePicture implements Picture {
         String size = standing()
                 ? "floor diameter " + figures.span(sizes.floorDiameter().getAsDouble()) + ", height "
                         + figures.span(sizes.height())
-                : "diameter " + figures.span(sizes.height());
+                : (sizes.radius().isPresent() ? "diameter " : "height ") + figures.span(sizes.height());
         return "The dome seen from outside: " + dome.nodeCount() + " hubs, " + dome.memberCount() + " struts of "
                 + plan.struts().types().size() + " types, " + size + ", to the nodes.";
     }
@@ -122,7 +124,7 @@ public final class DomePicture implements Picture {
 
     private void hubs(Sketch sketch) {
         for (int node = 0; node < dome.nodeCount(); node++) {
-            boolean near = dome.node(node).dot(view.toEye()) > -1e-9;
+            boolean near = dome.node(node).minus(middle).dot(view.toEye()) > -1e-9;
             sketch.fill(near ? Ink.INK : Ink.FAR, Sketch.circle(spot(dome.node(node)), near ? 0.9 : 0.5));
         }
     }
@@ -149,10 +151,21 @@ public final class DomePicture implements Picture {
         }
     }
 
+    private Vec3 at(double z) {
+        return new Vec3(middle.x(), middle.y(), z);
+    }
+
+    private double widest() {
+        return IntStream.range(0, dome.nodeCount())
+                .mapToDouble(node -> StrictMath.hypot(dome.x(node) - middle.x(), dome.y(node) - middle.y()))
+                .max()
+                .orElseThrow();
+    }
+
     private void dimensions(Sketch sketch) {
         Figures figures = new Figures(plan.job().shop().programUnits());
-        double foot = standing() ? dome.footZ() : -1;
-        double half = (standing() ? dome.footRadius() : 1) * scale;
+        double foot = dome.lowestZ();
+        double half = (standing() ? dome.footRadius() : widest()) * scale;
         if (standing()) {
             double y = lowest + 5;
             Dimensions.across(
@@ -160,11 +173,11 @@ public final class DomePicture implements Picture {
                     new Spot(centre.x() - half, y),
                     new Spot(centre.x() + half, y),
                     "floor Ø " + figures.span(sizes.floorDiameter().getAsDouble()));
-            sketch.line(Stroking.thin(), spot(new Vec3(0, 0, foot)).plus(-half, 0), new Spot(centre.x() - half, y + 1));
-            sketch.line(Stroking.thin(), spot(new Vec3(0, 0, foot)).plus(half, 0), new Spot(centre.x() + half, y + 1));
+            sketch.line(Stroking.thin(), spot(at(foot)).plus(-half, 0), new Spot(centre.x() - half, y + 1));
+            sketch.line(Stroking.thin(), spot(at(foot)).plus(half, 0), new Spot(centre.x() + half, y + 1));
         }
-        Spot apex = spot(new Vec3(0, 0, 1));
-        Spot floor = spot(new Vec3(0, 0, foot));
+        Spot apex = spot(at(dome.highestZ()));
+        Spot floor = spot(at(foot));
         double x = width - 15;
         sketch.line(Stroking.thin(), apex.plus(3, 0), new Spot(x + 1.5, apex.y()));
         sketch.line(Stroking.thin(), floor.plus(half + 2, 0), new Spot(x + 1.5, floor.y()));

@@ -31,6 +31,6 @@ record DomeView(Vec3 toEye, Vec3 right, Vec3 up) {
     /** How squarely a member faces the eye: 1 at the middle, 0 at the rim, negative on the far side. */
     double facing(Dome dome, int member) {
         Vec3 middle = dome.node(dome.memberA(member)).plus(dome.node(dome.memberB(member)));
-        return middle.unit().dot(toEye);
+        return middle.times(0.5).minus(dome.middle()).unit().dot(toEye);
     }
 }

@@ -100,7 +100,8 @@ public final class HubPicture implements Picture {
     }
 
     private double inner(HubStrut strut) {
-        double setback = plan.struts().types().get(strut.strutType()).a().setback();
+        double setback =
+                plan.struts().types().get(strut.strutType()).end(strut.tip()).setback();
         return setback * StrictMath.cos(strut.axialAngle()) * scale;
     }
 

@@ -1,8 +1,10 @@
 package collarwright.picture;
 
 import collarwright.dome.Dome;
+import collarwright.geometry.Vec3;
 import collarwright.plan.Plan;
 import collarwright.units.Ids;
+import java.util.stream.IntStream;
 
 /**
  * The dome opened out flat, seen from above: the apex in the middle, the tiers around it, every hub with its pattern.
@@ -22,6 +24,7 @@ public final class TierPicture implements Picture {
     private final StrutKey key;
     private final double radiansToPaper;
     private final Spot centre;
+    private final Vec3 middle;
 
     /**
      * Tells whether a dome is coarse enough to be read when it is opened out.
@@ -44,7 +47,11 @@ public final class TierPicture implements Picture {
         this.dome = plan.hubs().dome();
         this.width = width;
         this.key = new StrutKey(plan, width);
-        double widest = StrictMath.acos(StrictMath.max(-1, dome.footZ()));
+        this.middle = dome.middle();
+        double widest = IntStream.range(0, dome.nodeCount())
+                .mapToDouble(this::fromTop)
+                .max()
+                .orElseThrow();
         this.radiansToPaper = (width / 2 - MARGIN) / widest;
         this.centre = new Spot(width / 2, width / 2);
     }
@@ -66,16 +73,22 @@ public final class TierPicture implements Picture {
     }
 
     private Spot spot(int node) {
-        double x = dome.x(node);
-        double y = dome.y(node);
-        double flat = StrictMath.sqrt(x * x + y * y);
-        double angle = StrictMath.atan2(flat, dome.z(node));
-        return flat < 1e-12 ? centre : centre.polar(angle * radiansToPaper, StrictMath.atan2(-y, x));
+        double x = dome.x(node) - middle.x();
+        double y = dome.y(node) - middle.y();
+        double angle = fromTop(node);
+        return angle < 1e-12 ? centre : centre.polar(angle * radiansToPaper, StrictMath.atan2(-y, x));
+    }
+
+    // The angle from straight up, seen from the dome's middle.
+    private double fromTop(int node) {
+        double x = dome.x(node) - middle.x();
+        double y = dome.y(node) - middle.y();
+        return StrictMath.atan2(StrictMath.sqrt(x * x + y * y), dome.z(node) - middle.z());
     }
 
     // The lowest node of a whole sphere lies everywhere on the rim.
     private boolean placeless(int node) {
-        return dome.z(node) < 0 && dome.x(node) * dome.x(node) + dome.y(node) * dome.y(node) < 1e-24;
+        return StrictMath.PI - fromTop(node) < 1e-12;
     }
 
     @Override
@@ -134,6 +147,9 @@ public final class TierPicture implements Picture {
     private void firstPlaces(Sketch sketch) {
         for (int tier = 0; tier < dome.tierCount(); tier++) {
             int node = dome.firstOfTier(tier);
+            if (node == dome.firstOfTier(tier + 1)) {
+                continue;
+            }
             Spot at = placeless(node) ? centre : spot(node).plus(BADGE + 1, 0);
             sketch.writeIfFree(
                     Label.of(dome.nodeId(node), at.x(), at.y(), Label.Side.LEFT)

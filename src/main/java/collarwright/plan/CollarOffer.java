@@ -25,10 +25,12 @@ final class CollarOffer {
 
     private final Job job;
     private final Hubs hubs;
+    private final StrutLayout struts;
 
-    CollarOffer(Job job, Hubs hubs) {
+    CollarOffer(Job job, Hubs hubs, StrutLayout struts) {
         this.job = job;
         this.hubs = hubs;
+        this.struts = struts;
     }
 
     static boolean cures(Finding finding) {
@@ -58,11 +60,6 @@ final class CollarOffer {
         if (book.patterns().isEmpty()) {
             return false;
         }
-        StrutLayout struts = StrutLayout.of(
-                hubs,
-                job.size(),
-                job.strut(),
-                new StrutLayout.Clearance(hub.ring().outerRadius(), hub.endGap()));
         for (int i = 0; i < hubs.types().size(); i++) {
             HubPart part = HubPart.of(hubs.types().get(i), book.patterns().get(i), struts, hub);
             boolean stops = new HubChecks(part, strut, job.strut().tieHole(), job.limits())

@@ -2,6 +2,7 @@ package collarwright.plan;
 
 import collarwright.collar.CollarBody;
 import collarwright.dome.Dome;
+import collarwright.dome.DomeSettings;
 import collarwright.hub.Hubs;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -12,14 +13,21 @@ import java.util.OptionalDouble;
  * The main sizes of a dome. Frame: origin at the sphere's centre, +z through the apex; all sizes are to nodes (where the
  * strut axes meet) unless they say otherwise.
  *
- * @param radius centre to node
- * @param floorDiameter twice the largest horizontal distance of a foot node from the dome's axis; empty for a whole sphere
- * @param height apex node to lowest node, along the dome's axis
+ * @param radius centre to node, horizontal; empty for a frame from outside
+ * @param floorDiameter twice the largest horizontal distance of a foot node from the dome's axis; empty for a whole sphere and for a
+ *     frame from outside
+ * @param height highest node to lowest node, along the dome's axis
+ * @param highestNodeZ z of the highest node
  * @param lowestNodeZ z of the lowest node
  * @param lowestCollarPointZ z of the lowest point of any collar: what has to stay above the ground
  */
 public record DomeMeasures(
-        double radius, OptionalDouble floorDiameter, double height, double lowestNodeZ, double lowestCollarPointZ) {
+        OptionalDouble radius,
+        OptionalDouble floorDiameter,
+        double height,
+        double highestNodeZ,
+        double lowestNodeZ,
+        double lowestCollarPointZ) {
 
     /**
      * Measures a dome.
@@ -31,11 +39,13 @@ public record DomeMeasures(
         double radius = plan.struts().radius();
         Dome dome = plan.hubs().dome();
         double foot = dome.footRadius();
+        boolean generated = dome.source() instanceof DomeSettings;
         return new DomeMeasures(
-                radius,
-                foot == 0 ? OptionalDouble.empty() : OptionalDouble.of(2 * radius * foot),
-                radius * (1 - dome.footZ()),
-                radius * dome.footZ(),
+                generated ? OptionalDouble.of(radius) : OptionalDouble.empty(),
+                foot == 0 || !generated ? OptionalDouble.empty() : OptionalDouble.of(2 * radius * foot),
+                radius * (dome.highestZ() - dome.lowestZ()),
+                radius * dome.highestZ(),
+                radius * dome.lowestZ(),
                 lowestCollarPoint(plan.hubs(), radius, plan.job().hub().body()));
     }
 
@@ -74,9 +84,9 @@ public record DomeMeasures(
         List<Double> lowest = new ArrayList<>(Collections.nCopies(offsets.size(), Double.POSITIVE_INFINITY));
         for (int node = 0; node < hubs.dome().nodeCount(); node++) {
             int type = hubs.typeOf(node);
-            double up = hubs.dome().z(node);
+            double up = hubs.dome().axis(node).z();
             double across = StrictMath.sqrt(StrictMath.max(0, 1 - up * up));
-            double centre = (radius - offsets.get(type)) * up;
+            double centre = radius * hubs.dome().z(node) - offsets.get(type) * up;
             double point = centre - body.width() / 2 * StrictMath.abs(up) - body.outerRadius() * across;
             lowest.set(type, StrictMath.min(lowest.get(type), point));
         }

@@ -32,9 +32,8 @@ record HubPart(HubType type, String id, Optional<Pattern> pattern, StrutLayout s
         return struts.types().get(type.struts().get(hole).strutType());
     }
 
-    // On a sphere both ends of a strut are alike.
     double setback(int hole) {
-        return strut(hole).a().setback();
+        return strut(hole).end(type.struts().get(hole).tip()).setback();
     }
 
     double axialAngle(int hole) {

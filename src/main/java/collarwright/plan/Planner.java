@@ -1,7 +1,6 @@
 package collarwright.plan;
 
 import collarwright.collar.HubSettings;
-import collarwright.dome.Dome;
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
 import collarwright.finding.Where;
@@ -52,21 +51,22 @@ public final class Planner {
     }
 
     private Plan run() {
-        Hubs hubs = Hubs.of(Dome.of(job.dome()));
+        Framing frame = Framing.of(job);
+        Hubs hubs = frame.hubs();
+        StrutLayout struts = frame.struts();
         HubSettings hub = job.hub();
-        StrutLayout struts = StrutLayout.of(
-                hubs,
-                job.size(),
-                job.strut(),
-                new StrutLayout.Clearance(hub.ring().outerRadius(), hub.endGap()));
-        List<Finding> findings = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>(frame.findings());
+        findings.addAll(FrameChecks.of(job, hubs));
+        findings.addAll(
+                HubSpacing.of(hubs.dome(), struts.radius(), 2 * hub.body().outerRadius()));
+        findings.addAll(FrameNotes.of(job, frame));
         List<Check> checks = new ArrayList<>(strutChecks(struts));
         checks.add(ringClearance());
         PatternBook book = book(hubs, hub, findings);
         checks.addAll(hubChecks(hubs, struts, book, hub));
         checks.sort(Comparator.comparing(Check::code).thenComparingDouble(Check::margin));
         checks.forEach(c -> c.finding().ifPresent(findings::add));
-        offerCollar(findings, hubs);
+        offerCollar(findings, frame);
         findings.addAll(NotMeasured.notes(job, book));
         noLaser().ifPresent(findings::add);
         findings.sort(Comparator.comparing(Finding::level));
@@ -86,8 +86,10 @@ public final class Planner {
         }
         PatternBook book = PatternBook.of(hubs, hub.body(), job.strut().stock().od(), job.drilling());
         for (int i = 0; i < book.sizes().size(); i++) {
-            if (book.sizes().get(i).cutter().isEmpty()) {
-                findings.add(noCutter(i, book.sizes().get(i)));
+            boolean toldAlready =
+                    i % 2 == 1 && book.sizes().get(i) == book.sizes().get(i - 1);
+            if (book.sizes().get(i).cutter().isEmpty() && !toldAlready) {
+                findings.add(noCutter(i / 2, book.sizes().get(i)));
             }
         }
         return book;
@@ -120,13 +122,14 @@ public final class Planner {
     // The least size that the rule of choice takes: under nearest it may come up short by the band.
     private double wanted(HoleSize size) {
         if (job.drilling().fit() == Fit.REACH) {
-            return size.required();
+            return StrictMath.max(
+                    size.required(), size.need().strut().max() + job.drilling().leastClearance());
         }
         HoleNeed need = size.need();
         double lean = StrictMath.max(0, need.lean() - job.drilling().nearestBand());
         double inBand = need.body()
                 .required(need.strut().nominal(), lean, need.body().wall().nominal());
-        return StrictMath.max(need.strut().max(), inBand);
+        return StrictMath.max(need.strut().max() + job.drilling().leastClearance(), inBand);
     }
 
     private String nearestTwo(double required) {
@@ -199,15 +202,17 @@ public final class Planner {
     }
 
     // Where a larger collar is the cure, names the smallest pipe we know that would do.
-    private void offerCollar(List<Finding> findings, Hubs hubs) {
+    private void offerCollar(List<Finding> findings, Framing frame) {
         if (findings.stream().noneMatch(CollarOffer::cures)) {
             return;
         }
-        new CollarOffer(job, hubs).smallest(collarStocks).ifPresent(s -> {
-            String hint = "the smallest known pipe with room for these holes and this ring is " + s.name() + " ("
-                    + s.title() + ", nominal, not measured)";
-            findings.replaceAll(f -> CollarOffer.cures(f) ? withFirstHint(f, hint) : f);
-        });
+        new CollarOffer(job, frame.hubs(), frame.struts())
+                .smallest(collarStocks)
+                .ifPresent(s -> {
+                    String hint = "the smallest known pipe with room for these holes and this ring is " + s.name()
+                            + " (" + s.title() + ", nominal, not measured)";
+                    findings.replaceAll(f -> CollarOffer.cures(f) ? withFirstHint(f, hint) : f);
+                });
     }
 
     private static Finding withFirstHint(Finding finding, String hint) {

@@ -26,8 +26,7 @@ public record RingSeat(double low, double high) {
         double high = Double.NEGATIVE_INFINITY;
         for (HubStrut at : type.struts()) {
             double angle = at.axialAngle();
-            // On a sphere both ends of a strut are alike.
-            double setback = struts.types().get(at.strutType()).a().setback();
+            double setback = struts.types().get(at.strutType()).end(at.tip()).setback();
             double centre = midRadius * StrictMath.tan(angle) - setback * StrictMath.sin(angle);
             double half = strut / 2 * StrictMath.cos(angle);
             low = StrictMath.min(low, centre - half);

@@ -58,6 +58,27 @@ public sealed interface SizeRule {
         }
     }
 
+    /**
+     * So many pieces of the longest strut from a stick.
+     *
+     * @param pieces of the strut type that is cut longest, 1 or more
+     * @param stick length of the stock
+     * @param trim lost at the stick's two ends in all
+     * @param kerf lost at each cut between two pieces
+     */
+    record PiecesPerStock(int pieces, double stick, double trim, double kerf) implements SizeRule {
+        /** Checks that something is left to cut. */
+        public PiecesPerStock {
+            check((stick - trim - (pieces - 1) * kerf) / pieces);
+        }
+
+        /** The length of each piece: what the stick leaves when the trim and the cuts between the pieces are gone. */
+        @Override
+        public double value() {
+            return (stick - trim - (pieces - 1) * kerf) / pieces;
+        }
+    }
+
     private static void check(double value) {
         if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("a dome's size is above 0, not " + value);

@@ -13,7 +13,7 @@ import java.util.Optional;
  *
  * <p>Setbacks do not depend on the dome's size, so the radius follows from them without iteration.
  *
- * @param radius of the sphere, centre to node
+ * @param radius of the sphere, centre to node; in general, mm of the dome's unit
  * @param types shortest first, one for every strut shape of the hubs and in the same order
  */
 public record StrutLayout(double radius, List<StrutType> types) {
@@ -34,33 +34,44 @@ public record StrutLayout(double radius, List<StrutType> types) {
     /**
      * Sizes the dome and cuts its struts.
      *
-     * @param hubs the hubs
+     * @param hubs the hubs of the shell, without risers and openings
      * @param rule what fixes the size
      * @param settings strut stock and tie hole
      * @param clearance what the ends keep clear of
      * @return the layout; a cut length may come out at 0 or below, which is for a check to find
      */
     public static StrutLayout of(Hubs hubs, SizeRule rule, StrutSettings settings, Clearance clearance) {
-        double strut = settings.stock().od().max();
-        List<StrutShape> shapes = hubs.strutShapes();
-        List<Double> setbacks = new ArrayList<>();
-        for (StrutShape shape : shapes) {
-            setbacks.add(Setbacks.clearOfRing(clearance.ringRadius(), clearance.endGap(), strut, shape.axialAngle()));
-        }
-        double radius = radius(hubs, rule, setbacks);
+        return of(hubs, radius(hubs, rule, settings, clearance), settings, clearance);
+    }
+
+    /**
+     * Cuts the struts of a dome of known size.
+     *
+     * @param hubs the hubs
+     * @param radius mm of the dome's unit
+     * @param settings strut stock and tie hole
+     * @param clearance what the ends keep clear of
+     * @return the layout; a cut length may come out at 0 or below, which is for a check to find
+     */
+    public static StrutLayout of(Hubs hubs, double radius, StrutSettings settings, Clearance clearance) {
         Optional<Double> drill = settings.tieHole().map(TieHole::fromEnd);
         List<StrutType> types = new ArrayList<>();
-        for (int i = 0; i < shapes.size(); i++) {
-            double chord = radius * shapes.get(i).chordFactor();
-            StrutEnd end = new StrutEnd(shapes.get(i).axialAngle(), setbacks.get(i), drill);
-            // Both hub axes of a sphere lie in one plane with the strut, so its two tie holes are parallel: no twist.
-            types.add(new StrutType(
-                    Ids.letters('S', i), shapes.get(i).count(), chord, chord - 2 * setbacks.get(i), 0, end, end));
+        for (StrutShape shape : hubs.strutShapes()) {
+            double chord = radius * shape.chordFactor();
+            StrutEnd a = new StrutEnd(shape.axialA(), setback(settings, clearance, shape.axialA()), drill);
+            StrutEnd b = new StrutEnd(shape.axialB(), setback(settings, clearance, shape.axialB()), drill);
+            double cut = chord - a.setback() - b.setback();
+            types.add(new StrutType(Ids.letters('S', types.size()), shape.count(), chord, cut, shape.twist(), a, b));
         }
         return new StrutLayout(radius, types);
     }
 
-    private static double radius(Hubs hubs, SizeRule rule, List<Double> setbacks) {
+    private static double setback(StrutSettings settings, Clearance clearance, double axialAngle) {
+        double strut = settings.stock().od().max();
+        return Setbacks.clearOfRing(clearance.ringRadius(), clearance.endGap(), strut, axialAngle);
+    }
+
+    private static double radius(Hubs hubs, SizeRule rule, StrutSettings settings, Clearance clearance) {
         Dome dome = hubs.dome();
         if (rule instanceof SizeRule.Radius r) {
             return r.value();
@@ -72,13 +83,13 @@ public record StrutLayout(double radius, List<StrutType> types) {
             return f.value() / 2 / dome.footRadius();
         }
         if (rule instanceof SizeRule.Height h) {
-            return h.value() / (1 - dome.footZ());
+            return h.value() / (dome.highestZ() - dome.lowestZ());
         }
         // The strut type that is cut longest governs: none may be longer than asked.
         double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < setbacks.size(); i++) {
-            double chordFactor = hubs.strutShapes().get(i).chordFactor();
-            least = StrictMath.min(least, (rule.value() + 2 * setbacks.get(i)) / chordFactor);
+        for (StrutShape shape : hubs.strutShapes()) {
+            double ends = setback(settings, clearance, shape.axialA()) + setback(settings, clearance, shape.axialB());
+            least = StrictMath.min(least, (rule.value() + ends) / shape.chordFactor());
         }
         return least;
     }

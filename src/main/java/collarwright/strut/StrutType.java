@@ -1,5 +1,7 @@
 package collarwright.strut;
 
+import collarwright.hub.StrutTip;
+
 /**
  * All struts that are cut and drilled alike.
  *
@@ -9,7 +11,27 @@ package collarwright.strut;
  * @param cut length to cut
  * @param twist angle from the tie hole at end a to the one at end b about the strut, clockwise looking from a to b, in
  *     (−π/2, π/2]; 0 where both hub axes and the strut lie in one plane
- * @param a the end at the first node, nearer to the apex
- * @param b the end at the second node
+ * @param a the end with the smaller axial angle
+ * @param b the other end
  */
-public record StrutType(String id, int count, double chord, double cut, double twist, StrutEnd a, StrutEnd b) {}
+public record StrutType(String id, int count, double chord, double cut, double twist, StrutEnd a, StrutEnd b) {
+
+    /**
+     * Returns an end.
+     *
+     * @param tip which
+     * @return the end
+     */
+    public StrutEnd end(StrutTip tip) {
+        return tip == StrutTip.A ? a : b;
+    }
+
+    /**
+     * Tells whether a strut may be turned end for end.
+     *
+     * @return true if both ends are alike
+     */
+    public boolean alike() {
+        return a.equals(b);
+    }
+}

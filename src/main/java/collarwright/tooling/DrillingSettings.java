@@ -8,13 +8,26 @@ import java.util.List;
  * @param cutters the shop's cutters from all named racks, ascending by as-drilled size, then by id
  * @param fit the rule of choice
  * @param nearestBand how far short of its need a hole may come under {@link Fit#NEAREST}, an angle
+ * @param leastClearance how much wider than the thickest strut every hole has to be, 0 or more: a strut that hardly leans
+ *     must still go in by hand
  */
-public record DrillingSettings(List<Cutter> cutters, Fit fit, double nearestBand) {
-    /** Checks the band and keeps the list. */
+public record DrillingSettings(List<Cutter> cutters, Fit fit, double nearestBand, double leastClearance) {
+    /** Checks the band and the clearance and keeps the list. */
     public DrillingSettings {
         cutters = List.copyOf(cutters);
-        if (cutters.isEmpty() || !(nearestBand >= 0)) {
-            throw new IllegalArgumentException("a shop needs a cutter, and a band of 0 or more");
+        if (cutters.isEmpty() || !(nearestBand >= 0) || !(leastClearance >= 0)) {
+            throw new IllegalArgumentException("a shop needs a cutter, and a band and a clearance of 0 or more");
         }
+    }
+
+    /**
+     * Settings without a least clearance.
+     *
+     * @param cutters the shop's cutters, ascending
+     * @param fit the rule of choice
+     * @param nearestBand an angle
+     */
+    public DrillingSettings(List<Cutter> cutters, Fit fit, double nearestBand) {
+        this(cutters, fit, nearestBand, 0);
     }
 }

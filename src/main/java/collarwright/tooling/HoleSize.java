@@ -28,8 +28,10 @@ public record HoleSize(HoleNeed need, double required, Optional<Cutter> cutter) 
         if (required == Double.POSITIVE_INFINITY) {
             return new HoleSize(need, required, Optional.empty());
         }
-        Optional<Cutter> cutter =
-                drilling.fit() == Fit.REACH ? reach(required, body, drilling.cutters()) : nearest(need, drilling);
+        double easy = need.strut().max() + drilling.leastClearance();
+        Optional<Cutter> cutter = drilling.fit() == Fit.REACH
+                ? reach(StrictMath.max(required, easy), body, drilling.cutters())
+                : nearest(need, drilling);
         return new HoleSize(need, required, cutter);
     }
 
@@ -44,10 +46,12 @@ public record HoleSize(HoleNeed need, double required, Optional<Cutter> cutter) 
         return cutter.asDrilled().max() < 2 * body.leastInnerRadius();
     }
 
-    // Nearest in angle; short of the need by no more than the band, and wide enough for the thickest strut.
+    // Nearest in angle; short of the need by no more than the band, and wide enough for the thickest
+    // strut to go in.
     private static Optional<Cutter> nearest(HoleNeed need, DrillingSettings drilling) {
         return drilling.cutters().stream()
-                .filter(c -> c.asDrilled().min() >= need.strut().max() && passes(c, need.body()))
+                .filter(c ->
+                        c.asDrilled().min() >= need.strut().max() + drilling.leastClearance() && passes(c, need.body()))
                 .filter(c -> limit(need, c) >= need.lean() - drilling.nearestBand())
                 .min(Comparator.comparingDouble((Cutter c) -> StrictMath.abs(limit(need, c) - need.lean()))
                         .thenComparing(c -> c.asDrilled().nominal())

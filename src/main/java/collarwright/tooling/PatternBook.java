@@ -5,6 +5,7 @@ import collarwright.geometry.Interval;
 import collarwright.hub.HubStrut;
 import collarwright.hub.HubType;
 import collarwright.hub.Hubs;
+import collarwright.hub.StrutTip;
 import collarwright.units.Angles;
 import collarwright.units.Decimals;
 import collarwright.units.Ids;
@@ -17,7 +18,7 @@ import java.util.TreeMap;
 /**
  * The patterns of a job: which holes every hub type gets.
  *
- * @param sizes the size of the hole for each strut type, in the order of the strut types
+ * @param sizes the size of the hole for both ends of each strut type, end a before end b, in the order of the strut types
  * @param patterns one for each hub type, in the same order; empty if a hole has no cutter
  */
 public record PatternBook(List<HoleSize> sizes, List<Pattern> patterns) {
@@ -40,25 +41,51 @@ public record PatternBook(List<HoleSize> sizes, List<Pattern> patterns) {
     public static PatternBook of(Hubs hubs, CollarBody body, Interval strut, DrillingSettings drilling) {
         List<HoleSize> sizes = new ArrayList<>();
         for (var shape : hubs.strutShapes()) {
-            double lean = StrictMath.abs(shape.axialAngle());
-            sizes.add(HoleSize.choose(new HoleNeed(body, strut, lean), drilling));
+            HoleSize first = size(shape.axialA(), body, strut, drilling);
+            sizes.add(first);
+            sizes.add(shape.axialA() == shape.axialB() ? first : size(shape.axialB(), body, strut, drilling));
         }
         boolean complete = sizes.stream().allMatch(s -> s.cutter().isPresent());
         return new PatternBook(sizes, complete ? patterns(hubs, sizes, body) : List.of());
     }
 
+    private static HoleSize size(double axialAngle, CollarBody body, Interval strut, DrillingSettings drilling) {
+        return HoleSize.choose(new HoleNeed(body, strut, StrictMath.abs(axialAngle)), drilling);
+    }
+
+    /**
+     * Returns the size of the hole for an end of a strut.
+     *
+     * @param strutType index of the strut type
+     * @param tip which end
+     * @return its size
+     */
+    public HoleSize size(int strutType, StrutTip tip) {
+        return sizes.get(2 * strutType + tip.ordinal());
+    }
+
     private static List<Pattern> patterns(Hubs hubs, List<HoleSize> sizes, CollarBody body) {
-        List<Hole> models = sizes.stream().map(s -> s.at(1, 0)).toList();
+        List<Hole> models = models(sizes);
         List<Pattern> patterns = new ArrayList<>();
         for (HubType type : hubs.types()) {
             List<Hole> holes = new ArrayList<>();
             for (HubStrut strut : type.struts()) {
-                holes.add(placed(models.get(strut.strutType()), holes.size() + 1, strut.azimuth()));
+                holes.add(placed(
+                        models.get(2 * strut.strutType() + strut.tip().ordinal()), holes.size() + 1, strut.azimuth()));
             }
             String id = Ids.letters('C', patterns.size());
             patterns.add(new Pattern(id, type.count(), holes, fingerprint(body, holes)));
         }
         return patterns;
+    }
+
+    private static List<Hole> models(List<HoleSize> sizes) {
+        List<Hole> models = new ArrayList<>(sizes.size());
+        for (int i = 0; i < sizes.size(); i++) {
+            boolean alike = i % 2 == 1 && sizes.get(i) == sizes.get(i - 1);
+            models.add(alike ? models.get(i - 1) : sizes.get(i).at(1, 0));
+        }
+        return models;
     }
 
     private static Hole placed(Hole model, int number, double azimuth) {

@@ -3,28 +3,30 @@ package collarwright.hub;
 import java.util.Arrays;
 
 /**
- * The kinds of chords: in rising order, a chord opens a new kind when it is not equal to the first of the last one.
+ * The kinds of numbers: in rising order, a number opens a new kind when it is not equal to the first of the last one.
  *
- * <p>The kinds are those of a walk over the sorted chords, but sorting is spared: chords are dropped into narrow bins of
- * rising size, and a bin whose least and largest chord are of one kind needs no look inside. Only where two kinds meet in
- * one bin are its chords sorted. A 64-frequency sphere has 122,880 chords of 1,056 kinds.
+ * <p>The kinds are those of a walk over the sorted numbers, but sorting is spared: they are dropped into narrow bins of
+ * rising size, and a bin whose least and largest number are of one kind needs no look inside. Only where two kinds meet
+ * in one bin are its numbers sorted. A 64-frequency sphere has 122,880 numbers of 1,056 kinds.
  */
-final class ChordBins {
+final class NumberBins {
 
     private static final int MIXED = -1;
 
-    private final double[] chords;
+    private final double[] numbers;
+    private final Alike.Within within;
     private final double least;
     private final double scale;
     private final int[] kindOfBin;
     private double[] firsts = new double[16];
     private int kinds;
 
-    ChordBins(double[] chords) {
-        this.chords = chords;
-        double low = least(chords, 0, chords.length);
-        double high = largest(chords, 0, chords.length);
-        int bins = Integer.highestOneBit(chords.length | 1);
+    NumberBins(double[] numbers, Alike.Within within) {
+        this.numbers = numbers;
+        this.within = within;
+        double low = least(numbers, 0, numbers.length);
+        double high = largest(numbers, 0, numbers.length);
+        int bins = Integer.highestOneBit(numbers.length | 1);
         this.least = low;
         this.scale = high > low ? (bins - 1) / (high - low) : 0;
         this.kindOfBin = new int[bins];
@@ -35,23 +37,23 @@ final class ChordBins {
         return kinds;
     }
 
-    // The least chord of a kind.
+    // The least number of a kind.
     double first(int kind) {
         return firsts[kind];
     }
 
-    int kindOf(double chord) {
-        int kind = kindOfBin[bin(chord)];
+    int kindOf(double number) {
+        int kind = kindOfBin[bin(number)];
         if (kind != MIXED) {
             return kind;
         }
-        int at = Arrays.binarySearch(firsts, 0, kinds, chord);
+        int at = Arrays.binarySearch(firsts, 0, kinds, number);
         return at >= 0 ? at : -at - 2;
     }
 
-    // Never falls as the chord grows.
-    private int bin(double chord) {
-        return (int) ((chord - least) * scale);
+    // Never falls as the number grows.
+    private int bin(double number) {
+        return (int) ((number - least) * scale);
     }
 
     private void walk() {
@@ -76,8 +78,8 @@ final class ChordBins {
 
     private int[] binStarts() {
         int[] starts = new int[kindOfBin.length + 1];
-        for (double chord : chords) {
-            starts[bin(chord) + 1]++;
+        for (double number : numbers) {
+            starts[bin(number) + 1]++;
         }
         for (int bin = 0; bin < kindOfBin.length; bin++) {
             starts[bin + 1] += starts[bin];
@@ -86,9 +88,9 @@ final class ChordBins {
     }
 
     private double[] byBin(int[] next) {
-        double[] byBin = new double[chords.length];
-        for (double chord : chords) {
-            byBin[next[bin(chord)]++] = chord;
+        double[] byBin = new double[numbers.length];
+        for (double number : numbers) {
+            byBin[next[bin(number)]++] = number;
         }
         return byBin;
     }
@@ -102,21 +104,21 @@ final class ChordBins {
     }
 
     private static double largest(double[] values, int from, int to) {
-        double largest = 0;
+        double largest = Double.NEGATIVE_INFINITY;
         for (int i = from; i < to; i++) {
             largest = StrictMath.max(largest, values[i]);
         }
         return largest;
     }
 
-    private boolean opens(double chord) {
-        return kinds == 0 || chord > firsts[kinds - 1] * (1 + Hubs.TOLERANCE);
+    private boolean opens(double number) {
+        return kinds == 0 || !within.same(firsts[kinds - 1], number);
     }
 
-    private void open(double chord) {
-        if (opens(chord)) {
+    private void open(double number) {
+        if (opens(number)) {
             firsts = kinds < firsts.length ? firsts : Arrays.copyOf(firsts, 2 * kinds);
-            firsts[kinds++] = chord;
+            firsts[kinds++] = number;
         }
     }
 }

@@ -1,0 +1,213 @@
+package collarwright.dome;
+
+import collarwright.finding.Code;
+import collarwright.finding.Finding;
+import collarwright.finding.Where;
+import collarwright.geometry.Vec3;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/** Leaves openings in a frame and closes their rims. Ids stay with the nodes that are left. */
+final class Openings {
+
+    /** What comes into a box by less than this, in mm, is beside it. */
+    private static final double TOUCH = 1e-9;
+
+    private final DomeParts whole;
+    private final double scale;
+    private final Map<String, Integer> nodeOfId = new HashMap<>();
+    private final Map<Long, Integer> memberOfPair = new HashMap<>();
+    private final boolean[] goneNode;
+    private final boolean[] goneMember;
+    private final List<int[]> added = new ArrayList<>();
+    private final List<Finding> findings;
+
+    private Openings(DomeParts whole, double scale, List<Finding> findings) {
+        this.whole = whole;
+        this.scale = scale;
+        this.findings = findings;
+        this.goneNode = new boolean[whole.nodeCount()];
+        this.goneMember = new boolean[whole.memberCount()];
+        for (int node = 0; node < whole.nodeCount(); node++) {
+            nodeOfId.put(whole.names().id(node), node);
+        }
+        for (int m = 0; m < whole.memberCount(); m++) {
+            memberOfPair.put(pair(whole.members()[2 * m], whole.members()[2 * m + 1]), m);
+        }
+    }
+
+    /**
+     * Cuts openings.
+     *
+     * @param whole the frame
+     * @param openings what to leave out and what to add
+     * @param scale mm of its unit
+     * @param findings takes what is wrong, such as ids that are not there
+     * @return what is left
+     */
+    static DomeParts cut(DomeParts whole, List<Opening> openings, double scale, List<Finding> findings) {
+        if (openings.isEmpty()) {
+            return whole;
+        }
+        Openings cut = new Openings(whole, scale, findings);
+        for (int i = 0; i < openings.size(); i++) {
+            cut.leaveOut(openings.get(i), "opening " + (i + 1));
+        }
+        for (int i = 0; i < openings.size(); i++) {
+            cut.close(openings.get(i), "opening " + (i + 1));
+        }
+        return cut.left();
+    }
+
+    private static long pair(int a, int b) {
+        return (long) StrictMath.min(a, b) << 32 | StrictMath.max(a, b);
+    }
+
+    private void leaveOut(Opening opening, String place) {
+        for (String id : opening.nodes()) {
+            node(id, place + " / nodes").ifPresent(node -> goneNode[node] = true);
+        }
+        for (Opening.Between strut : opening.struts()) {
+            member(strut, place + " / struts").ifPresent(member -> goneMember[member] = true);
+        }
+        opening.corners().forEach(id -> node(id, place + " / corners"));
+        opening.box().ifPresent(box -> leaveOut(box, place));
+    }
+
+    private Optional<Integer> node(String id, String place) {
+        Integer node = nodeOfId.get(id);
+        if (node == null) {
+            findings.add(Finding.stop(
+                    Code.DOME_OPENING,
+                    new Where.Part(place),
+                    "the id of a hub of this dome, " + whole.names().id(0) + " to "
+                            + whole.names().id(whole.nodeCount() - 1),
+                    id,
+                    "make the pack without the opening first: struts/hubs.csv lists every hub with its id and place"));
+        }
+        return Optional.ofNullable(node);
+    }
+
+    private Optional<Integer> member(Opening.Between strut, String place) {
+        Optional<Integer> first = node(strut.first(), place);
+        Optional<Integer> second = node(strut.second(), place);
+        if (first.isEmpty() || second.isEmpty()) {
+            return Optional.empty();
+        }
+        Integer member = memberOfPair.get(pair(first.get(), second.get()));
+        if (member == null) {
+            findings.add(Finding.stop(
+                    Code.DOME_OPENING,
+                    new Where.Part(place),
+                    "two hubs with a strut between them",
+                    strut.text() + ", which no strut joins",
+                    "look in struts/places.csv for the struts of a hub"));
+        }
+        return Optional.ofNullable(member);
+    }
+
+    private void leaveOut(Opening.Box box, String place) {
+        double floor = IntStream.range(0, whole.nodeCount())
+                .mapToDouble(node -> whole.node(node).z() * scale)
+                .min()
+                .orElseThrow();
+        BoxReach reach = new BoxReach(box, floor);
+        int found = 0;
+        for (int m = 0; m < whole.memberCount(); m++) {
+            Vec3 a = whole.node(whole.members()[2 * m]).times(scale);
+            Vec3 b = whole.node(whole.members()[2 * m + 1]).times(scale);
+            if (reach.touches(a, b, TOUCH)) {
+                goneMember[m] = true;
+                found++;
+            }
+        }
+        if (found == 0) {
+            findings.add(Finding.warn(
+                    Code.DOME_OPENING,
+                    new Where.Part(place + " / box"),
+                    "a box that some strut comes into",
+                    "no strut is in the way",
+                    "nothing was left out for it; check its azimuth and size if that is not what you want"));
+        }
+    }
+
+    private void close(Opening opening, String place) {
+        for (Opening.Between strut : opening.added()) {
+            Optional<Integer> first = node(strut.first(), place + " / add");
+            Optional<Integer> second = node(strut.second(), place + " / add");
+            if (first.isEmpty() || second.isEmpty()) {
+                continue;
+            }
+            int a = StrictMath.min(first.get(), second.get());
+            int b = StrictMath.max(first.get(), second.get());
+            Integer member = memberOfPair.get(pair(a, b));
+            boolean there = member != null && !goneMember[member] && !goneNode[a] && !goneNode[b];
+            boolean twice = added.stream().anyMatch(m -> m[0] == a && m[1] == b);
+            if (a == b || there || twice) {
+                findings.add(Finding.stop(
+                        Code.DOME_OPENING,
+                        new Where.Part(place + " / add"),
+                        "two hubs with no strut between them",
+                        strut.text() + (a == b ? ", one hub" : ", which a strut joins already"),
+                        "take it out"));
+            } else {
+                added.add(new int[] {a, b});
+                goneNode[a] = false;
+                goneNode[b] = false;
+            }
+        }
+    }
+
+    private DomeParts left() {
+        List<int[]> members = new ArrayList<>();
+        for (int m = 0; m < whole.memberCount(); m++) {
+            int a = whole.members()[2 * m];
+            int b = whole.members()[2 * m + 1];
+            if (!goneMember[m] && !goneNode[a] && !goneNode[b]) {
+                Role role = whole.roles().length == 0 ? Role.SHELL : whole.roles()[m];
+                members.add(new int[] {a, b, role.ordinal()});
+            }
+        }
+        added.forEach(m -> members.add(new int[] {m[0], m[1], Role.RIM.ordinal()}));
+        members.sort((m, n) -> m[0] != n[0] ? Integer.compare(m[0], n[0]) : Integer.compare(m[1], n[1]));
+        boolean[] used = new boolean[whole.nodeCount()];
+        members.forEach(m -> {
+            used[m[0]] = true;
+            used[m[1]] = true;
+        });
+        int[] kept = IntStream.range(0, used.length).filter(node -> used[node]).toArray();
+        int[] index = new int[used.length];
+        Arrays.fill(index, -1);
+        for (int i = 0; i < kept.length; i++) {
+            index[kept[i]] = i;
+        }
+        int[] ends = members.stream()
+                .flatMapToInt(m -> IntStream.of(index[m[0]], index[m[1]]))
+                .toArray();
+        Role[] roles = members.stream().map(m -> Role.values()[m[2]]).toArray(Role[]::new);
+        double[] coordinates = three(whole.coordinates(), kept);
+        double[] axes = whole.onSphere() ? coordinates : three(whole.axes(), kept);
+        double[] moved = whole.moved().length == 0
+                ? whole.moved()
+                : Arrays.stream(kept).mapToDouble(node -> whole.moved()[node]).toArray();
+        int[] feet = Arrays.stream(whole.feet())
+                .map(node -> index[node])
+                .filter(node -> node >= 0)
+                .toArray();
+        return new DomeParts(
+                whole.source(), coordinates, axes, ends, roles, whole.names().kept(kept), feet, moved);
+    }
+
+    private static double[] three(double[] from, int[] nodes) {
+        double[] to = new double[3 * nodes.length];
+        for (int i = 0; i < nodes.length; i++) {
+            System.arraycopy(from, 3 * nodes[i], to, 3 * i, 3);
+        }
+        return to;
+    }
+}

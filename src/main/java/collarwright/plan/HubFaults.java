@@ -1,0 +1,135 @@
+package collarwright.plan;
+
+import collarwright.dome.Dome;
+import collarwright.dome.DomeSettings;
+import collarwright.dome.DomeSource;
+import collarwright.finding.Code;
+import collarwright.finding.Finding;
+import collarwright.finding.Where;
+import collarwright.geometry.Vec3;
+import collarwright.units.Angles;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
+
+/** Finds hubs that no collar can be made for, before any collar is laid out. */
+final class HubFaults {
+
+    /** More struts than this have no room round a collar. Our choice, no source. */
+    static final int MOST_STRUTS = 12;
+
+    /** A strut that leans further than this goes in along the pipe, not through its wall. Our choice, no source. */
+    static final double STEEPEST_DEGREES = 70;
+
+    private final Dome dome;
+    private final DomeSource source;
+    private final int[] struts;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private HubFaults(Dome dome, DomeSource source) {
+        this.dome = dome;
+        this.source = source;
+        this.struts = FrameShape.struts(dome);
+    }
+
+    static List<Finding> of(Dome dome, DomeSource source) {
+        HubFaults faults = new HubFaults(dome, source);
+        faults.look();
+        return faults.findings;
+    }
+
+    private void look() {
+        if (dome.memberCount() == 0) {
+            findings.add(Finding.stop(
+                    Code.HUB_STRUTS,
+                    new Where.Part("dome"),
+                    "hubs and struts",
+                    "none is left",
+                    "keep more of the sphere, or make the openings smaller"));
+            return;
+        }
+        String cure = source instanceof DomeSettings
+                ? "leave it out with nodes = [\"…\"] in an opening, or join it to another hub with add"
+                : "give it another strut, or take it out of the frame's file";
+        each(node -> struts[node] < 2, "2 struts or more", node -> struts[node] + " strut", cure);
+        each(
+                node -> struts[node] > MOST_STRUTS,
+                "at most " + MOST_STRUTS + " struts",
+                node -> struts[node] + " struts",
+                "join fewer struts in one hub");
+        pieces();
+        if (!findings.isEmpty()) {
+            return;
+        }
+        axes();
+        if (findings.isEmpty()) {
+            steep();
+        }
+    }
+
+    private void each(IntPredicate fault, String expected, java.util.function.IntFunction<String> found, String cure) {
+        int[] nodes = IntStream.range(0, dome.nodeCount()).filter(fault).toArray();
+        if (nodes.length > 0) {
+            findings.add(Finding.stop(
+                    Code.HUB_STRUTS,
+                    new Where.Part(FrameShape.named(dome, nodes)),
+                    expected,
+                    found.apply(nodes[0]),
+                    cure));
+        }
+    }
+
+    private void pieces() {
+        int[] piece = FrameShape.pieces(dome);
+        int[] starts = IntStream.range(0, piece.length)
+                .filter(node -> piece[node] == node)
+                .toArray();
+        if (starts.length > 1) {
+            findings.add(Finding.stop(
+                    Code.FRAME_APART,
+                    new Where.Part("dome"),
+                    "one frame that hangs together",
+                    starts.length + " pieces, with " + FrameShape.named(dome, starts),
+                    "join them, or make each a job of its own"));
+        }
+    }
+
+    private void axes() {
+        int[] loose = IntStream.range(0, dome.nodeCount())
+                .filter(node -> Double.isNaN(dome.axis(node).x()))
+                .toArray();
+        if (loose.length > 0) {
+            findings.add(Finding.stop(
+                    Code.HUB_AXIS,
+                    new Where.Part(FrameShape.named(dome, loose)),
+                    "struts that determine the hub's axis: three that are not in one plane through the hub",
+                    struts[loose[0]] + " struts that leave it open",
+                    "give the axis: axes = { " + dome.nodeId(loose[0]) + " = [0, 0, 1] } in [dome]"));
+        }
+    }
+
+    private void steep() {
+        double most = StrictMath.sin(Angles.radians(STEEPEST_DEGREES));
+        for (int m = 0; m < dome.memberCount(); m++) {
+            int a = dome.memberA(m);
+            int b = dome.memberB(m);
+            Vec3 along = dome.node(b).minus(dome.node(a)).unit();
+            steep(a, b, along.dot(dome.axis(a)), most);
+            steep(b, a, -along.dot(dome.axis(b)), most);
+        }
+    }
+
+    private void steep(int node, int other, double sine, double most) {
+        if (StrictMath.abs(sine) > most && findings.size() < 20) {
+            double degrees = Angles.degrees(StrictMath.asin(StrictMath.max(-1, StrictMath.min(1, sine))));
+            findings.add(Finding.stop(
+                    Code.HUB_AXIS,
+                    new Where.Part("hub " + dome.nodeId(node) + " / strut to " + dome.nodeId(other)),
+                    "a strut that leans at most " + collarwright.units.Decimals.fixed(STEEPEST_DEGREES, 0)
+                            + "° from the hub's plane",
+                    collarwright.units.Decimals.fixed(StrictMath.abs(degrees), 1) + "°",
+                    "no hole through the collar's wall takes it: change the frame or the hub's axis"));
+        }
+    }
+}

@@ -1,0 +1,81 @@
+package collarwright.plan;
+
+import collarwright.dome.Dome;
+import collarwright.finding.Code;
+import collarwright.finding.Finding;
+import collarwright.finding.Where;
+import collarwright.units.Decimals;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Finds hubs that stand nearer to each other than a collar is wide. */
+final class HubSpacing {
+
+    private static final int MOST_TOLD = 20;
+
+    private final Dome dome;
+    private final double radius;
+    private final double least;
+    private final Map<Long, List<Integer>> cells = new HashMap<>();
+
+    private HubSpacing(Dome dome, double radius, double least) {
+        this.dome = dome;
+        this.radius = radius;
+        this.least = least;
+    }
+
+    /**
+     * Looks for collars that meet.
+     *
+     * @param dome the frame
+     * @param radius mm of its unit
+     * @param collar outside diameter
+     * @return a stop for each pair, at most 20
+     */
+    static List<Finding> of(Dome dome, double radius, double collar) {
+        return new HubSpacing(dome, radius, collar).look();
+    }
+
+    private List<Finding> look() {
+        List<Finding> findings = new ArrayList<>();
+        for (int node = 0; node < dome.nodeCount() && findings.size() < MOST_TOLD; node++) {
+            for (int other : around(node)) {
+                double apart = dome.node(node).minus(dome.node(other)).norm() * radius;
+                if (apart < least) {
+                    findings.add(Finding.stop(
+                            Code.HUB_SPACING,
+                            new Where.Part("hubs " + dome.nodeId(other) + " and " + dome.nodeId(node)),
+                            "nodes further apart than a collar is wide, " + Decimals.fixed(least, 1) + " mm",
+                            Decimals.fixed(apart, 1) + " mm",
+                            "make the dome larger or its frequency lower, or take a narrower collar pipe"));
+                }
+            }
+            cells.computeIfAbsent(
+                            key(cell(dome.x(node)), cell(dome.y(node)), cell(dome.z(node))), k -> new ArrayList<>(2))
+                    .add(node);
+        }
+        return findings.size() > MOST_TOLD ? findings.subList(0, MOST_TOLD) : findings;
+    }
+
+    private Set<Integer> around(int node) {
+        Set<Integer> found = new TreeSet<>();
+        for (int i = 0; i < 27; i++) {
+            long key = key(
+                    cell(dome.x(node)) + i / 9 - 1, cell(dome.y(node)) + i / 3 % 3 - 1, cell(dome.z(node)) + i % 3 - 1);
+            found.addAll(cells.getOrDefault(key, List.of()));
+        }
+        return found;
+    }
+
+    private long cell(double coordinate) {
+        return (long) StrictMath.floor(coordinate * radius / least);
+    }
+
+    private static long key(long x, long y, long z) {
+        return (x * 73_856_093L) ^ (y * 19_349_663L << 20) ^ (z * 83_492_791L << 40);
+    }
+}
