@@ -71,11 +71,16 @@ public final class Dome {
         if (!(parts.source() instanceof DomeSettings settings)) {
             return this;
         }
-        DomeParts standing = settings.foot() instanceof Foot.Riser riser && parts.feet().length > 0
-                ? Risers.under(parts, riser.height() / radius, riser.diagonals())
-                : parts;
-        DomeParts open = Openings.cut(standing, settings.openings(), radius, findings);
-        return open == parts ? this : new Dome(open);
+        boolean risers = settings.foot() instanceof Foot.Riser && parts.feet().length > 0;
+        if (!risers && settings.openings().isEmpty()) {
+            return this;
+        }
+        DomeParts standing = parts;
+        if (risers) {
+            Foot.Riser riser = (Foot.Riser) settings.foot();
+            standing = Risers.under(parts, riser.height() / radius, riser.diagonals());
+        }
+        return new Dome(Openings.cut(standing, settings.openings(), radius, findings));
     }
 
     /**

@@ -164,21 +164,21 @@ final class Openings {
     }
 
     private DomeParts left() {
-        List<int[]> members = new ArrayList<>();
+        List<Placed> members = new ArrayList<>();
         for (int m = 0; m < whole.memberCount(); m++) {
             int a = whole.members()[2 * m];
             int b = whole.members()[2 * m + 1];
             if (!goneMember[m] && !goneNode[a] && !goneNode[b]) {
                 Role role = whole.roles().length == 0 ? Role.SHELL : whole.roles()[m];
-                members.add(new int[] {a, b, role.ordinal()});
+                members.add(new Placed(a, b, role));
             }
         }
-        added.forEach(m -> members.add(new int[] {m[0], m[1], Role.RIM.ordinal()}));
-        members.sort((m, n) -> m[0] != n[0] ? Integer.compare(m[0], n[0]) : Integer.compare(m[1], n[1]));
+        added.forEach(m -> members.add(new Placed(m[0], m[1], Role.RIM)));
+        members.sort(Placed.ORDER);
         boolean[] used = new boolean[whole.nodeCount()];
         members.forEach(m -> {
-            used[m[0]] = true;
-            used[m[1]] = true;
+            used[m.a()] = true;
+            used[m.b()] = true;
         });
         int[] kept = IntStream.range(0, used.length).filter(node -> used[node]).toArray();
         int[] index = new int[used.length];
@@ -187,9 +187,9 @@ final class Openings {
             index[kept[i]] = i;
         }
         int[] ends = members.stream()
-                .flatMapToInt(m -> IntStream.of(index[m[0]], index[m[1]]))
+                .flatMapToInt(m -> IntStream.of(index[m.a()], index[m.b()]))
                 .toArray();
-        Role[] roles = members.stream().map(m -> Role.values()[m[2]]).toArray(Role[]::new);
+        Role[] roles = members.stream().map(Placed::role).toArray(Role[]::new);
         double[] coordinates = three(whole.coordinates(), kept);
         double[] axes = whole.onSphere() ? coordinates : three(whole.axes(), kept);
         double[] moved = whole.moved().length == 0

@@ -8,9 +8,6 @@ import java.util.List;
 /** Carries a level foot down to a second ring by vertical struts. */
 final class Risers {
 
-    /** A member with its role, sorted by its nodes. */
-    private record Placed(int a, int b, Role role) {}
-
     private final DomeParts shell;
     private final double height;
     private final int[] below;
@@ -85,7 +82,7 @@ final class Risers {
         for (int foot : shell.feet()) {
             members.add(new Placed(foot, below[foot], Role.RISER));
         }
-        members.sort((m, n) -> m.a() != n.a() ? Integer.compare(m.a(), n.a()) : Integer.compare(m.b(), n.b()));
+        members.sort(Placed.ORDER);
         return members;
     }
 

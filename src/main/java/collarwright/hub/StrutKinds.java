@@ -33,7 +33,7 @@ record StrutKinds(List<StrutShape> shapes, int[] typeOfMember, boolean[] reverse
 
     /** A number for the strut's type and tip; equal numbers are equal ends. */
     int kindOfEnd(int end) {
-        return 2 * typeOfMember[end >> 1] + tip(end).ordinal();
+        return 2 * typeOfMember[end >> 1] + tip(end).index();
     }
 
     double axialAngle(int kind) {

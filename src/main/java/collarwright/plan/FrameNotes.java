@@ -42,7 +42,7 @@ final class FrameNotes {
             notes.tilts(settings, findings);
         }
         if (job.size() instanceof SizeRule.PiecesPerStock rule) {
-            findings.add(notes.yield(rule));
+            findings.add(notes.perStick(rule));
         }
         return findings;
     }
@@ -134,7 +134,7 @@ final class FrameNotes {
                 + Decimals.fixed(apart, 1) + " mm";
     }
 
-    private Finding yield(SizeRule.PiecesPerStock rule) {
+    private Finding perStick(SizeRule.PiecesPerStock rule) {
         List<StrutType> types = frame.struts().types();
         String told = types.stream()
                 .sorted(java.util.Comparator.comparingDouble(StrutType::cut).reversed())

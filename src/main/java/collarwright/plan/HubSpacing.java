@@ -76,6 +76,6 @@ final class HubSpacing {
     }
 
     private static long key(long x, long y, long z) {
-        return (x * 73_856_093L) ^ (y * 19_349_663L << 20) ^ (z * 83_492_791L << 40);
+        return (x * 73_856_093L) ^ ((y * 19_349_663L) << 20) ^ ((z * 83_492_791L) << 40);
     }
 }

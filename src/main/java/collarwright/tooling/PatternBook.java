@@ -61,7 +61,7 @@ public record PatternBook(List<HoleSize> sizes, List<Pattern> patterns) {
      * @return its size
      */
     public HoleSize size(int strutType, StrutTip tip) {
-        return sizes.get(2 * strutType + tip.ordinal());
+        return sizes.get(2 * strutType + tip.index());
     }
 
     private static List<Pattern> patterns(Hubs hubs, List<HoleSize> sizes, CollarBody body) {
@@ -71,7 +71,7 @@ public record PatternBook(List<HoleSize> sizes, List<Pattern> patterns) {
             List<Hole> holes = new ArrayList<>();
             for (HubStrut strut : type.struts()) {
                 holes.add(placed(
-                        models.get(2 * strut.strutType() + strut.tip().ordinal()), holes.size() + 1, strut.azimuth()));
+                        models.get(2 * strut.strutType() + strut.tip().index()), holes.size() + 1, strut.azimuth()));
             }
             String id = Ids.letters('C', patterns.size());
             patterns.add(new Pattern(id, type.count(), holes, fingerprint(body, holes)));
@@ -82,7 +82,7 @@ public record PatternBook(List<HoleSize> sizes, List<Pattern> patterns) {
     private static List<Hole> models(List<HoleSize> sizes) {
         List<Hole> models = new ArrayList<>(sizes.size());
         for (int i = 0; i < sizes.size(); i++) {
-            boolean alike = i % 2 == 1 && sizes.get(i) == sizes.get(i - 1);
+            boolean alike = i % 2 == 1 && sizes.get(i).equals(sizes.get(i - 1));
             models.add(alike ? models.get(i - 1) : sizes.get(i).at(1, 0));
         }
         return models;
