@@ -61,7 +61,7 @@ class DomeLawsTest {
         for (int node = 0; node < dome.nodeCount(); node++) {
             assertThat(dome.tierOf(node)).isEqualTo(steps[node]);
         }
-        assertThat(dome.tierCount()).isEqualTo(dome.settings().rows() + 1);
+        assertThat(dome.source()).isEqualTo(new DomeSettings(frequency(dome), dome.tierCount() - 1));
     }
 
     @ParameterizedTest
@@ -101,8 +101,12 @@ class DomeLawsTest {
     @MethodSource("domes")
     void faces_everyDome_fulfilEuler(Dome dome) {
         // A dome is a disc, V − E + F = 1; a whole sphere has 2. Textbook (Euler).
-        int euler = dome.settings().rows() == 3 * dome.settings().frequency() ? 2 : 1;
+        int euler = dome.tierCount() - 1 == 3 * frequency(dome) ? 2 : 1;
         assertThat(dome.nodeCount() - dome.memberCount() + Faces.of(dome).count())
                 .isEqualTo(euler);
+    }
+
+    private static int frequency(Dome dome) {
+        return ((DomeSettings) dome.source()).sphere().breakdown().b();
     }
 }

@@ -135,7 +135,7 @@ class DomeOracleTest {
                 .mapToDouble(dome::z)
                 .max()
                 .orElseThrow();
-        assertThat(dome.footZ()).isCloseTo(least, within(0.5e-4));
+        assertThat(dome.lowestZ()).isCloseTo(least, within(0.5e-4));
         assertThat(highest).isCloseTo(most, within(0.5e-4));
     }
 }

@@ -19,7 +19,7 @@ class DomeTest {
     @Test
     void dome_smallestCap_isAFiveSidedPyramid() {
         Dome dome = dome(1, 1);
-        assertThat(dome.settings()).isEqualTo(new DomeSettings(1, 1));
+        assertThat(dome.source()).isEqualTo(new DomeSettings(1, 1));
         assertThat(dome.nodeCount()).isEqualTo(6);
         assertThat(dome.memberCount()).isEqualTo(10);
         assertThat(dome.tierCount()).isEqualTo(2);
@@ -76,14 +76,14 @@ class DomeTest {
     @Test
     void foot_halfDome_standsOnTheEquator() {
         Dome dome = dome(4, 6);
-        assertThat(dome.footZ()).isCloseTo(0, within(1e-15));
+        assertThat(dome.lowestZ()).isCloseTo(0, within(1e-15));
         assertThat(dome.footRadius()).isCloseTo(1, within(1e-15));
     }
 
     @Test
     void foot_wholeSphere_hasNoFloor() {
         assertThat(dome(3, 9).footRadius()).isZero();
-        assertThat(dome(3, 9).footZ()).isEqualTo(-1);
+        assertThat(dome(3, 9).lowestZ()).isEqualTo(-1);
     }
 
     @Test
@@ -99,7 +99,7 @@ class DomeTest {
                         .mapToDouble(i -> new Vec3(dome.x(i), dome.y(i), 0).norm())
                         .max()
                         .orElseThrow();
-                assertThat(dome.footZ()).as("frequency %d, rows %d", n, rows).isEqualTo(lowest);
+                assertThat(dome.lowestZ()).as("frequency %d, rows %d", n, rows).isEqualTo(lowest);
                 assertThat(dome.footRadius()).isCloseTo(widest, within(1e-15));
             }
         }

@@ -68,7 +68,7 @@ class HubsOracleTest {
     @CsvSource({"2, 15.8587 18.0000", "3, 10.0384 11.6407 11.9001", "4, 7.2727 8.4685 8.4891 8.5860 9.0000 9.3497"})
     void axialAngles_wholeSphere_areKnown(int frequency, String degrees) {
         List<Double> found = SomeDomes.hubs(frequency, 3 * frequency).strutShapes().stream()
-                .map(s -> StrictMath.toDegrees(s.axialAngle()))
+                .map(s -> StrictMath.toDegrees(s.axialA()))
                 .toList();
         near(
                 found,

@@ -8,9 +8,11 @@ import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-class ChordBinsTest {
-    private static ChordBins bins(List<Double> chords) {
-        return new ChordBins(chords.stream().mapToDouble(Double::doubleValue).toArray());
+class NumberBinsTest {
+    private static final double TOLERANCE = 1e-9;
+
+    private static NumberBins bins(List<Double> chords) {
+        return new NumberBins(chords.stream().mapToDouble(Double::doubleValue).toArray(), Alike.EXACT.length());
     }
 
     // The plain way: walk up the sorted chords.
@@ -19,7 +21,7 @@ class ChordBinsTest {
         Collections.sort(sorted);
         List<Double> firsts = new ArrayList<>();
         for (double chord : sorted) {
-            if (firsts.isEmpty() || chord > firsts.get(firsts.size() - 1) * (1 + Hubs.TOLERANCE)) {
+            if (firsts.isEmpty() || chord > firsts.get(firsts.size() - 1) * (1 + TOLERANCE)) {
                 firsts.add(chord);
             }
         }
@@ -39,22 +41,22 @@ class ChordBinsTest {
             }
             chords = draw.shuffled(chords);
             List<Double> firsts = firsts(chords);
-            ChordBins bins = bins(chords);
+            NumberBins bins = bins(chords);
             assertThat(bins.kinds()).isEqualTo(firsts.size());
             for (int kind = 0; kind < firsts.size(); kind++) {
                 assertThat(bins.first(kind)).isEqualTo(firsts.get(kind));
             }
             for (double chord : chords) {
                 int kind = bins.kindOf(chord);
-                assertThat(chord).isBetween(firsts.get(kind), firsts.get(kind) * (1 + Hubs.TOLERANCE));
+                assertThat(chord).isBetween(firsts.get(kind), firsts.get(kind) * (1 + TOLERANCE));
             }
         });
     }
 
     @Test
     void bins_chainOfSmallSteps_doesNotRunOn() {
-        double step = 1 + 0.6 * Hubs.TOLERANCE;
-        ChordBins bins = bins(List.of(0.5, 0.5 * step, 0.5 * step * step, 0.5 * step * step * step));
+        double step = 1 + 0.6 * TOLERANCE;
+        NumberBins bins = bins(List.of(0.5, 0.5 * step, 0.5 * step * step, 0.5 * step * step * step));
         assertThat(bins.kinds()).isEqualTo(2);
         assertThat(bins.kindOf(0.5 * step)).isZero();
         assertThat(bins.kindOf(0.5 * step * step)).isEqualTo(1);

@@ -93,7 +93,7 @@ class JobReaderTest {
 
     @Test
     void read_tiers_givesRows() {
-        assertThat(Jobs.job("keep = \"5/9\"", "tiers = 9").dome().rows()).isEqualTo(9);
+        assertThat(Jobs.job("keep = \"5/9\"", "tiers = 9").dome()).isEqualTo(new DomeSettings(3, 9));
     }
 
     @ParameterizedTest

@@ -28,9 +28,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class PlannerTest {
     @Test
-    void plan_soundJob_hasOnlyTheNoteOnPvc() {
+    void plan_soundJob_hasOnlyTheNotesOnFootAndPvc() {
         Plan plan = plan(Jobs.windbreak());
-        assertThat(plan.findings()).extracting(Finding::code).containsExactly(Code.LASER_PVC);
+        assertThat(plan.findings()).extracting(Finding::code).containsExactly(Code.HUB_ONE_SIDED, Code.LASER_PVC);
         assertThat(plan.makeable()).isTrue();
         assertThat(plan.struts().radius()).isEqualTo(2600);
         assertThat(plan.book().patterns()).hasSize(6);
@@ -138,7 +138,7 @@ class PlannerTest {
     @Test
     void tieHole_none_isNotChecked() {
         Plan plan = plan(Jobs.windbreak().noTieHole());
-        assertThat(plan.findings()).extracting(Finding::code).containsExactly(Code.LASER_PVC);
+        assertThat(plan.findings()).extracting(Finding::code).containsExactly(Code.HUB_ONE_SIDED, Code.LASER_PVC);
         assertThat(plan.checks()).noneMatch(c -> c.code() == Code.STRUT_TIE_HOLE);
     }
 
@@ -209,7 +209,16 @@ class PlannerTest {
     void strutTooShort_radius_decides(double radius, Level level) {
         Plan plan = plan(Jobs.windbreak().size(new SizeRule.Radius(radius)));
         assertThat(worst(plan, Code.STRUT_TOO_SHORT)).isEqualTo(level);
-        assertThat(plan.makeable()).isEqualTo(level == null);
+        // At 381 mm the struts are long enough, but collars of 160.1 mm would meet: .34861549 · 381 = 132.8 mm.
+        assertThat(worst(plan, Code.HUB_SPACING)).isEqualTo(Level.STOP);
+    }
+
+    // Hubs stand .34861549 · radius apart; a collar is 160.1 mm wide.
+    @ParameterizedTest
+    @CsvSource({"459.3, ", "459.2, STOP"})
+    void hubSpacing_radius_decides(double radius, Level level) {
+        Plan plan = plan(Jobs.windbreak().size(new SizeRule.Radius(radius)));
+        assertThat(worst(plan, Code.HUB_SPACING)).isEqualTo(level);
     }
 
     @ParameterizedTest
@@ -279,7 +288,7 @@ class PlannerTest {
     void plan_noteOnly_isMakeable() {
         Job measured = Jobs.windbreak().job();
         Plan plan = plan(Jobs.windbreak().strut(Jobs.unmeasured(measured.strut().stock())));
-        assertThat(plan.findings()).extracting(Finding::level).containsExactly(Level.NOTE, Level.NOTE);
+        assertThat(plan.findings()).extracting(Finding::level).containsExactly(Level.NOTE, Level.NOTE, Level.NOTE);
         assertThat(plan.makeable()).isTrue();
     }
 }

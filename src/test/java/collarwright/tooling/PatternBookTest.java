@@ -9,6 +9,7 @@ import collarwright.geometry.Interval;
 import collarwright.hub.HubStrut;
 import collarwright.hub.HubType;
 import collarwright.hub.Hubs;
+import collarwright.hub.StrutTip;
 import collarwright.testing.Jobs;
 import java.util.Arrays;
 import java.util.List;
@@ -42,7 +43,9 @@ class PatternBookTest {
                     .extracting(Hole::azimuth)
                     .isEqualTo(type.struts().stream().map(HubStrut::azimuth).toList());
             for (int hole = 0; hole < type.struts().size(); hole++) {
-                HoleSize size = book.sizes().get(type.struts().get(hole).strutType());
+                HoleSize size = book.size(
+                        type.struts().get(hole).strutType(),
+                        type.struts().get(hole).tip());
                 assertThat(pattern.holes().get(hole))
                         .isEqualTo(size.at(hole + 1, type.struts().get(hole).azimuth()));
                 assertThat(pattern.holes().get(hole).neededLean())
@@ -64,9 +67,9 @@ class PatternBookTest {
     void of_oneHoleWithoutACutter_hasNoPatterns() {
         PatternBook book = book(hubs(3, 5), BODY, 42);
         assertThat(book.patterns()).isEmpty();
-        assertThat(book.sizes()).hasSize(3);
-        assertThat(book.sizes().get(0).cutter()).isPresent();
-        assertThat(book.sizes().get(2).cutter()).isEmpty();
+        assertThat(book.sizes()).hasSize(2 * 3);
+        assertThat(book.size(0, StrutTip.A).cutter()).isPresent();
+        assertThat(book.size(2, StrutTip.B).cutter()).isEmpty();
         assertThat(book.holesByCutter()).isEmpty();
     }
 
