@@ -209,13 +209,13 @@ class PlannerTest {
     void strutTooShort_radius_decides(double radius, Level level) {
         Plan plan = plan(Jobs.windbreak().size(new SizeRule.Radius(radius)));
         assertThat(worst(plan, Code.STRUT_TOO_SHORT)).isEqualTo(level);
-        // At 381 mm the struts are long enough, but collars of 160.1 mm would meet: .34861549 · 381 = 132.8 mm.
+        // At 381 mm the struts are long enough, but collars of 200.2 mm would meet: .34861549 · 381 = 132.8 mm.
         assertThat(worst(plan, Code.HUB_SPACING)).isEqualTo(Level.STOP);
     }
 
-    // Hubs stand .34861549 · radius apart; a collar is 160.1 mm wide.
+    // Hubs stand .34861549 · radius apart; a collar is 200.2 mm wide.
     @ParameterizedTest
-    @CsvSource({"459.3, ", "459.2, STOP"})
+    @CsvSource({"574.4, ", "574.2, STOP"})
     void hubSpacing_radius_decides(double radius, Level level) {
         Plan plan = plan(Jobs.windbreak().size(new SizeRule.Radius(radius)));
         assertThat(worst(plan, Code.HUB_SPACING)).isEqualTo(level);
