@@ -6,7 +6,6 @@ import collarwright.geometry.Vec3;
 final class SymmetricAxes {
 
     private static final int SWEEPS = 30;
-    private static final int[][] PAIRS = {{0, 1}, {0, 2}, {1, 2}};
 
     private SymmetricAxes() {}
 
@@ -20,14 +19,12 @@ final class SymmetricAxes {
     static Vec3 least(double[][] matrix, double undetermined) {
         double[][] axes = {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}};
         for (int sweep = 0; sweep < SWEEPS; sweep++) {
-            double off = 0;
-            for (int[] pair : PAIRS) {
-                off += StrictMath.abs(matrix[pair[0]][pair[1]]);
-                rotate(matrix, axes, pair[0], pair[1]);
-            }
-            if (off == 0) {
+            if (matrix[0][1] == 0 && matrix[0][2] == 0 && matrix[1][2] == 0) {
                 break;
             }
+            rotate(matrix, axes, 0, 1);
+            rotate(matrix, axes, 0, 2);
+            rotate(matrix, axes, 1, 2);
         }
         int least = 0;
         double largest = 0;

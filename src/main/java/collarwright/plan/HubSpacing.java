@@ -9,13 +9,12 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
 /** Finds hubs that stand nearer to each other than a collar is wide. */
 final class HubSpacing {
-
-    private static final int MOST_TOLD = 20;
 
     private final Dome dome;
     private final double radius;
@@ -34,31 +33,38 @@ final class HubSpacing {
      * @param dome the frame
      * @param radius mm of its unit
      * @param collar outside diameter
-     * @return a stop for each pair, at most 20
+     * @return a stop with the nearest pair; empty if there is none
      */
-    static List<Finding> of(Dome dome, double radius, double collar) {
+    static Optional<Finding> of(Dome dome, double radius, double collar) {
         return new HubSpacing(dome, radius, collar).look();
     }
 
-    private List<Finding> look() {
-        List<Finding> findings = new ArrayList<>();
-        for (int node = 0; node < dome.nodeCount() && findings.size() < MOST_TOLD; node++) {
+    private Optional<Finding> look() {
+        int pairs = 0;
+        double nearest = Double.POSITIVE_INFINITY;
+        String who = "";
+        for (int node = 0; node < dome.nodeCount(); node++) {
             for (int other : around(node)) {
                 double apart = dome.node(node).minus(dome.node(other)).norm() * radius;
-                if (apart < least) {
-                    findings.add(Finding.stop(
-                            Code.HUB_SPACING,
-                            new Where.Part("hubs " + dome.nodeId(other) + " and " + dome.nodeId(node)),
-                            "nodes further apart than a collar is wide, " + Decimals.fixed(least, 1) + " mm",
-                            Decimals.fixed(apart, 1) + " mm",
-                            "make the dome larger or its frequency lower, or take a narrower collar pipe"));
+                pairs += apart < least ? 1 : 0;
+                // What is nearer by rounding alone is as near; the first pair is told.
+                if (apart < least && apart < nearest * (1 - 1e-9)) {
+                    nearest = apart;
+                    who = "hubs " + dome.nodeId(other) + " and " + dome.nodeId(node);
                 }
             }
             cells.computeIfAbsent(
                             key(cell(dome.x(node)), cell(dome.y(node)), cell(dome.z(node))), k -> new ArrayList<>(2))
                     .add(node);
         }
-        return findings.size() > MOST_TOLD ? findings.subList(0, MOST_TOLD) : findings;
+        return pairs == 0
+                ? Optional.empty()
+                : Optional.of(Finding.stop(
+                        Code.HUB_SPACING,
+                        new Where.Part(who + (pairs > 1 ? " and " + (pairs - 1) + " more pairs" : "")),
+                        "nodes further apart than a collar is wide, " + Decimals.fixed(least, 1) + " mm",
+                        Decimals.fixed(nearest, 1) + " mm",
+                        "make the dome larger or its frequency lower, or take a narrower collar pipe"));
     }
 
     private Set<Integer> around(int node) {
