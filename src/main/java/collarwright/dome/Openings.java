@@ -106,7 +106,7 @@ final class Openings {
                     new Where.Part(place),
                     "two hubs with a strut between them",
                     strut.text() + ", which no strut joins",
-                    "look in struts/places.csv for the struts of a hub"));
+                    "look in struts/members.csv for the struts of a hub"));
         }
         return Optional.ofNullable(member);
     }

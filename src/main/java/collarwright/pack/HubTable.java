@@ -31,6 +31,7 @@ public final class HubTable {
                 "x from the centre (mm)",
                 "y (mm)",
                 "z (mm)",
+                "moved to level the foot (mm)",
                 "UP clockwise from the 0 line (deg)",
                 "UP: straight up as seen from outside; at the apex the +x meridian",
                 "revision",
@@ -61,5 +62,6 @@ public final class HubTable {
         double radius = plan.struts().radius();
         Dome dome = plan.hubs().dome();
         table.number(radius * dome.x(node), 3).number(radius * dome.y(node), 3).number(radius * dome.z(node), 3);
+        table.number(radius * dome.moved(node), 3);
     }
 }

@@ -113,10 +113,12 @@ public final class PackTables {
                 "from hub type",
                 "from pattern",
                 "from hole",
+                "from strut end",
                 "to node",
                 "to hub type",
                 "to pattern",
                 "to hole",
+                "to strut end",
                 "strut type",
                 "cut length (mm)",
                 "member",
@@ -129,9 +131,12 @@ public final class PackTables {
             for (int end : endAt[node]) {
                 int member = end >> 1;
                 boolean fromA = (end & 1) == 0;
-                place(table, hubs, names, new Place(member, fromA));
-                place(table, hubs, names, new Place(member, !fromA));
                 int type = hubs.strutTypeOf(member);
+                boolean alike = plan.struts().types().get(type).alike();
+                place(table, hubs, names, new Place(member, fromA));
+                table.text(alike ? "either" : fromA ? "a" : "b");
+                place(table, hubs, names, new Place(member, !fromA));
+                table.text(alike ? "either" : fromA ? "b" : "a");
                 table.text(names.strutType(type))
                         .number(plan.struts().types().get(type).cut(), MM_DECIMALS)
                         .text(names.member(member));

@@ -141,6 +141,6 @@ final class PatternTables {
     private String strutOf(Hole hole) {
         int index = plan.book().patterns().indexOf(pattern);
         var strut = plan.hubs().types().get(index).struts().get(hole.number() - 1);
-        return plan.struts().types().get(strut.strutType()).id();
+        return plan.struts().types().get(strut.strutType()).idAt(strut.tip());
     }
 }

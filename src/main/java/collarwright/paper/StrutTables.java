@@ -111,4 +111,39 @@ final class StrutTables {
                         Column.numbers("to make")),
                 rows);
     }
+
+    /** Whether some strut may not be turned end for end. */
+    boolean ended() {
+        return plan.struts().types().stream().anyMatch(type -> !type.alike());
+    }
+
+    /** The struts whose two ends differ: which end is which. */
+    Grid ends() {
+        List<List<Cell>> rows = new ArrayList<>();
+        for (StrutType type : longestFirst()) {
+            if (!type.alike()) {
+                rows.add(List.of(
+                        Cell.strong(type.id()),
+                        Cell.of(degrees(type.a().axialAngle())),
+                        Cell.of(Decimals.fixed(type.a().setback(), 2)),
+                        Cell.of(degrees(type.b().axialAngle())),
+                        Cell.of(Decimals.fixed(type.b().setback(), 2)),
+                        Cell.tick()));
+            }
+        }
+        return new Grid(
+                "Two different ends: mark a (E1) and b (E2) on the strut",
+                List.of(
+                        Column.words("type"),
+                        Column.numbers("a: axial angle"),
+                        Column.numbers("a: from node, mm"),
+                        Column.numbers("b: axial angle"),
+                        Column.numbers("b: from node, mm"),
+                        Column.marks("marked")),
+                rows);
+    }
+
+    private static String degrees(double angle) {
+        return Decimals.fixed(collarwright.units.Angles.degrees(angle), 2) + "°";
+    }
 }

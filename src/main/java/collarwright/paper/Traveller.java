@@ -192,6 +192,11 @@ public final class Traveller {
                     + ", through the strut's axis. Twist: from the hole at E1 to the hole at E2, about the strut; 0°: both"
                     + " holes are parallel.");
         });
+        if (tables.ended()) {
+            flow.grid(tables.ends());
+            flow.text("From node: how far the cut end stands from the node, where the struts' axes meet. Which end goes"
+                    + " into which hole stands with the pattern and in struts/members.csv.");
+        }
     }
 
     private void hubs() {

@@ -68,7 +68,7 @@ public final class HubPicture implements Picture {
     }
 
     private String strutName(HubStrut strut) {
-        return plan.struts().types().get(strut.strutType()).id();
+        return plan.struts().types().get(strut.strutType()).idAt(strut.tip());
     }
 
     @Override

@@ -34,4 +34,14 @@ public record StrutType(String id, int count, double chord, double cut, double t
     public boolean alike() {
         return a.equals(b);
     }
+
+    /**
+     * Names an end of a strut.
+     *
+     * @param tip which
+     * @return such as {@code SA}, and {@code SA-a} where the two ends differ
+     */
+    public String idAt(StrutTip tip) {
+        return alike() ? id : id + (tip == StrutTip.A ? "-a" : "-b");
+    }
 }
