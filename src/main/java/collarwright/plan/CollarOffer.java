@@ -62,7 +62,7 @@ final class CollarOffer {
         }
         for (int i = 0; i < hubs.types().size(); i++) {
             HubPart part = HubPart.of(hubs.types().get(i), book.patterns().get(i), struts, hub);
-            boolean stops = new HubChecks(part, strut, job.strut().tieHole(), job.limits())
+            boolean stops = new HubChecks(part, job)
                     .all().stream().flatMap(c -> c.finding().stream()).anyMatch(CollarOffer::cures);
             if (stops) {
                 return false;

@@ -5,6 +5,8 @@ import collarwright.collar.Engagement;
 import collarwright.collar.Webs;
 import collarwright.finding.Code;
 import collarwright.finding.Where;
+import collarwright.job.Job;
+import collarwright.job.Limits;
 import collarwright.plan.Check.Quantity;
 import collarwright.plan.Check.Sense;
 import collarwright.strut.Setbacks;
@@ -24,15 +26,17 @@ final class HubChecks {
     private final HubPart part;
     private final CollarBody body;
     private final double strut;
-    private final collarwright.job.Limits limits;
+    private final double easy;
+    private final Limits limits;
     private final Optional<TieHole> tieHole;
 
-    HubChecks(HubPart part, double strut, Optional<TieHole> tieHole, collarwright.job.Limits limits) {
+    HubChecks(HubPart part, Job job) {
         this.part = part;
         this.body = part.settings().body();
-        this.strut = strut;
-        this.tieHole = tieHole;
-        this.limits = limits;
+        this.strut = job.strut().stock().od().max();
+        this.easy = strut + job.drilling().leastClearance();
+        this.tieHole = job.strut().tieHole();
+        this.limits = job.limits();
     }
 
     List<Check> all() {
@@ -216,7 +220,8 @@ final class HubChecks {
                         this::at,
                         hole -> List.of(
                                 "add a cutter nearer to "
-                                        + Decimals.fixed(part.hole(hole).required(), 2)
+                                        + Decimals.fixed(
+                                                StrictMath.max(part.hole(hole).required(), easy), 2)
                                         + " mm to the rack",
                                 "or take a thicker collar wall: the same steps of the rack then mean fewer degrees")));
     }

@@ -176,14 +176,13 @@ public final class Planner {
     }
 
     private List<Check> hubChecks(Hubs hubs, StrutLayout struts, PatternBook book, HubSettings hub) {
-        double strut = job.strut().stock().od().max();
         List<Check> checks = new ArrayList<>();
         for (int i = 0; i < hubs.types().size(); i++) {
             Optional<Pattern> pattern = book.patterns().isEmpty()
                     ? Optional.empty()
                     : Optional.of(book.patterns().get(i));
             HubPart part = new HubPart(hubs.types().get(i), Ids.letters('C', i), pattern, struts, hub);
-            HubChecks on = new HubChecks(part, strut, job.strut().tieHole(), job.limits());
+            HubChecks on = new HubChecks(part, job);
             checks.addAll(pattern.isPresent() ? on.all() : on.withoutHoles());
         }
         return checks;
