@@ -5,17 +5,14 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * A whole sphere: the grid of a breakdown on every face of the base, pushed out to the unit sphere (equal chords on the
- * flat face).
+ * A whole sphere: the grid of a breakdown on every face of the base, pushed out to the unit sphere and turned so that
+ * what is to be up is up.
  *
  * <p>A grid point is a whole-number mixture of the corners of its face, in parts of T. Points on a shared edge or corner
  * are one node, because a node is named by those corners and parts alone. A line of the grid that leaves a face goes on in
  * the face beyond the edge, folded flat into the same plane.
  */
 final class SphereNet {
-
-    /** Steps to the six neighbours on the grid, counted along its first axis and the axis 60° to the left of it. */
-    private static final int[][] STEPS = {{1, 0}, {0, 1}, {-1, 1}, {-1, 0}, {0, -1}, {1, -1}};
 
     private static final int NO_CORNER = 15;
     private static final int PART_BITS = 15;
@@ -26,9 +23,11 @@ final class SphereNet {
     private final int[] beyond = new int[(NO_CORNER + 1) * (NO_CORNER + 1)];
     private final long[] keys;
     private final long[] edges;
+    private final double[] coordinates;
 
-    SphereNet(Base base, Breakdown breakdown) {
-        this.breakdown = breakdown;
+    SphereNet(SphereSettings sphere) {
+        this.breakdown = sphere.breakdown();
+        Base base = sphere.base();
         this.corners = base.corners();
         this.faces = base.faces();
         for (int[] face : faces) {
@@ -38,6 +37,7 @@ final class SphereNet {
         }
         this.keys = nodes();
         this.edges = edges();
+        this.coordinates = coordinates(sphere);
     }
 
     private static int side(int from, int to) {
@@ -62,18 +62,45 @@ final class SphereNet {
     }
 
     Vec3 node(int node) {
-        long key = keys[node];
+        return DomeParts.vector(coordinates, node);
+    }
+
+    /** Three for each node. They belong to the net. */
+    double[] coordinates() {
+        return coordinates;
+    }
+
+    private double[] coordinates(SphereSettings sphere) {
+        Turned turned = Turned.of(sphere, corners, faces.get(0));
+        boolean arcs = sphere.subdivision() == Subdivision.ARCS;
+        EqualArcs equalArcs = new EqualArcs(breakdown.b());
+        double[] found = new double[3 * keys.length];
         int[] corner = new int[3];
         int[] part = new int[3];
+        for (int node = 0; node < keys.length; node++) {
+            unpack(keys[node], corner, part);
+            Vec3 at = arcs ? equalArcs.node(corners, corner, part) : onChords(corner, part);
+            DomeParts.put(found, node, turned.apply(at));
+        }
+        return found;
+    }
+
+    private void unpack(long key, int[] corner, int[] part) {
         for (int i = 0; i < 3; i++) {
             corner[i] = (int) (key >> (4 * (2 - i) + 2 * PART_BITS)) & NO_CORNER;
         }
         part[0] = (int) (key >> PART_BITS) & ((1 << PART_BITS) - 1);
         part[1] = (int) key & ((1 << PART_BITS) - 1);
         part[2] = breakdown.t() - part[0] - part[1];
+        for (int i = 0; i < 3; i++) {
+            part[i] = corner[i] == NO_CORNER ? 0 : part[i];
+        }
+    }
+
+    private Vec3 onChords(int[] corner, int[] part) {
         Vec3 sum = new Vec3(0, 0, 0);
         for (int i = 0; i < 3; i++) {
-            if (corner[i] != NO_CORNER) {
+            if (part[i] > 0) {
                 sum = sum.plus(corners.get(corner[i]).times(part[i]));
             }
         }
@@ -139,8 +166,11 @@ final class SphereNet {
         for (int[] face : faces) {
             onGrid((x, y) -> {
                 int from = index(key(face, parts(x, y)));
-                for (int[] step : STEPS) {
-                    int to = reached(face, parts(x + step[0], y + step[1]));
+                // The six neighbours on the grid, along its first axis and the axis 60° to the left of it.
+                for (int step = 0; step < 6; step++) {
+                    int right = step == 0 || step == 5 ? 1 : step == 2 || step == 3 ? -1 : 0;
+                    int left = step == 1 || step == 2 ? 1 : step == 4 || step == 5 ? -1 : 0;
+                    int to = reached(face, parts(x + right, y + left));
                     if (to > from) {
                         found[count[0]++] = (long) from * keys.length + to;
                     }

@@ -24,17 +24,14 @@ final class Tiers {
     private Tiers(SphereNet net) {
         this.net = net;
         int nodes = net.nodeCount();
-        this.coordinates = new double[3 * nodes];
-        for (int node = 0; node < nodes; node++) {
-            DomeParts.put(coordinates, node, net.node(node));
-        }
+        this.coordinates = net.coordinates();
         this.tier = new int[nodes];
         this.neighbours = neighbours();
         this.last = spread();
     }
 
     static Tiers of(SphereSettings sphere) {
-        return new Tiers(new SphereNet(sphere.base(), sphere.breakdown()));
+        return new Tiers(new SphereNet(sphere));
     }
 
     /** The number of the last tier of the whole sphere. */

@@ -12,6 +12,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 class SphereNetTest {
 
+    private static SphereNet net(Base base, int b, int c) {
+        return new SphereNet(new SphereSettings(base, new Breakdown(b, c), Subdivision.CHORDS, Up.VERTEX));
+    }
+
     // V = aT + 2, E = 3aT: A. Siber, Symmetry 12(4):556, 2020 (icosahedron); Euler's formula V − E + F = 2 with F =
     // 2E/3.
     @ParameterizedTest
@@ -19,7 +23,7 @@ class SphereNetTest {
     void counts_followFromT(Base base) {
         for (int b = 1; b <= 9; b++) {
             for (int c = 0; c <= 9; c++) {
-                SphereNet net = new SphereNet(base, new Breakdown(b, c));
+                SphereNet net = net(base, b, c);
                 int t = b * b + b * c + c * c;
                 assertThat(net.nodeCount()).as("%s (%s, %s)", base, b, c).isEqualTo(base.nodesPerT() * t + 2);
                 assertThat(net.edgeCount()).as("%s (%s, %s)", base, b, c).isEqualTo(3 * base.nodesPerT() * t);
@@ -35,7 +39,7 @@ class SphereNetTest {
         "TETRAHEDRON, 2, 0, 0.9194017 12 1.4142136 12"
     })
     void chords(Base base, int b, int c, String expected) {
-        SphereNet net = new SphereNet(base, new Breakdown(b, c));
+        SphereNet net = net(base, b, c);
         TreeMap<String, Integer> count = new TreeMap<>();
         IntStream.range(0, net.edgeCount())
                 .forEach(e -> count.merge(
