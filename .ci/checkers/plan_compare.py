@@ -7,9 +7,10 @@ import re
 
 LENGTH_TOLERANCE = 1e-6      # mm
 ANGLE_TOLERANCE = 1e-6       # degrees
+AXIS_TOLERANCE = 1e-8        # coordinates of a unit vector; 1e-6 degrees is 1.7e-8
 
 class Comparison:
-    MUST_BE_ABSENT = {"drillMm", "cutter", "asDrilledMm", "tiltLimitDeg", "tiltMinDeg", "tiltMaxDeg", "slackDeg"}
+    MUST_BE_ABSENT = {"drillMm", "movedMm", "role", "cutter", "asDrilledMm", "tiltLimitDeg", "tiltMinDeg", "tiltMaxDeg", "slackDeg"}
 
     def __init__(self):
         self.lines, self.largest = [], {"mm": (0.0, "-"), "degrees": (0.0, "-")}
@@ -40,6 +41,9 @@ class Comparison:
                 self.value(one, other, f"{path}[{k}]", key)
         elif key.endswith(("Mm", "Deg")) and model is not None:
             self.number(model, plan, path, key)
+        elif key == "axis":
+            if not isinstance(plan, (int, float)) or not abs(plan - model) <= AXIS_TOLERANCE:
+                self.miss(path, model, plan)
         elif isinstance(model, bool) or isinstance(plan, bool) or model != plan:
             if model is not plan:
                 self.miss(path, model, plan)

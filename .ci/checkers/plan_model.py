@@ -13,20 +13,22 @@ Lengths agree within 1e-6 mm, angles within 1e-6 degrees, everything else exactl
 
 Frame: origin at the sphere's centre, +z through the apex, +x through T1-1. Azimuths are clockwise seen from outside.
 Inside this file: millimetres and radians; names ending in Deg hold degrees.
-Methods on purpose other than closed forms: all twenty face grids are projected and welded, neighbours come from
-shared triangle edges, azimuths from turning the hub's axis upright, contact from searching both rims of the hole.
+Methods on purpose other than closed forms: all face grids are projected and welded, azimuths come from turning the
+hub's axis upright, contact from searching both rims of the hole. Domes and frames are in plan_dome.py.
 """
 import argparse
 import itertools
 import json
 import sys
 import tomllib
+from bisect import bisect_right
 from collections import Counter
 from math import acos, asin, atan2, ceil, cos, degrees, hypot, inf, pi, radians, sin, sqrt, tan
 
 sys.dont_write_bytecode = True
 from plan_compare import LENGTH_TOLERANCE, compare, compare_whole   # noqa: E402
 from plan_job import Refused, job_inputs, read_cutters   # noqa: E402 (no cache files beside the checkers)
+import plan_dome   # noqa: E402
 
 SAME = 1e-9                  # two computed values this close are one value
 LETTERS = "ABCDEFGHJKLMNPRTUVWXY"   # no I, O, Q, S, Z
@@ -89,16 +91,22 @@ def turn(angle):
     return 0.0 if angle > 2 * pi - SAME else angle
 
 
-def ranks(values):
-    """A function value -> rank, values closer than 1e-9 sharing one; refuses values that are neither equal nor apart."""
+def ranks(values, same=SAME):
+    """A function value -> rank, values this close sharing one; refuses values that are neither equal nor apart."""
     ordered = sorted(values)
     starts = ordered[:1]
     for before, value in zip(ordered, ordered[1:]):
-        if value - before > SAME:
-            if value - before < 10 * SAME:
+        if value - before > same:
+            if value - before < 10 * same and same == SAME:
                 raise Refused([f"values {before!r} and {value!r} are neither equal nor apart"])
             starts.append(value)
-    return lambda value: min(range(len(starts)), key=lambda k: abs(starts[k] - value))
+
+    def rank(value):
+        at = bisect_right(starts, value)
+        near = [k for k in (at - 1, at) if 0 <= k < len(starts)]
+        # Below its own start by rounding, or anywhere up to the next one.
+        return at if at < len(starts) and starts[at] - value <= SAME else near[0]
+    return rank
 
 
 def letters(prefix, index):
@@ -170,12 +178,58 @@ class Dome:
         width = len(str(max(sizes.values())))
         self.ids = [f"T{t}-{place + 1:0{width}d}" for t in range(rows + 1) for place in range(sizes[t])]
         self.foot = [k for k, t in enumerate(self.tiers) if t == rows]
+        self.axes = self.points
+        self.sort_struts(SAME, SAME)
+
+    def sort_struts(self, near, level, twists=True):
+        """Strut types: equal chord, the same two axial angles, the same twist. End a has the smaller angle."""
         self.chords = [sqrt(dot(minus(self.points[a], self.points[b]), minus(self.points[a], self.points[b])))
                        for a, b in self.edges]
-        rank = ranks(self.chords)
-        self.edge_types = [rank(c) for c in self.chords]
-        self.types = max(self.edge_types) + 1
-        self.type_chords = [next(c for c, t in zip(self.chords, self.edge_types) if t == k) for k in range(self.types)]
+        both, twisted = [], []
+        for a, b in self.edges:
+            q = unit(minus(self.points[b], self.points[a]))
+            both.append((lean(self.axes[a], q), lean(self.axes[b], tuple(-x for x in q))))
+            first, second = cross(self.axes[a], q), cross(self.axes[b], q)
+            angle = atan2(dot(cross(first, second), q), dot(first, second))
+            angle = angle - pi if angle > pi / 2 + SAME else angle + pi if angle < -pi / 2 + SAME else angle
+            twisted.append(angle if twists else 0.0)
+        chord, angle, twist = ranks(self.chords, near), ranks([x for pair in both for x in pair], level), ranks(twisted, level)
+        keys, self.reversed = [], []
+        for c, (first, second), t in zip(self.chords, both, twisted):
+            low, high = sorted((angle(first), angle(second)))
+            self.reversed.append(angle(first) > angle(second))
+            keys.append((chord(c), low, high, twist(t)))
+        kinds = sorted(set(keys))
+        at = {key: k for k, key in enumerate(kinds)}
+        self.edge_types = [at[key] for key in keys]
+        self.types = len(kinds)
+        self.symmetric = [key[1] == key[2] for key in kinds]
+        model = [self.edge_types.index(k) for k in range(self.types)]
+        self.type_chords = [min(c for c, t in zip(self.chords, self.edge_types) if t == k) if self.types < 500
+                            else self.chords[model[k]] for k in range(self.types)]
+        self.type_axials = [both[k][::-1] if self.reversed[k] else both[k] for k in model]
+        self.type_twists = [twisted[k] for k in model]
+
+    def end(self, edge, node):
+        """Which end of its type an edge has at a node: 0 for a, 1 for b."""
+        if self.symmetric[self.edge_types[edge]]:
+            return 0
+        return int((self.edges[edge][1] == node) != self.reversed[edge])
+
+
+class Built(Dome):
+    """Any frame of plan_dome.py."""
+
+    def __init__(self, frame, near=SAME, level=SAME, twists=True):
+        self.points, self.axes, self.edges, self.ids = frame.points, frame.axes, frame.edges, frame.ids
+        self.foot, self.roles, self.moved = frame.feet, frame.roles, frame.moved
+        self.sort_struts(near, level, twists)
+
+
+def lean(axis, q):
+    """Axial angle of a direction away from a hub: positive where it leans inward."""
+    sine = cross(q, axis)
+    return atan2(sqrt(dot(sine, sine)), dot(q, axis)) - pi / 2
 
 
 # ---------------------------------------------------------------- hubs
@@ -193,24 +247,24 @@ def upright(axis, q):
 class Hubs:
     """Per node its struts in the order of hole numbers, its type and its turn; per type one model hub."""
 
-    def __init__(self, dome):
+    def __init__(self, dome, level=SAME):
         ends = [[] for _ in dome.points]
         for edge, (a, b) in enumerate(dome.edges):
             for here, there in ((a, b), (b, a)):
-                axis, q = dome.points[here], unit(minus(dome.points[there], dome.points[here]))
+                axis, q = dome.axes[here], unit(minus(dome.points[there], dome.points[here]))
                 flat = upright(axis, q)
                 up = upright(axis, (0.0, 0.0, 1.0))
                 if hypot(up[0], up[1]) < 1e-6:
                     up = (1.0, 0.0, 0.0)        # apex and antipode: the +x meridian
                 from_up = turn(atan2(up[1], up[0]) - atan2(flat[1], flat[0]))     # clockwise from outside
-                sine = cross(q, axis)
-                axial = atan2(sqrt(dot(sine, sine)), dot(q, axis)) - pi / 2       # positive: leans inward
-                ends[here].append((from_up, axial, dome.edge_types[edge], edge))
+                kind = (dome.edge_types[edge], dome.end(edge, here))
+                axial = dome.type_axials[kind[0]][kind[1]]
+                ends[here].append((from_up, axial, kind, edge))
         for end in ends:
             end.sort()
         gaps = [[turn(e[(k + 1) % len(e)][0] - e[k][0]) for k in range(len(e))] for e in ends]
-        gap_rank = ranks([g for one in gaps for g in one])
-        axial_rank = ranks([s[1] for e in ends for s in e])
+        gap_rank = ranks([g for one in gaps for g in one], level)
+        axial_rank = ranks([s[1] for e in ends for s in e], level)
         self.holes, self.turns, self.node_types, self.cycles = [], [], [], []
         for end, gap in zip(ends, gaps):
             cycle = [(gap_rank(g), axial_rank(s[1]), s[2]) for g, s in zip(gap, end)]
@@ -298,9 +352,9 @@ def check_inputs(given):
             wrong.append(f"inputs.{path}: expected {text}, found {value!r}")
         return value
     number = (int, float)
-    frequency = need("frequency", int, lambda v: v >= 1, "a whole number from 1")
-    need("rows", int, lambda v: isinstance(frequency, int) and 1 <= v <= 3 * frequency, "1 to 3 x frequency")
-    need("size.rule", str, lambda v: v in ("radius", "floor-diameter", "height", "longest-strut"), "a known rule")
+    need("dome", dict, lambda v: "base" in v or "frame" in v, "a dome or a frame")
+    need("size.rule", str, lambda v: v in ("radius", "floor-diameter", "height", "longest-strut", "pieces-per-stock")
+         or "frame" in given["dome"], "a known rule")
     need("size.valueMm", number, lambda v: 0 < v < inf, "a length above 0")
     for low, mid, high in (("strut.odMinMm", "strut.odMm", "strut.odMaxMm"),
                            ("collar.wallMinMm", "collar.wallMm", "collar.wallMaxMm")):
@@ -340,6 +394,7 @@ class Holes:
         self.strut = {"min": strut["odMinMm"], "mid": strut["odMm"], "max": strut["odMaxMm"]}
         self.cutters = sorted(given.get("cutters") or [], key=lambda c: c["asDrilledMm"])
         self.fit, self.band = given["fit"], radians(given.get("nearestBandDeg") or 0)
+        self.clearance = given.get("leastClearanceMm") or 0
         self.known = {}
 
     def bore(self, wall):
@@ -364,6 +419,7 @@ class Holes:
         if self.fit == "reach":
             size = self.required(tilt)
             return next((c for c in self.cutters if size is not None and size <= c["asDrilledMinMm"]
+                         and c["asDrilledMinMm"] >= self.strut["max"] + self.clearance
                          and c["asDrilledMaxMm"] < 2 * (self.outer - self.wall["max"])), None)
         if self.required(tilt) is None:
             return None
@@ -372,6 +428,8 @@ class Holes:
             shortest = self.limit(cutter["asDrilledMinMm"], "max", "max")
             limit = self.limit(cutter["asDrilledMm"], "mid", "mid")
             if shortest is None or limit is None or limit < tilt - self.band:
+                continue
+            if cutter["asDrilledMinMm"] < self.strut["max"] + self.clearance:
                 continue
             if abs(limit - tilt) < miss - SAME:
                 best, miss = cutter, abs(limit - tilt)
@@ -399,61 +457,107 @@ def made(needed, percent):
     return needed + (max(1, ceil(needed * percent / 100 - SAME)) if percent else 0)
 
 
-def build(given):
-    """The plan (a dict like plan.json) and the margins of each pattern."""
+def sized(given, shell, holes):
+    """mm of the shell's unit, so that the given size comes out."""
+    setbacks = lambda t: sum(setback(a, holes.strut["max"], given["ring"]["radiusMm"], given["endGapMm"])
+                             for a in shell.type_axials[t])
+    foot = [shell.points[k] for k in shell.foot]
+    floor = 2 * max((hypot(p[0], p[1]) for p in foot), default=0.0)
+    heights = [p[2] for p in shell.points]
+    size = given["size"]
+    value = size.get("valueMm")
+    if size["rule"] == "pieces-per-stock":
+        value = (size["stockLengthMm"] - size["trimMm"] - (size["pieces"] - 1) * size["kerfMm"]) / size["pieces"]
+    if size["rule"] == "floor-diameter" and floor < 1e-9:
+        raise Refused(["inputs.size: a whole sphere has no floor diameter"])
+    return {"radius": lambda: value, "floor-diameter": lambda: value / floor,
+            "height": lambda: value / (max(heights) - min(heights))}.get(
+        size["rule"], lambda: min((value + setbacks(t)) / shell.type_chords[t] for t in range(shell.types)))()
+
+
+def framed(given, holes, plan):
+    """The whole frame and mm of its unit."""
+    dome, twists = given["dome"], bool(given["strut"].get("tieHole"))
+    if "frame" in dome:
+        near = dome["frame"]["alikeMm"]
+        level = near / holes.outer
+        return Built(plan_dome.outside(dome, plan), near, level, twists), 1.0, level
+    shell, tiers = plan_dome.shell(dome)
+    radius = sized(given, Built(shell, twists=twists), holes)
+    return Built(plan_dome.finished(shell, tiers, dome, radius), twists=twists), radius, SAME
+
+
+def build(given, plan=None):
+    """The plan (a dict like plan.json) and the margins of each pattern. A frame from outside takes its nodes from a plan."""
     wrong = check_inputs(given)
     if wrong:
         raise Refused(wrong)
-    dome = Dome(given["frequency"], given["rows"])
-    hubs = Hubs(dome)
     holes = Holes(given)
+    dome, radius, level = framed(given, holes, plan)
+    hubs = Hubs(dome, level)
     thick, tie = holes.strut["max"], given["strut"].get("tieHole")
-    axials = [next(h[1] for hub in hubs.holes for h in hub if h[2] == t) for t in range(dome.types)]
-    setbacks = [setback(a, thick, given["ring"]["radiusMm"], given["endGapMm"]) for a in axials]
-    foot = [dome.points[k] for k in dome.foot]
-    floor, height = 2 * max(hypot(p[0], p[1]) for p in foot), dome.points[0][2] - min(p[2] for p in foot)
-    value = given["size"]["valueMm"]
-    radius = {"radius": lambda: value, "floor-diameter": lambda: value / floor if floor > 1e-9 else inf,
-              "height": lambda: value / height,
-              "longest-strut": lambda: min((value + 2 * s) / c for s, c in zip(setbacks, dome.type_chords))
-              }[given["size"]["rule"]]()
-    if radius == inf:
-        raise Refused(["inputs.size: a whole sphere has no floor diameter"])
     type_count, hub_count = Counter(dome.edge_types), Counter(hubs.node_types)
-    strut_types = []
-    for t, (axial, back) in enumerate(zip(axials, setbacks)):
-        end = {"axialDeg": degrees(axial), "setbackMm": back}
+    backs = {}
+
+    def end(axial):
+        if axial not in backs:
+            backs[axial] = setback(axial, thick, given["ring"]["radiusMm"], given["endGapMm"])
+        out = {"axialDeg": degrees(axial), "setbackMm": backs[axial]}
         if tie:
-            end["drillMm"] = tie["fromEndMm"]
-        strut_types.append({"id": letters("S", t), "count": type_count[t], "chordMm": radius * dome.type_chords[t],
-                            "cutMm": radius * dome.type_chords[t] - 2 * back, "twistDeg": 0.0, "ends": [end, dict(end)]})
+            out["drillMm"] = tie["fromEndMm"]
+        return out
+    strut_types = []
+    for t, pair in enumerate(dome.type_axials):
+        ends, chord = [end(a) for a in pair], radius * dome.type_chords[t]
+        strut_types.append({"id": letters("S", t), "count": type_count[t], "chordMm": chord,
+                            "cutMm": chord - ends[0]["setbackMm"] - ends[1]["setbackMm"],
+                            "twistDeg": degrees(dome.type_twists[t]), "ends": ends})
     if min(t["cutMm"] for t in strut_types) <= 0:
         raise Refused(["inputs.size: struts come out with no length"])
     hub_types = [{"id": letters("H", k), "count": hub_count[k], "pattern": letters("C", k),
-                  "struts": [{"strutType": letters("S", h[2]), "azimuthDeg": degrees(h[0]), "axialDeg": degrees(h[1])}
-                             for h in model]} for k, model in enumerate(hubs.models)]
+                  "struts": [{"strutType": letters("S", h[2][0]), "end": "ab"[h[2][1]], "azimuthDeg": degrees(h[0]),
+                              "axialDeg": degrees(h[1])} for h in model]} for k, model in enumerate(hubs.models)]
     patterns = [{"id": letters("C", k), "count": hub_count[k],
                  "holes": [holes.hole(n + 1, h[0], h[1]) for n, h in enumerate(model)]}
                 for k, model in enumerate(hubs.models)]
-    nodes = [{"id": i, "hubType": letters("H", t), "xyzMm": [radius * x for x in p], "turnDeg": degrees(u), "flipped": False}
-             for i, t, p, u in zip(dome.ids, hubs.node_types, dome.points, hubs.turns)]
+    nodes = []
+    for k, (name, kind, point, axis, up) in enumerate(zip(dome.ids, hubs.node_types, dome.points, dome.axes, hubs.turns)):
+        node = {"id": name, "hubType": letters("H", kind), "xyzMm": [radius * x for x in point], "axis": list(axis),
+                "turnDeg": degrees(up), "flipped": False}
+        if dome.moved[k]:
+            node["movedMm"] = radius * dome.moved[k]
+        nodes.append(node)
     hole_of = {(node, h[3]): n + 1 for node, model in enumerate(hubs.holes) for n, h in enumerate(model)}
     width = len(str(len(dome.edges)))
-    members = [{"id": f"M{k + 1:0{width}d}", "strutType": letters("S", dome.edge_types[k]),
-                "a": {"node": dome.ids[a], "hole": hole_of[a, k]}, "b": {"node": dome.ids[b], "hole": hole_of[b, k]}}
-               for k, (a, b) in enumerate(dome.edges)]
+    members = []
+    for k, (a, b) in enumerate(dome.edges):
+        member = {"id": f"M{k + 1:0{width}d}", "strutType": letters("S", dome.edge_types[k])}
+        if dome.roles[k] != "shell":
+            member["role"] = dome.roles[k]
+        first, second = (b, a) if dome.reversed[k] else (a, b)
+        member["a"] = {"node": dome.ids[first], "hole": hole_of[first, k]}
+        member["b"] = {"node": dome.ids[second], "hole": hole_of[second, k]}
+        members.append(member)
+    feet = len(dome.foot)
     count = {"hubs": len(nodes), "struts": len(members), "strutEnds": 2 * len(members), "collars": len(nodes),
-             "rings": len(nodes), "ties": 2 * len(members)}
+             "rings": len(nodes), "ties": 2 * len(members), "feet": feet,
+             "maxwell": len(members) - 3 * len(nodes) + (3 * feet or 6)}
     domes, percent = given["order"]["domes"], given["order"]["sparesPercent"]
-    plan = {
-        "dome": {"frequency": given["frequency"], "rows": given["rows"], "tiers": given["rows"], "radiusMm": radius,
-                 "floorDiameterMm": radius * floor or None, "heightMm": radius * height, "apexZMm": radius * dome.points[0][2]},
+    heights = [p[2] for p in dome.points]
+    whole = {"heightMm": radius * (max(heights) - min(heights)), "apexZMm": radius * max(heights),
+             "lowestNodeZMm": radius * min(heights)}
+    if "frame" not in given["dome"]:
+        whole["radiusMm"] = radius
+        floor = 2 * max((hypot(*dome.points[k][:2]) for k in dome.foot), default=0.0)
+        whole["floorDiameterMm"] = radius * floor if floor > SAME else None
+    built = {
+        "dome": whole,
         "counts": count,
         "order": {"domes": domes, "spares": percent, "collars": sum(made(domes * p["count"], percent) for p in patterns),
                   "struts": sum(made(domes * t["count"], percent) for t in strut_types),
                   "rings": made(domes * count["rings"], percent), "ties": made(domes * count["ties"], percent)},
         "strutTypes": strut_types, "hubTypes": hub_types, "nodes": nodes, "members": members, "patterns": patterns}
-    return plan, margins(given, plan, holes), lowest_collar_point(given, plan)
+    return built, margins(given, built, holes), lowest_collar_point(given, built)
 
 
 def margins(given, plan, holes):
@@ -461,14 +565,14 @@ def margins(given, plan, holes):
     outer, width = holes.outer, given["collar"]["widthMm"]
     inner, middle = outer - holes.wall["max"], outer - holes.wall["mid"] / 2
     biggest = {c["id"]: c["asDrilledMaxMm"] for c in holes.cutters}
-    back = {t["id"]: t["ends"][0]["setbackMm"] for t in plan["strutTypes"]}
+    back = {(t["id"], "ab"[k]): end["setbackMm"] for t in plan["strutTypes"] for k, end in enumerate(t["ends"])}
     out = {}
     for hub, pattern in zip(plan["hubTypes"], plan["patterns"]):
         n, rows = len(pattern["holes"]), {}
         pairs = [(k, (k + 1) % n) for k in range(n)] if n > 1 else []
         azimuth = [radians(h["azimuthDeg"]) for h in pattern["holes"]]
         tilt = [radians(s["axialDeg"]) for s in hub["struts"]]
-        backs = [back[s["strutType"]] for s in hub["struts"]]
+        backs = [back[s["strutType"], s["end"]] for s in hub["struts"]]
         if all("cutter" in h for h in pattern["holes"]):
             for name, size in (("", [h["asDrilledMm"] for h in pattern["holes"]]),
                                ("Largest", [biggest[h["cutter"]] for h in pattern["holes"]])):
@@ -495,7 +599,7 @@ def lowest_collar_point(given, plan):
     hubs = {h["id"]: h["struts"] for h in plan["hubTypes"]}
     lowest = inf
     for node in plan["nodes"]:
-        n = unit(node["xyzMm"])
+        n = node["axis"]
         rise = [middle * tan(radians(s["axialDeg"])) for s in hubs[node["hubType"]]]
         lowest = min(lowest, node["xyzMm"][2] - n[2] * sum(rise) / len(rise) - abs(n[2]) * half - outer * hypot(n[0], n[1]))
     return lowest
@@ -520,7 +624,7 @@ def check_plan(options):
     if options.job:
         given = read_job(options, plan["inputs"].get("cutters"))
         first = compare({"inputs": {k: v for k, v in given.items() if k != "cutters"}}, plan).lines
-    model, found, lowest = build(given)
+    model, found, lowest = build(given, plan)
     out = compare_whole(model, plan)
     out.lines[:0] = first
     for line in out.lines:

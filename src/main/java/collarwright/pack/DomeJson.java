@@ -35,7 +35,7 @@ final class DomeJson {
     private void dome(DomeSettings settings) throws IOException {
         SphereSettings sphere = settings.sphere();
         out.text("base", word(sphere.base()));
-        out.numbers("breakdown", sphere.breakdown().b(), sphere.breakdown().c());
+        out.wholes("breakdown", sphere.breakdown().b(), sphere.breakdown().c());
         out.text("subdivision", word(sphere.subdivision()));
         out.text("up", word(sphere.up()));
         if (settings.cut() instanceof Cut.Tiers tiers) {

@@ -103,6 +103,16 @@ final class JsonOut {
         json.writeEndArray();
     }
 
+    void wholes(String key, int... values) throws IOException {
+        json.writeFieldName(key);
+        printer.row();
+        json.writeStartArray();
+        for (int value : values) {
+            json.writeNumber(value);
+        }
+        json.writeEndArray();
+    }
+
     void texts(String key, Iterable<String> values) throws IOException {
         json.writeFieldName(key);
         printer.row();
