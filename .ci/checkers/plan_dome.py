@@ -444,6 +444,7 @@ def outside(given, plan):
     for one in given["frame"]["axes"]:
         axis[number[one["node"]]] = tuple(one["axis"])
     width = max(3, len(str(len(points))))
-    low, high = min(p[2] for p in points), max(p[2] for p in points)
+    low = min(p[2] for p in points)
+    feet = [k for k, p in enumerate(points) if p[2] <= low + given["frame"]["feetWithinMm"]]
     return Frame(points, axis, edges, ["shell"] * len(edges), [f"N{k + 1:0{width}d}" for k in range(len(points))],
-                 [k for k, p in enumerate(points) if p[2] <= low + 1e-6 * (high - low)], [0.0] * len(points))
+                 feet if len(feet) >= 3 else [], [0.0] * len(points))

@@ -4,7 +4,9 @@ import collarwright.finding.Code;
 import collarwright.finding.Finding;
 import collarwright.finding.JobException;
 import collarwright.finding.Where;
+import collarwright.frame.FrameReader;
 import collarwright.job.BundledProfiles;
+import collarwright.job.FrameFiles;
 import collarwright.job.JobReader;
 import collarwright.job.JobReading;
 import collarwright.job.ProfileSource;
@@ -14,6 +16,7 @@ import collarwright.plan.Production;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -62,7 +65,7 @@ final class JobFiles {
      */
     Planned planned(Progress progress) {
         progress.step("reading the job");
-        JobReading reading = JobReader.read(file.toString(), bytes(), profiles);
+        JobReading reading = JobReader.read(file.toString(), bytes(), profiles, this::frame);
         if (reading.job().isEmpty()) {
             throw new JobException(reading.findings());
         }
@@ -75,6 +78,31 @@ final class JobFiles {
 
     /** What came of a job, with every finding on the way. */
     record Planned(Production production, List<Finding> findings) {}
+
+    // A frame's file lies beside the job; one that is too large is refused before a byte of it is read.
+    private FrameFiles.Opened frame(String name) {
+        try {
+            Path path = file.toAbsolutePath().resolveSibling(name);
+            if (!Files.isRegularFile(path)) {
+                return new FrameFiles.Opened(Optional.empty(), List.of());
+            }
+            Optional<Finding> large = FrameReader.tooLarge(name, Files.size(path));
+            return large.isPresent()
+                    ? new FrameFiles.Opened(Optional.empty(), List.of(large.get()))
+                    : new FrameFiles.Opened(Optional.of(Files.readAllBytes(path)), List.of());
+        } catch (InvalidPathException e) {
+            return new FrameFiles.Opened(Optional.empty(), List.of());
+        } catch (IOException e) {
+            return new FrameFiles.Opened(
+                    Optional.empty(),
+                    List.of(Finding.stop(
+                            Code.FRAME_FILE,
+                            new Where.Part(name),
+                            "a file that can be read",
+                            String.valueOf(e.getMessage()),
+                            "check that you may read it")));
+        }
+    }
 
     private byte[] bytes() {
         if (!Files.exists(file)) {

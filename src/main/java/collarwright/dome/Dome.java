@@ -4,6 +4,7 @@ import collarwright.finding.Finding;
 import collarwright.geometry.Vec3;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A dome as nodes, hub axes and members; its size comes later, because no angle depends on it.
@@ -30,6 +31,9 @@ public final class Dome {
      * @return its nodes, hub axes and members
      */
     public static Dome of(DomeSource source) {
+        if (source instanceof FrameSettings frame) {
+            return new Dome(FrameParts.of(frame));
+        }
         DomeSettings settings = (DomeSettings) source;
         boolean rows = settings.sphere().hasRows()
                 && settings.sphere().subdivision() == Subdivision.CHORDS
@@ -68,19 +72,18 @@ public final class Dome {
      * @return the whole frame; this dome itself where there is nothing to add
      */
     public Dome finished(double radius, List<Finding> findings) {
-        if (!(parts.source() instanceof DomeSettings settings)) {
+        Optional<Foot.Riser> riser = parts.source() instanceof DomeSettings settings
+                        && settings.foot() instanceof Foot.Riser wanted
+                        && parts.feet().length > 0
+                ? Optional.of(wanted)
+                : Optional.empty();
+        List<Opening> openings = parts.source().openings();
+        if (riser.isEmpty() && openings.isEmpty()) {
             return this;
         }
-        boolean risers = settings.foot() instanceof Foot.Riser && parts.feet().length > 0;
-        if (!risers && settings.openings().isEmpty()) {
-            return this;
-        }
-        DomeParts standing = parts;
-        if (risers) {
-            Foot.Riser riser = (Foot.Riser) settings.foot();
-            standing = Risers.under(parts, riser.height() / radius, riser.diagonals());
-        }
-        return new Dome(Openings.cut(standing, settings.openings(), radius, findings));
+        DomeParts standing = riser.map(r -> Risers.under(parts, r.height() / radius, r.diagonals()))
+                .orElse(parts);
+        return new Dome(Openings.cut(standing, openings, radius, findings));
     }
 
     /**
@@ -345,9 +348,9 @@ public final class Dome {
     /**
      * Returns a point inside, which the dome is drawn from.
      *
-     * @return the sphere's centre
+     * @return the sphere's centre; the middle of the floor of a frame from outside
      */
     public Vec3 middle() {
-        return new Vec3(0, 0, 0);
+        return parts.middle();
     }
 }

@@ -55,6 +55,21 @@ record DomeParts(
         return axes == coordinates;
     }
 
+    /** The middle that a frame is looked at from: the sphere's centre, or the middle of a frame's floor. */
+    Vec3 middle() {
+        if (source instanceof DomeSettings) {
+            return new Vec3(0, 0, 0);
+        }
+        Vec3 sum = new Vec3(0, 0, 0);
+        double lowest = Double.POSITIVE_INFINITY;
+        for (int node = 0; node < nodeCount(); node++) {
+            sum = sum.plus(node(node));
+            lowest = StrictMath.min(lowest, node(node).z());
+        }
+        Vec3 mean = sum.times(1.0 / nodeCount());
+        return feet.length == 0 ? mean : new Vec3(mean.x(), mean.y(), lowest);
+    }
+
     DomeParts on(double[] newCoordinates, double[] newAxes) {
         return new DomeParts(source, newCoordinates, newAxes, members, roles, names, feet, moved);
     }

@@ -40,6 +40,20 @@ public enum Code {
     DOME_PORTION(Outcome.JOB),
     /** An opening that names what the dome does not have. */
     DOME_OPENING(Outcome.PLAN),
+    /** A frame's file that is none, or of no known format. */
+    FRAME_FILE(Outcome.JOB),
+    /** A line or a record of a frame's file that makes no sense. */
+    FRAME_SYNTAX(Outcome.JOB),
+    /** The unit of a frame's file. */
+    FRAME_UNIT(Outcome.JOB),
+    /** A coordinate that is no number or too large. */
+    FRAME_COORDINATE(Outcome.JOB),
+    /** A member without length, given twice, or a node without members. */
+    FRAME_MEMBER(Outcome.JOB),
+    /** Members that meet away from a node. */
+    FRAME_CROSSING(Outcome.JOB),
+    /** A frame that is larger than can be read. */
+    FRAME_LIMIT(Outcome.JOB),
     /** A foot that was brought to one plane. */
     FOOT_LEVELLED(Outcome.PLAN),
 

@@ -5,11 +5,12 @@ package collarwright.hub;
  *
  * @param length of chords, in the dome's unit
  * @param angle of axial angles, twists and gaps
+ * @param twist whether struts that differ by their twist alone are different; not where no tie holes are drilled
  */
-public record Alike(Within length, Within angle) {
+public record Alike(Within length, Within angle, boolean twist) {
 
     /** For domes that we compute ourselves: only rounding is let pass. */
-    public static final Alike EXACT = new Alike(new Within(1e-9, 0), new Within(1e-9, 1e-9));
+    public static final Alike EXACT = new Alike(new Within(1e-9, 0), new Within(1e-9, 1e-9), true);
 
     /**
      * A tolerance.
@@ -38,6 +39,15 @@ public record Alike(Within length, Within angle) {
      * @return the tolerances
      */
     public static Alike within(double length, double angle) {
-        return new Alike(new Within(1e-9, length), new Within(1e-9, angle));
+        return new Alike(new Within(1e-9, length), new Within(1e-9, angle), true);
+    }
+
+    /**
+     * The same, for struts without tie holes.
+     *
+     * @return tolerances that do not look at the twist
+     */
+    public Alike untwisted() {
+        return new Alike(length, angle, false);
     }
 }

@@ -74,6 +74,9 @@ record StrutKinds(List<StrutShape> shapes, int[] typeOfMember, boolean[] reverse
         for (int m = 0; m < chords.length; m++) {
             measure(dome, m, angles, twists);
         }
+        if (!alike.twist()) {
+            Arrays.fill(twists, 0);
+        }
         NumberBins chordBins = new NumberBins(chords, alike.length());
         NumberBins angleBins = new NumberBins(angles, alike.angle());
         NumberBins twistBins = new NumberBins(twists, alike.angle());

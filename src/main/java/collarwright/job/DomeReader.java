@@ -17,14 +17,17 @@ import java.util.Optional;
 final class DomeReader {
 
     private final TableView table;
+    private final FrameFiles files;
 
     /**
      * Reads a table.
      *
      * @param table {@code [dome]}
+     * @param files opens a frame's file
      */
-    DomeReader(TableView table) {
+    DomeReader(TableView table, FrameFiles files) {
         this.table = table;
+        this.files = files;
     }
 
     /**
@@ -33,7 +36,10 @@ final class DomeReader {
      * @return the dome, or empty after findings
      */
     Optional<DomeSource> source() {
-        table.later("frame", "describe the dome with base, frequency and keep");
+        if (table.key("frame").present()) {
+            return new FrameTableReader(table, files).read().map(frame -> frame);
+        }
+        FrameTableReader.KEYS.forEach(key -> refuse(key, "frame"));
         Optional<SphereSettings> sphere = new SphereReader(table).read();
         Optional<Cut> cut = new CutReader(table).read(sphere);
         Optional<Form> form = form();
@@ -70,6 +76,14 @@ final class DomeReader {
             return Optional.empty();
         }
         return Optional.of(settings);
+    }
+
+    private void refuse(String name, String with) {
+        KeyView key = table.key(name);
+        if (key.present()) {
+            key.stop(
+                    Code.JOB_CONFLICT, "this key only with " + with, key.shown(), "write " + with + ", or take it out");
+        }
     }
 
     private Optional<Form> form() {

@@ -24,10 +24,12 @@ public final class JobReader {
 
     private final TomlReader reader;
     private final Profiles profiles;
+    private final FrameFiles frames;
 
-    private JobReader(TomlReader reader, Profiles profiles) {
+    private JobReader(TomlReader reader, Profiles profiles, FrameFiles frames) {
         this.reader = reader;
         this.profiles = profiles;
+        this.frames = frames;
     }
 
     /**
@@ -39,11 +41,24 @@ public final class JobReader {
      * @return the job and the findings
      */
     public static JobReading read(String name, byte[] bytes, Profiles profiles) {
+        return read(name, bytes, profiles, FrameFiles.NONE);
+    }
+
+    /**
+     * Reads a job file that may name a frame.
+     *
+     * @param name the file's name as the user gave it
+     * @param bytes its content, at most {@link TextFile#MOST_BYTES}, UTF-8
+     * @param profiles what the job may call by name; their findings are told too
+     * @param frames opens the file of a frame
+     * @return the job and the findings
+     */
+    public static JobReading read(String name, byte[] bytes, Profiles profiles, FrameFiles frames) {
         FindingList findings = new FindingList();
         findings.addAll(profiles.findings());
         Optional<Job> job = TextFile.decode(name, bytes, findings)
                 .flatMap(text -> TomlReader.open(text, findings))
-                .flatMap(reader -> new JobReader(reader, profiles).read());
+                .flatMap(reader -> new JobReader(reader, profiles, frames).read());
         return new JobReading(job.filter(j -> !findings.stopped()), findings.sorted());
     }
 
@@ -65,7 +80,7 @@ public final class JobReader {
         Optional<TableView> orderTable = root.table("order");
         Optional<Order> order = SettingsReader.order(orderTable);
         Optional<TableView> domeTable = root.needTable("dome", "which dome is built");
-        Optional<DomeSource> settings = domeTable.flatMap(table -> new DomeReader(table).source());
+        Optional<DomeSource> settings = domeTable.flatMap(table -> new DomeReader(table, frames).source());
         order.ifPresent(o -> countable(orderTable, o, settings));
         Optional<TableView> strutTable = root.needTable("strut", "what struts are made of");
         Optional<StrutSettings> strut = strutTable.flatMap(table -> new StrutReader(table, profiles).read());

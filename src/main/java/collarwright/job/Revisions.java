@@ -1,5 +1,6 @@
 package collarwright.job;
 
+import collarwright.frame.FrameNet;
 import collarwright.units.Letters;
 import java.lang.reflect.RecordComponent;
 import java.util.List;
@@ -45,6 +46,9 @@ final class Revisions {
      * @return its text
      */
     static String canonical(Object value) {
+        if (value instanceof FrameNet net) {
+            return net.digest();
+        }
         if (value instanceof Record whole) {
             return components(whole);
         }

@@ -46,6 +46,14 @@ final class SizeReader {
         present(given, PIECES);
         Optional<Double> kerf = length("kerf");
         Optional<Double> trim = length("trim");
+        if (dome.key("frame").present()) {
+            given.forEach((name, key) -> key.stop(
+                    Code.JOB_CONFLICT,
+                    "a frame's own size",
+                    name + " beside frame",
+                    "take it out; scale the frame's file"));
+            return given.isEmpty() ? Optional.of(new SizeRule.AsDrawn()) : Optional.empty();
+        }
         if (given.isEmpty()) {
             dome.need("radius", "one of " + names(), "radius = \"2.60 m\"");
             return Optional.empty();

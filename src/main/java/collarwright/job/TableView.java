@@ -134,6 +134,16 @@ public final class TableView {
         return reader.bareUnit();
     }
 
+    /** Adds a finding that has its own place. */
+    void add(Finding finding) {
+        reader.add(finding);
+    }
+
+    /** The keys that stand in the table, in the order of the text. */
+    List<String> names() {
+        return List.copyOf(table.keySet());
+    }
+
     String place() {
         return path.isEmpty() ? "the file" : "[" + path + "]";
     }

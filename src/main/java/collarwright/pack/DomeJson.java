@@ -1,10 +1,12 @@
 package collarwright.pack;
 
 import collarwright.dome.Cut;
+import collarwright.dome.Dome;
 import collarwright.dome.DomeSettings;
 import collarwright.dome.DomeSource;
 import collarwright.dome.Foot;
 import collarwright.dome.Form;
+import collarwright.dome.FrameSettings;
 import collarwright.dome.Opening;
 import collarwright.dome.SphereSettings;
 import java.io.IOException;
@@ -24,6 +26,11 @@ final class DomeJson {
         out.object("dome", () -> {
             if (source instanceof DomeSettings settings) {
                 dome(settings);
+            } else if (source instanceof FrameSettings settings) {
+                frame(settings);
+            }
+            if (!source.openings().isEmpty()) {
+                out.rows("openings", source.openings(), this::opening);
             }
         });
     }
@@ -48,9 +55,22 @@ final class DomeJson {
         out.text("axis", word(form.axis()));
         foot(settings.foot());
         out.text("tiersFrom", settings.tiersFromFoot() ? "foot" : "apex");
-        if (!settings.openings().isEmpty()) {
-            out.rows("openings", settings.openings(), this::opening);
-        }
+    }
+
+    private void frame(FrameSettings settings) throws IOException {
+        out.text("axis", word(settings.axis()));
+        out.object("frame", () -> {
+            out.text("digest", settings.net().digest());
+            out.text("unit", settings.unit().symbol());
+            out.number("mergeMm", settings.merge());
+            out.number("alikeMm", settings.alike());
+            out.number("feetWithinMm", settings.feetWithin());
+            out.rows("axes", settings.axes(), given -> {
+                out.text("node", Dome.of(settings).nodeId(given.node()));
+                out.numbers(
+                        "axis", given.axis().x(), given.axis().y(), given.axis().z());
+            });
+        });
     }
 
     private void foot(Foot foot) throws IOException {

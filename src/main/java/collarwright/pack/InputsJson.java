@@ -44,7 +44,9 @@ final class InputsJson {
     private void size(SizeRule size) throws IOException {
         out.row("size", () -> {
             out.text("rule", word(size));
-            out.number("valueMm", size.value());
+            if (!(size instanceof SizeRule.AsDrawn)) {
+                out.number("valueMm", size.value());
+            }
             if (size instanceof SizeRule.PiecesPerStock pieces) {
                 out.whole("pieces", pieces.pieces());
                 out.number("stockLengthMm", pieces.stick());
@@ -60,6 +62,9 @@ final class InputsJson {
         }
         if (size instanceof SizeRule.FloorDiameter) {
             return "floor-diameter";
+        }
+        if (size instanceof SizeRule.AsDrawn) {
+            return "as-drawn";
         }
         if (size instanceof SizeRule.Height) {
             return "height";

@@ -6,6 +6,7 @@ import collarwright.dome.DomeSettings;
 import collarwright.dome.DomeSource;
 import collarwright.dome.Foot;
 import collarwright.dome.Form;
+import collarwright.dome.FrameSettings;
 import collarwright.dome.SphereSettings;
 import collarwright.dome.Subdivision;
 import collarwright.units.Decimals;
@@ -19,7 +20,10 @@ final class DomeWords {
     private DomeWords() {}
 
     static String of(DomeSource source) {
-        return source instanceof DomeSettings settings ? dome(settings) : "a frame from outside";
+        if (source instanceof FrameSettings frame) {
+            return "a frame from outside, read in " + frame.unit().symbol();
+        }
+        return dome((DomeSettings) source);
     }
 
     private static String dome(DomeSettings settings) {

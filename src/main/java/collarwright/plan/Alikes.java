@@ -1,5 +1,6 @@
 package collarwright.plan;
 
+import collarwright.dome.FrameSettings;
 import collarwright.hub.Alike;
 import collarwright.job.Job;
 
@@ -9,6 +10,9 @@ final class Alikes {
     private Alikes() {}
 
     static Alike of(Job job) {
-        return Alike.EXACT;
+        Alike alike = job.dome() instanceof FrameSettings frame
+                ? Alike.within(frame.alike(), frame.alike() / job.hub().body().outerRadius())
+                : Alike.EXACT;
+        return job.strut().tieHole().isPresent() ? alike : alike.untwisted();
     }
 }

@@ -26,15 +26,15 @@ final class FrameChecks {
     private final Hubs hubs;
     private final Set<Integer> feet;
     private final Set<String> corners = new HashSet<>();
+    private final boolean generated;
     private final List<Finding> findings = new ArrayList<>();
 
     private FrameChecks(Job job, Hubs hubs) {
+        this.generated = job.dome() instanceof DomeSettings;
         this.hubs = hubs;
         this.dome = hubs.dome();
         this.feet = new HashSet<>(dome.feet());
-        if (job.dome() instanceof DomeSettings settings) {
-            settings.openings().stream().map(Opening::corners).forEach(corners::addAll);
-        }
+        job.dome().openings().stream().map(Opening::corners).forEach(corners::addAll);
     }
 
     static List<Finding> of(Job job, Hubs hubs) {
@@ -104,7 +104,11 @@ final class FrameChecks {
                     "a count of 0 or more: struts less 3 for each hub, and 3 for each foot hub that is held"
                             + " (6 for the whole where there is no foot)",
                     count + "; the frame may be a mechanism",
-                    "add struts, close openings, or have somebody licensed look at it"));
+                    "add struts, close openings, or have somebody licensed look at it",
+                    generated
+                            ? "a count of 0 or more would not prove that the frame is stiff"
+                            : "if more hubs stand on the ground than the " + feet.size()
+                                    + " lowest, tell how high above the lowest they are: feet-within = \"…\""));
         }
     }
 

@@ -79,6 +79,15 @@ public sealed interface SizeRule {
         }
     }
 
+    /** The size that a frame from outside has of itself. */
+    record AsDrawn() implements SizeRule {
+        /** Its millimetres are millimetres. */
+        @Override
+        public double value() {
+            return 1;
+        }
+    }
+
     private static void check(double value) {
         if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("a dome's size is above 0, not " + value);

@@ -73,8 +73,8 @@ public record StrutLayout(double radius, List<StrutType> types) {
 
     private static double radius(Hubs hubs, SizeRule rule, StrutSettings settings, Clearance clearance) {
         Dome dome = hubs.dome();
-        if (rule instanceof SizeRule.Radius r) {
-            return r.value();
+        if (rule instanceof SizeRule.Radius || rule instanceof SizeRule.AsDrawn) {
+            return rule.value();
         }
         if (rule instanceof SizeRule.FloorDiameter f) {
             if (dome.footRadius() == 0) {
