@@ -353,9 +353,10 @@ def check_inputs(given):
         return value
     number = (int, float)
     need("dome", dict, lambda v: "base" in v or "frame" in v, "a dome or a frame")
-    need("size.rule", str, lambda v: v in ("radius", "floor-diameter", "height", "longest-strut", "pieces-per-stock")
-         or "frame" in given["dome"], "a known rule")
-    need("size.valueMm", number, lambda v: 0 < v < inf, "a length above 0")
+    need("size.rule", str, lambda v: v in ("radius", "floor-diameter", "height", "longest-strut", "pieces-per-stock",
+                                              "as-drawn"), "a known rule")
+    if (given.get("size") or {}).get("rule") != "as-drawn":
+        need("size.valueMm", number, lambda v: 0 < v < inf, "a length above 0")
     for low, mid, high in (("strut.odMinMm", "strut.odMm", "strut.odMaxMm"),
                            ("collar.wallMinMm", "collar.wallMm", "collar.wallMaxMm")):
         a = need(low, number, lambda v: v > 0, "a length above 0")

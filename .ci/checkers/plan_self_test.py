@@ -7,8 +7,9 @@ import copy
 import json
 import time
 from collections import Counter
-from math import acos, asin, atan, cos, degrees, hypot, pi, radians, sin, sqrt, tan
+from math import acos, asin, atan, atan2, cos, degrees, hypot, pi, radians, sin, sqrt, tan
 
+import plan_dome
 import plan_model as model
 from plan_compare import compare
 from plan_job import length
@@ -62,7 +63,7 @@ def counts_and_chords():
     for n in (2, 3, 4):
         for hub in model.Hubs(spheres[n]).holes:
             for hole in hub:
-                check("axial", f"{n}v", hole[1], asin(spheres[n].type_chords[hole[2]] / 2), 1e-12)
+                check("axial", f"{n}v", hole[1], asin(spheres[n].type_chords[hole[2][0]] / 2), 1e-12)
     # 2v B is exactly 18 degrees and 4v D exactly 9 (half of 36 and of 18 degrees of arc; textbook).
     check("axial", "2v B", degrees(asin(spheres[2].type_chords[1] / 2)), 18.0, 1e-12)
     check("axial", "4v D", degrees(asin(spheres[4].type_chords[4] / 2)), 9.0, 1e-12)
@@ -111,7 +112,7 @@ def hubs():
         found = Counter()
         for hub in model.Hubs(model.Dome(n, rows)).holes:
             gaps = [degrees(model.turn(hub[(k + 1) % len(hub)][0] - hub[k][0])) for k in range(len(hub))]
-            there = tuple((h[2], gap) for h, gap in zip(hub, gaps))
+            there = tuple((h[2][0], gap) for h, gap in zip(hub, gaps))
             back = tuple((there[-k][0], there[-k - 1][1]) for k in range(len(hub)))   # seen from inside
             for row in table:
                 if any(same_cycle(row, way) for way in (there, back)):
@@ -212,11 +213,105 @@ def collar_and_strut():
         check("lengths", str(text), length(text, "mm"), mm, 1e-12)
 
 
+def dome(**changes):
+    """A dome as inputs.dome has it."""
+    usual = {"base": "icosahedron", "breakdown": [2, 0], "subdivision": "chords", "up": "vertex", "tiers": 3,
+             "heightFactor": 1, "axis": "fitted", "foot": "natural", "tiersFrom": "apex"}
+    out = {**usual, **changes}
+    if "cutHeight" in changes:
+        del out["tiers"]
+    return out
+
+
+def shell(**changes):
+    return plan_dome.shell(dome(**changes))[0]
+
+
+def chords(frame):
+    return Counter(round(plan_dome.length(plan_dome.minus(frame.points[a], frame.points[b])), 6) for a, b in frame.edges)
+
+
+def nets():
+    # V = aT + 2, E = 3aT with T = b2 + bc + c2: A. Siber, Symmetry 12(4):556 (2020) for the icosahedron; Euler's formula
+    # V - E + F = 2 with 3F = 2E for the others.
+    for base, a in plan_dome.BASES.items():
+        for b, c in ((1, 0), (2, 0), (1, 1), (2, 1), (1, 2), (3, 1), (2, 2), (4, 3)):
+            t = b * b + b * c + c * c
+            sphere = plan_dome.Sphere(base, [b, c], "chords", "vertex")
+            check("nets", f"{base} ({b}, {c})", (len(sphere.points), len(sphere.edges)), (a * t + 2, 3 * a * t))
+            check("nets", f"{base} on the sphere", max(abs(plan_dome.length(p) - 1) for p in sphere.points) < 1e-12, True)
+            flipped = {frozenset(tuple(round(x, 6) + 0.0 for x in (p[0], -p[1], p[2])) for p in (sphere.points[i], sphere.points[j]))
+                       for i, j in sphere.edges}
+            other = plan_dome.Sphere(base, [c, b] if c else [b, c], "chords", "vertex")
+            same = {frozenset(tuple(round(x, 6) + 0.0 for x in other.points[k]) for k in e) for e in other.edges}
+            # The mirror image of (b, c) is (c, b): Coxeter 1971 (from memory).
+            check("nets", f"{base} ({b}, {c}) mirrored", flipped == same, True)
+    # Edge of the octahedron sqrt 2, of the tetrahedron sqrt(8/3), on a sphere of radius 1: textbook. All else of the two
+    # solids: computed separately for this project by another program. Class II of the icosahedron: chord of the
+    # icosahedron's corner to its face's middle, and the edge of the dodecahedron, 0.7136442 (textbook).
+    for base, n, table in (("octahedron", 1, {1.414214: 12}), ("octahedron", 2, {.765367: 24, 1.0: 24}),
+                           ("octahedron", 3, {.459506: 24, .632456: 36, .671421: 48}),
+                           ("octahedron", 4, {.320364: 24, .438871: 48, .447214: 24, .459506: 24, .517638: 48, .57735: 24}),
+                           ("tetrahedron", 1, {1.632993: 6}), ("tetrahedron", 2, {.919402: 12, 1.414214: 12}),
+                           ("tetrahedron", 3, {.50914: 12, .852803: 18, .977514: 24})):
+        check("nets", f"{base} {n}v", dict(sorted(chords(shell(base=base, breakdown=[n, 0], cutHeight=-1)).items())), table)
+    for b, table in ((1, {.640852: 60, .713644: 30}), (2, {.286505: 60, .333333: 60, .356822: 120, .362843: 120})):
+        check("nets", f"class II {b}", dict(sorted(chords(shell(breakdown=[b, b], cutHeight=-1)).items())), table)
+    # Equal arcs: the shortest chord beside a corner, a_s = 2 sin(arccos(1/sqrt5)/(2s)); printed for s = 2 to 5 in
+    # Wikipedia, "Geodesic grid", table of parameters.
+    for n, printed in ((2, .5465330578253433), (3, .3669588160039673), (4, .2759044842552674), (5, .2209776477808279)):
+        frame = shell(breakdown=[n, 0], subdivision="arcs", cutHeight=-1)
+        corner = [length for length in (plan_dome.length(plan_dome.minus(frame.points[a], frame.points[b]))
+                                        for a, b in frame.edges if 0 in (a, b))]
+        for found in corner:
+            check("nets", f"equal arcs {n}", found, printed, 1e-12)
+    # Left and right: from the corner at +z of (2, 1) two steps along the grid, then one turned left, lead to a corner.
+    left = shell(breakdown=[2, 1], cutHeight=-1)
+    near = {k: [j for e in left.edges for i, j in (e, e[::-1]) if i == k] for k in range(len(left.points))}
+    ends = set()
+    for first in near[0]:
+        ahead = max(near[first], key=lambda k: plan_dome.dot(plan_dome.unit(plan_dome.minus(left.points[k], left.points[first])),
+                                                             plan_dome.minus(left.points[first], left.points[0])))
+        way = plan_dome.minus(left.points[ahead], left.points[first])
+        for k in near[ahead]:
+            step = plan_dome.minus(left.points[k], left.points[ahead])
+            side = plan_dome.dot(plan_dome.cross(way, step), left.points[ahead])     # > 0: to the left from outside
+            if 30 < degrees(atan2(side, plan_dome.dot(way, step))) < 90:
+                ends.add(len(near[k]))
+    check("nets", "(2, 1) turns left to a corner of five", ends, {5})
+
+
+def shapes():
+    # 3v 5/9, foot levelled to the middle: its plane is the mean of the two colatitudes; a riser there leans
+    # -arcsin(-z) from the hub's plane (geometry of a vertical line and a radial axis; textbook).
+    flat = shell(breakdown=[3, 0], tiers=5, foot="level", footPlane="least-move")
+    heights = {round(flat.points[k][2], 12) for k in flat.feet}
+    check("shapes", "level", len(heights), 1)
+    check("shapes", "riser's tilt", degrees(asin(heights.pop())), -10.35, .005)
+    # An ellipsoid of revolution has the normal (x, y, z / f2) at (x, y, z): calculus, textbook. The fitted axis comes
+    # near it as the net gets finer.
+    for n, off in ((4, 3.0), (12, .5)):
+        frame = shell(base="octahedron", breakdown=[n, 0], cutHeight=0.0, heightFactor=.8)
+        worst = max(degrees(acos(min(1.0, plan_dome.dot(axis, plan_dome.unit((p[0], p[1], p[2] / .64))))))
+                    for k, (p, axis) in enumerate(zip(frame.points, frame.axes)) if k not in frame.feet)
+        check("shapes", f"ellipsoid {n}v axes within {off}: {worst:.3f}", worst < off, True)
+    # On a sphere the fitted axis is radial: each strut's rise is its length's square over the diameter (textbook).
+    frame = shell(breakdown=[3, 1], cutHeight=0.0)
+    for p, axis in zip(frame.points, plan_dome.axes(frame.points, frame.edges, "fitted", (0.0, 0.0, 0.0))):
+        check("shapes", "radial", plan_dome.dot(p, axis), 1.0, 1e-12)
+    # Tiers of the doorway and the silo: hand counts. A half 2v has ten foot hubs, so ten risers, ten sills, ten quads.
+    frame, tiers = plan_dome.shell(dome(foot="riser", footPlane="least-move", riserHeightMm=1000.0, riserDiagonals=True))
+    silo = plan_dome.finished(frame, tiers, dome(foot="riser", footPlane="least-move", riserHeightMm=1000.0,
+                                                 riserDiagonals=True), 2000.0)
+    check("shapes", "silo", (len(silo.points), len(silo.edges), Counter(silo.roles)["riser"], len(silo.feet)),
+          (26 + 10, 65 + 30, 10, 10))
+
+
 def sample(frequency, rows):
     """Inputs of an invented job."""
     cutters = [{"id": f"K{k:02d}", "sizeMm": 40 + k / 2, "asDrilledMinMm": 39.9 + k / 2, "asDrilledMm": 40 + k / 2,
                 "asDrilledMaxMm": 40.2 + k / 2} for k in range(24)]
-    return {"frequency": frequency, "rows": rows, "size": {"rule": "radius", "valueMm": 2600.0},
+    return {"dome": dome(breakdown=[frequency, 0], tiers=rows), "size": {"rule": "radius", "valueMm": 2600.0},
             "strut": {"odMinMm": 39.9, "odMm": 40.05, "odMaxMm": 40.2, "tieHole": {"diameterMm": 6, "fromEndMm": 18}},
             "collar": {"outerRadiusMm": 80.05, "wallMinMm": 6.2, "wallMm": 6.4, "wallMaxMm": 6.6, "widthMm": 80},
             "ring": {"radiusMm": 45, "widthMm": 40}, "endGapMm": 2, "fit": "reach", "nearestBandDeg": 0.5,
@@ -236,7 +331,8 @@ def whole_plans():
               ("members", 9, "a", "hole"), ("members", 9, "b", "node"), ("patterns", 1, "holes", 2, "requiredMm"),
               ("patterns", 1, "holes", 2, "cutter"), ("patterns", 1, "holes", 0, "tiltMaxDeg"), ("counts", "ties"),
               ("strutTypes", 0, "cutMm"), ("strutTypes", 2, "ends", 1, "axialDeg"), ("hubTypes", 3, "struts", 1, "azimuthDeg"),
-              ("order", "collars"), ("dome", "radiusMm"), ("hubTypes", 3, "pattern")]
+              ("order", "collars"), ("dome", "radiusMm"), ("hubTypes", 3, "pattern"), ("nodes", 4, "axis", 1), ("hubTypes", 1, "struts", 0, "end"),
+              ("counts", "maxwell")]
     for path in damage:
         for kind in ("change", "remove", "nan"):
             broken = copy.deepcopy(plan)
@@ -296,7 +392,7 @@ def off_by(here, there, hole):
 
 def run():
     """Runs all checks, prints the result, returns the exit code."""
-    for part in (counts_and_chords, portions, hubs, contact, collar_and_strut, whole_plans):
+    for part in (counts_and_chords, portions, hubs, nets, shapes, contact, collar_and_strut, whole_plans):
         part()
     for line in FAILURES:
         print("FAILED " + line)
