@@ -225,8 +225,10 @@ def smallest(m):
     return n
 
 
-def axes(points, edges, kind, centre):
-    """Hub axes: unit n and kappa of least sum (v.n + kappa L^2/2)^2, or the n of least spread of q.n."""
+def axes(points, edges, kind, centre, instead=None):
+    """Hub axes: unit n and kappa of least sum (v.n + kappa L^2/2)^2, or the n of least spread of q.n.
+
+    Where two directions are as good, the axis is what instead says of the node's place."""
     around = [[] for _ in points]
     for a, b in edges:
         around[a].append(minus(points[b], points[a]))
@@ -242,6 +244,11 @@ def axes(points, edges, kind, centre):
         square = sum(w * w for w in weights)
         pull = plus(*(times(w, v) for w, v in zip(weights, rows)))
         m = [[sum(v[i] * v[j] for v in rows) - pull[i] * pull[j] / square for j in range(3)] for i in range(3)]
+        # The sum of the principal 2 x 2 minors over the trace is the second eigenvalue when the least is next to none.
+        minors = sum(m[i][i] * m[j][j] - m[i][j] ** 2 for i, j in ((0, 1), (0, 2), (1, 2)))
+        if instead and minors <= 1e-10 * (m[0][0] + m[1][1] + m[2][2]) ** 2:
+            found.append(instead(point))
+            continue
         n = smallest(m)
         out = minus(point, centre)
         sense = dot(n, out)
@@ -311,7 +318,7 @@ def shell(given):
     factor = given["heightFactor"]
     if factor != 1 or given["axis"] != "fitted":
         at = [(x, y, z * factor) for x, y, z in at]
-        axis = axes(at, edges, given["axis"], (0.0, 0.0, 0.0))
+        axis = axes(at, edges, given["axis"], (0.0, 0.0, 0.0), lambda p: unit((p[0], p[1], p[2] / factor ** 2)))
     return Frame(at, axis, edges, ["shell"] * len(edges), None, standing, moved), tiers
 
 

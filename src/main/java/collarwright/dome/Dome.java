@@ -61,7 +61,16 @@ public final class Dome {
             coordinates[3 * node + 2] *= form.heightFactor();
         }
         DomeParts shaped = round.on(coordinates, coordinates);
-        return shaped.on(coordinates, HubAxes.of(shaped, form.axis(), new Vec3(0, 0, 0)));
+        double[] axes = HubAxes.of(shaped, form.axis(), new Vec3(0, 0, 0));
+        double square = form.heightFactor() * form.heightFactor();
+        for (int node = 0; node < round.nodeCount(); node++) {
+            // Where the struts leave the axis open, as three in one plane do, it is square to the ellipsoid.
+            if (Double.isNaN(axes[3 * node])) {
+                Vec3 at = shaped.node(node);
+                DomeParts.put(axes, node, new Vec3(at.x(), at.y(), at.z() / square).unit());
+            }
+        }
+        return shaped.on(coordinates, axes);
     }
 
     /**

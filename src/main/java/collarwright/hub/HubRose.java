@@ -15,6 +15,8 @@ final class HubRose {
     /** Where "up the dome" falls on a hub's plane shorter than this, the +x meridian takes its place. */
     private static final double POLE = 1e-6;
 
+    private static final double SAME = 1e-9;
+
     private final Dome dome;
     private final StrutKinds kinds;
     private final int[] end = new int[MOST_STRUTS];
@@ -135,7 +137,8 @@ final class HubRose {
         if (!gapsKnown) {
             for (int k = 0; k < size; k++) {
                 double angle = StrictMath.atan2(gapSin[k], gapCos[k]);
-                gap[k] = angle <= 0 ? angle + 2 * StrictMath.PI : angle;
+                // Struts of one azimuth, whatever rounding says, have no gap; no collar is made for them.
+                gap[k] = angle < -SAME ? angle + 2 * StrictMath.PI : StrictMath.max(0, angle);
             }
             gapsKnown = true;
         }

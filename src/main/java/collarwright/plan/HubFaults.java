@@ -22,6 +22,9 @@ final class HubFaults {
     /** A strut that leans further than this goes in along the pipe, not through its wall. Our choice, no source. */
     static final double STEEPEST_DEGREES = 70;
 
+    /** Directions nearer than this are one, rad. */
+    private static final double SAME_DIRECTION = 1e-6;
+
     private final Dome dome;
     private final DomeSource source;
     private final int[] struts;
@@ -66,6 +69,44 @@ final class HubFaults {
         if (findings.isEmpty()) {
             steep();
         }
+        if (findings.isEmpty() && !dome.onSphere()) {
+            oneBelowTheOther();
+        }
+    }
+
+    // Two struts of one azimuth would need one hole: between them no web can be.
+    private void oneBelowTheOther() {
+        List<List<Vec3>> around = new ArrayList<>();
+        for (int node = 0; node < dome.nodeCount(); node++) {
+            around.add(new ArrayList<>(6));
+        }
+        boolean[] faulty = new boolean[dome.nodeCount()];
+        for (int m = 0; m < dome.memberCount(); m++) {
+            int a = dome.memberA(m);
+            int b = dome.memberB(m);
+            faulty[a] |= meets(around.get(a), flat(dome.node(b).minus(dome.node(a)), dome.axis(a)));
+            faulty[b] |= meets(around.get(b), flat(dome.node(a).minus(dome.node(b)), dome.axis(b)));
+        }
+        int[] found =
+                IntStream.range(0, faulty.length).filter(node -> faulty[node]).toArray();
+        if (found.length > 0) {
+            findings.add(Finding.stop(
+                    Code.HUB_AXIS,
+                    new Where.Part(FrameShape.named(dome, found)),
+                    "struts that leave the hub in different directions round its axis",
+                    "two of them one above the other",
+                    "leave one of them out, or give the hub another axis"));
+        }
+    }
+
+    private static Vec3 flat(Vec3 along, Vec3 axis) {
+        return along.minus(axis.times(along.dot(axis))).unit();
+    }
+
+    private static boolean meets(List<Vec3> others, Vec3 flat) {
+        boolean found = others.stream().anyMatch(other -> other.minus(flat).norm() < SAME_DIRECTION);
+        others.add(flat);
+        return found;
     }
 
     private void each(IntPredicate fault, String expected, java.util.function.IntFunction<String> found, String cure) {

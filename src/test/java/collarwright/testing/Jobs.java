@@ -3,6 +3,7 @@ package collarwright.testing;
 import collarwright.collar.Fix;
 import collarwright.collar.HubSettings;
 import collarwright.dome.DomeSettings;
+import collarwright.dome.DomeSource;
 import collarwright.geometry.Interval;
 import collarwright.job.Job;
 import collarwright.job.Limits;
@@ -34,7 +35,7 @@ public final class Jobs {
     private static final String OURS = "invented for tests";
     private static final Material PVC = new Material("pvc", "PVC-U", true, 1400);
 
-    private DomeSettings dome = new DomeSettings(3, 5);
+    private DomeSource dome = new DomeSettings(3, 5);
     private SizeRule size = new SizeRule.Radius(2600);
     private RoundStock strut = pipe("pvc 40", new Interval(39.9, 40.05, 40.2), Interval.between(3.0, 3.4));
     private double rims;
@@ -104,6 +105,12 @@ public final class Jobs {
     }
 
     /** Another dome. */
+    public Jobs dome(DomeSource another) {
+        dome = another;
+        return this;
+    }
+
+    /** With another frequency and rows. */
     public Jobs dome(int frequency, int rows) {
         dome = new DomeSettings(frequency, rows);
         return this;
