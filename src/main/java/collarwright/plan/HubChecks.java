@@ -195,8 +195,11 @@ final class HubChecks {
                 hole -> new Check.Limits(OptionalDouble.of(0), 0, GEOMETRY),
                 new HoleCheck.Words(
                         this::between,
-                        hole -> List.of("take a centre ring at least " + up(-2 * roomBeside(hole))
-                                + " mm larger in diameter, so that the ends stay clear of each other")));
+                        hole -> List.of(
+                                Double.isFinite(roomBeside(hole))
+                                        ? "take a centre ring at least " + up(-2 * roomBeside(hole))
+                                                + " mm larger in diameter, so that the ends stay clear of each other"
+                                        : "the two leave the hub side by side: leave one of them out")));
     }
 
     // How much further back the nearer of two neighbouring ends stands than it must.

@@ -36,9 +36,15 @@ class LookTest {
     private static final int SHEET_PIXELS = 1700;
 
     static List<Path> files(String suffix) throws IOException {
-        try (Stream<Path> all = Files.walk(ProjectFolder.top().resolve("output-samples"))) {
-            return all.filter(p -> p.toString().endsWith(suffix)).sorted().toList();
+        List<Path> tops = new ArrayList<>(DomePacks.all());
+        tops.add(ProjectFolder.top().resolve("output-samples"));
+        List<Path> found = new ArrayList<>();
+        for (Path top : tops) {
+            try (Stream<Path> all = Files.walk(top)) {
+                all.filter(p -> p.toString().endsWith(suffix)).sorted().forEach(found::add);
+            }
         }
+        return found;
     }
 
     static List<Path> pdfs() throws IOException {
@@ -144,7 +150,8 @@ class LookTest {
     }
 
     private static Path picture(Path file, String suffix) throws IOException {
-        Path top = ProjectFolder.top().resolve("output-samples");
+        Path samples = ProjectFolder.top().resolve("output-samples");
+        Path top = file.startsWith(samples) ? samples : ProjectFolder.target().resolve("dome-packs");
         String name = top.relativize(file)
                 .toString()
                 .replace('\\', '/')

@@ -29,7 +29,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * The samples' packs as files, held against programs from outside that share no code with ours: an independent model of
+ * The samples' packs, and those of a dome of each kind, as files, held against programs from outside that share no code with ours: an independent model of
  * the plan, the RS274/NGC interpreter, a strict DXF reader, PDF tools. With {@code -Dpacks=FOLDER} it holds the packs in
  * that folder instead.
  */
@@ -37,11 +37,11 @@ class PackOracleTest {
 
     static List<Path> packs() throws IOException {
         String other = System.getProperty("packs");
+        List<Path> packs = new ArrayList<>(other == null ? DomePacks.all() : List.of());
         Path top = other == null ? ProjectFolder.top().resolve("output-samples") : Path.of(other);
         try (Stream<Path> found = Files.walk(top, 2)) {
-            return found.filter(f -> Files.exists(f.resolve("plan.json")))
-                    .sorted()
-                    .toList();
+            found.filter(f -> Files.exists(f.resolve("plan.json"))).sorted().forEach(packs::add);
+            return packs;
         }
     }
 

@@ -228,7 +228,7 @@ class PlanJsonTest {
     void write_text_isLinesOfUtf8() throws IOException {
         String text = new String(PlanJson.write(PackJobs.plan(PackJobs.inch()), List.of()), StandardCharsets.UTF_8);
         assertThat(text)
-                .startsWith("{\n  \"format\": 1,\n  \"job\": {\n    \"title\": ")
+                .startsWith("{\n  \"format\": 2,\n  \"job\": {\n    \"title\": ")
                 .endsWith("\n}\n")
                 .contains("Größe", "Δ")
                 .doesNotContain("\r", "\t", "-0.0,", "NaN", "Infinity");

@@ -39,7 +39,9 @@ public record Arrows(String root) {
         arrows.put("units", Set.of("finding"));
         arrows.put("stock", Set.of("finding", "geometry", "units"));
         Set<String> ground = Set.copyOf(arrows.keySet());
+        arrows.put("frame", Set.of("finding", "geometry", "units"));
         Set<String> upstream = new LinkedHashSet<>(ground);
+        upstream.add("frame");
         for (String stage : LINE) {
             arrows.put(stage, Set.copyOf(upstream));
             upstream.add(stage);

@@ -39,6 +39,7 @@ public record HouseRules(String root) {
             "finding",
             "geometry",
             "stock",
+            "frame",
             "dome",
             "hub",
             "collar",

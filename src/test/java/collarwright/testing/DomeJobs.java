@@ -1,0 +1,54 @@
+package collarwright.testing;
+
+import collarwright.job.BundledProfiles;
+import collarwright.job.FrameFiles;
+import collarwright.job.Job;
+import collarwright.job.JobReader;
+import collarwright.job.JobReading;
+import collarwright.job.Profiles;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The jobs in {@code src/test/resources/domes}: a dome of each kind, and a frame from outside. */
+public final class DomeJobs {
+    private DomeJobs() {}
+
+    /** Their files. */
+    public static List<Path> files() throws IOException {
+        Path folder = ProjectFolder.top().resolve("src/test/resources/domes");
+        try (Stream<Path> folders = Files.list(folder)) {
+            return folders.map(f -> f.resolve("job.toml"))
+                    .filter(Files::exists)
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    /** The jobs themselves. */
+    public static List<Job> all() throws IOException {
+        List<Job> jobs = new ArrayList<>();
+        for (Path file : files()) {
+            JobReading reading = JobReader.read(
+                    file.toString(),
+                    Files.readAllBytes(file),
+                    Profiles.load(List.of(new BundledProfiles())),
+                    name -> opened(file.resolveSibling(name)));
+            jobs.add(reading.job().orElseThrow(() -> new AssertionError(reading.findings())));
+        }
+        return jobs;
+    }
+
+    private static FrameFiles.Opened opened(Path file) {
+        try {
+            return new FrameFiles.Opened(Optional.of(Files.readAllBytes(file)), List.of());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
