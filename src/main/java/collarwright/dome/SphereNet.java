@@ -5,30 +5,42 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * A whole sphere: the grid of a breakdown on every face of the base, pushed out to the unit sphere and turned so that
- * what is to be up is up.
+ * A whole sphere: the grid of a breakdown on every triangle of the base, brought to the unit sphere.
  *
- * <p>A grid point is a whole-number mixture of the corners of its face, in parts of T. Points on a shared edge or corner
- * are one node, because a node is named by those corners and parts alone. A line of the grid that leaves a face goes on in
- * the face beyond the edge, folded flat into the same plane.
+ * <p>A grid point is a whole-number mixture of the corners of its triangle, in parts of T. Points on a shared edge or
+ * corner are one node, because a node is named by those corners and parts alone. A line of the grid that leaves a triangle
+ * goes on in the one beyond the edge, folded flat into the same plane.
  */
 final class SphereNet {
 
-    private static final int NO_CORNER = 15;
-    private static final int PART_BITS = 15;
+    /** Steps to the six neighbours on the grid, counted along its first axis and the axis 60° to the left of it. */
+    private final int[][] steps = {{1, 0}, {0, 1}, {-1, 1}, {-1, 0}, {0, -1}, {1, -1}};
+
+    private static final int MOST_CORNERS = 16;
+    private static final int MOST_NEIGHBOURS = 6;
 
     private final Breakdown breakdown;
-    private final List<Vec3> corners;
     private final List<int[]> faces;
-    private final int[] beyond = new int[(NO_CORNER + 1) * (NO_CORNER + 1)];
+    private final int[] beyond = new int[MOST_CORNERS * MOST_CORNERS];
     private final long[] keys;
-    private final long[] edges;
     private final double[] coordinates;
+    private final int[] edges;
 
-    SphereNet(SphereSettings sphere) {
-        this.breakdown = sphere.breakdown();
-        Base base = sphere.base();
-        this.corners = base.corners();
+    /** A sphere of equal chords with a corner of the base up. */
+    SphereNet(Base base, Breakdown breakdown) {
+        this(base, breakdown, Subdivision.CHORDS, Up.VERTEX);
+    }
+
+    /**
+     * Lays out a sphere.
+     *
+     * @throws IllegalArgumentException for equal arcs of any class but I
+     */
+    SphereNet(Base base, Breakdown breakdown, Subdivision subdivision, Up up) {
+        if (subdivision == Subdivision.ARCS && breakdown.geodesicClass() != 1) {
+            throw new IllegalArgumentException("equal arcs are for class I (c = 0) only, not " + breakdown);
+        }
+        this.breakdown = breakdown;
         this.faces = base.faces();
         for (int[] face : faces) {
             for (int k = 0; k < 3; k++) {
@@ -36,12 +48,12 @@ final class SphereNet {
             }
         }
         this.keys = nodes();
+        this.coordinates = places(new FacePoints(subdivision, up.turned(base)));
         this.edges = edges();
-        this.coordinates = coordinates(sphere);
     }
 
     private static int side(int from, int to) {
-        return from * (NO_CORNER + 1) + to;
+        return from * MOST_CORNERS + to;
     }
 
     int nodeCount() {
@@ -50,68 +62,42 @@ final class SphereNet {
 
     /** Members in the order of their first and second node, the first the lower one. */
     int edgeCount() {
-        return edges.length;
+        return edges.length / 2;
     }
 
     int edgeA(int edge) {
-        return (int) (edges[edge] / keys.length);
+        return edges[2 * edge];
     }
 
     int edgeB(int edge) {
-        return (int) (edges[edge] % keys.length);
+        return edges[2 * edge + 1];
     }
 
     Vec3 node(int node) {
-        return DomeParts.vector(coordinates, node);
+        return new Vec3(coordinates[3 * node], coordinates[3 * node + 1], coordinates[3 * node + 2]);
     }
 
-    /** Three for each node. They belong to the net. */
+    /** x, y and z of every node in turn, on the unit sphere; a copy. */
     double[] coordinates() {
-        return coordinates;
+        return coordinates.clone();
     }
 
-    private double[] coordinates(SphereSettings sphere) {
-        Turned turned = Turned.of(sphere, corners, faces.get(0));
-        boolean arcs = sphere.subdivision() == Subdivision.ARCS;
-        EqualArcs equalArcs = new EqualArcs(breakdown.b());
-        double[] found = new double[3 * keys.length];
-        int[] corner = new int[3];
-        int[] part = new int[3];
-        for (int node = 0; node < keys.length; node++) {
-            unpack(keys[node], corner, part);
-            Vec3 at = arcs ? equalArcs.node(corners, corner, part) : onChords(corner, part);
-            DomeParts.put(found, node, turned.apply(at));
+    private double[] places(FacePoints points) {
+        double[] places = new double[3 * keys.length];
+        for (int i = 0; i < keys.length; i++) {
+            Vec3 at = NodeKeys.point(keys[i], breakdown.t(), points);
+            places[3 * i] = at.x();
+            places[3 * i + 1] = at.y();
+            places[3 * i + 2] = at.z();
         }
-        return found;
-    }
-
-    private void unpack(long key, int[] corner, int[] part) {
-        for (int i = 0; i < 3; i++) {
-            corner[i] = (int) (key >> (4 * (2 - i) + 2 * PART_BITS)) & NO_CORNER;
-        }
-        part[0] = (int) (key >> PART_BITS) & ((1 << PART_BITS) - 1);
-        part[1] = (int) key & ((1 << PART_BITS) - 1);
-        part[2] = breakdown.t() - part[0] - part[1];
-        for (int i = 0; i < 3; i++) {
-            part[i] = corner[i] == NO_CORNER ? 0 : part[i];
-        }
-    }
-
-    private Vec3 onChords(int[] corner, int[] part) {
-        Vec3 sum = new Vec3(0, 0, 0);
-        for (int i = 0; i < 3; i++) {
-            if (part[i] > 0) {
-                sum = sum.plus(corners.get(corner[i]).times(part[i]));
-            }
-        }
-        return sum.unit();
+        return places;
     }
 
     private long[] nodes() {
         long[] found = new long[faces.size() * (breakdown.t() + 3 * (breakdown.b() + breakdown.c()) + 3)];
         int[] count = {0};
         for (int[] face : faces) {
-            onGrid((x, y) -> found[count[0]++] = key(face, parts(x, y)));
+            onGrid((x, y) -> found[count[0]++] = NodeKeys.key(face, parts(x, y)));
         }
         return Arrays.stream(found, 0, count[0]).sorted().distinct().toArray();
     }
@@ -144,56 +130,66 @@ final class SphereNet {
         return parts[0] >= 0 && parts[1] >= 0 && parts[2] >= 0;
     }
 
-    // Corners with a part of the node, in their order; then the parts of the first two.
-    private static long key(int[] face, int[] parts) {
-        long[] held = new long[3];
-        for (int i = 0; i < 3; i++) {
-            held[i] = parts[i] == 0 ? (long) NO_CORNER << PART_BITS : ((long) face[i] << PART_BITS) | parts[i];
-        }
-        Arrays.sort(held);
-        long key = 0;
-        for (long h : held) {
-            key = (key << 4) | (h >> PART_BITS);
-        }
-        long mask = (1 << PART_BITS) - 1;
-        return (((key << PART_BITS) | (held[0] & mask)) << PART_BITS) | (held[1] & mask);
-    }
-
-    private long[] edges() {
-        int t = breakdown.t();
-        long[] found = new long[6 * faces.size() * (t + 3 * (breakdown.b() + breakdown.c()) + 3)];
-        int[] count = {0};
+    // Up to six neighbours of every node, those of a higher number only. Collected node by node, because sorting all
+    // edges
+    // took longer than all else together.
+    private int[] edges() {
+        int[] higher = new int[MOST_NEIGHBOURS * keys.length];
+        int[] count = new int[keys.length];
         for (int[] face : faces) {
-            onGrid((x, y) -> {
-                int from = index(key(face, parts(x, y)));
-                // The six neighbours on the grid, along its first axis and the axis 60° to the left of it.
-                for (int step = 0; step < 6; step++) {
-                    int right = step == 0 || step == 5 ? 1 : step == 2 || step == 3 ? -1 : 0;
-                    int left = step == 1 || step == 2 ? 1 : step == 4 || step == 5 ? -1 : 0;
-                    int to = reached(face, parts(x + right, y + left));
-                    if (to > from) {
-                        found[count[0]++] = (long) from * keys.length + to;
-                    }
-                }
-            });
+            join(face, higher, count);
         }
-        return Arrays.stream(found, 0, count[0]).sorted().distinct().toArray();
+        int[] edges = new int[2 * Arrays.stream(count).sum()];
+        int filled = 0;
+        for (int from = 0; from < keys.length; from++) {
+            int first = MOST_NEIGHBOURS * from;
+            Arrays.sort(higher, first, first + count[from]);
+            for (int i = 0; i < count[from]; i++) {
+                edges[filled++] = from;
+                edges[filled++] = higher[first + i];
+            }
+        }
+        return edges;
     }
 
-    // The node at a grid point in the face or just beyond one of its edges; −1 if it is beyond a corner, where the
-    // faces
-    // there have it themselves.
-    private int reached(int[] face, int[] parts) {
-        if (inside(parts)) {
-            return index(key(face, parts));
+    private void join(int[] face, int[] higher, int[] count) {
+        // One point more all round, so that every step from the grid ends in the table.
+        int wide = breakdown.b() + breakdown.c() + 3;
+        int origin = breakdown.c() + 1 + wide;
+        int[] numbers = new int[wide * wide];
+        Arrays.fill(numbers, -1);
+        onGrid((x, y) -> numbers[origin + x + wide * y] = index(NodeKeys.key(face, parts(x, y))));
+        onGrid((x, y) -> {
+            int from = numbers[origin + x + wide * y];
+            for (int[] step : steps) {
+                int to = numbers[origin + x + step[0] + wide * (y + step[1])];
+                to = to < 0 ? beyondEdge(face, parts(x + step[0], y + step[1])) : to;
+                if (to > from && !has(higher, from, count[from], to)) {
+                    higher[MOST_NEIGHBOURS * from + count[from]++] = to;
+                }
+            }
+        });
+    }
+
+    private static boolean has(int[] higher, int from, int count, int to) {
+        for (int i = MOST_NEIGHBOURS * from; i < MOST_NEIGHBOURS * from + count; i++) {
+            if (higher[i] == to) {
+                return true;
+            }
         }
+        return false;
+    }
+
+    // The node at a grid point just beyond one of the face's edges; −1 if it is beyond a corner, where the faces there
+    // have it themselves.
+    private int beyondEdge(int[] face, int[] parts) {
         for (int k = 0; k < 3; k++) {
             if (parts[k] < 0) {
                 int i = (k + 1) % 3;
                 int j = (k + 2) % 3;
                 int other = beyond[side(face[i], face[j])];
                 int[] folded = {parts[i] + parts[k], parts[j] + parts[k], -parts[k]};
-                return inside(folded) ? index(key(new int[] {face[i], face[j], other}, folded)) : -1;
+                return inside(folded) ? index(NodeKeys.key(new int[] {face[i], face[j], other}, folded)) : -1;
             }
         }
         return -1;

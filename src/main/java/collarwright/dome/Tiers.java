@@ -31,7 +31,7 @@ final class Tiers {
     }
 
     static Tiers of(SphereSettings sphere) {
-        return new Tiers(new SphereNet(sphere));
+        return new Tiers(new SphereNet(sphere.base(), sphere.breakdown(), sphere.subdivision(), sphere.up()));
     }
 
     /** The number of the last tier of the whole sphere. */

@@ -1,12 +1,17 @@
 package collarwright.testing;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
-/** Geodesic spheres (class I, vertices on the unit sphere) as three.js builds them, in 32-bit floats. */
+/** Geodesic spheres (class I, vertices on the unit sphere) as three.js builds them, in 32-bit floats; and convex hulls. */
 public final class ThreeJs {
     /** How far two chord factors may lie apart and still count as one: some ten steps of a 32-bit float. */
     private static final double SAME = 2e-6;
@@ -95,6 +100,30 @@ public final class ThreeJs {
         }
     }
 
+    /** The edges of the convex hull of some points; points in one plane are joined by chance. */
+    public static List<Edge> hull(List<Point> points) {
+        String told = points.stream()
+                .map(p -> "[" + p.x() + "," + p.y() + "," + p.z() + "]")
+                .collect(Collectors.joining(",", "[", "]"));
+        try {
+            Path file = Files.createTempFile("points", ".json");
+            try {
+                Files.writeString(file, told);
+                return edges(NodeScript.run("convex-hull.mjs", List.of(file.toString())));
+            } finally {
+                Files.delete(file);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static List<Edge> edges(JsonNode told) {
+        return Json.nodes(told.get("edges")).stream()
+                .map(e -> new Edge(e.get(0).asInt(), e.get(1).asInt()))
+                .toList();
+    }
+
     /** Builds a sphere. */
     public static Sphere sphere(Solid solid, int frequency) {
         JsonNode told =
@@ -106,9 +135,7 @@ public final class ThreeJs {
                                 p.get(1).asDouble(),
                                 p.get(2).asDouble()))
                         .toList(),
-                Json.nodes(told.get("edges")).stream()
-                        .map(e -> new Edge(e.get(0).asInt(), e.get(1).asInt()))
-                        .toList(),
+                edges(told),
                 told.get("faces").size());
     }
 }
