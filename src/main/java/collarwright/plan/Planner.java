@@ -87,7 +87,7 @@ public final class Planner {
         PatternBook book = PatternBook.of(hubs, hub.body(), job.strut().stock().od(), job.drilling());
         for (int i = 0; i < book.sizes().size(); i++) {
             boolean toldAlready =
-                    i % 2 == 1 && book.sizes().get(i).equals(book.sizes().get(i - 1));
+                    i % 2 != 0 && book.sizes().get(i).equals(book.sizes().get(i - 1));
             if (book.sizes().get(i).cutter().isEmpty() && !toldAlready) {
                 findings.add(noCutter(i / 2, book.sizes().get(i)));
             }

@@ -82,7 +82,7 @@ public record PatternBook(List<HoleSize> sizes, List<Pattern> patterns) {
     private static List<Hole> models(List<HoleSize> sizes) {
         List<Hole> models = new ArrayList<>(sizes.size());
         for (int i = 0; i < sizes.size(); i++) {
-            boolean alike = i % 2 == 1 && sizes.get(i).equals(sizes.get(i - 1));
+            boolean alike = i % 2 != 0 && sizes.get(i).equals(sizes.get(i - 1));
             models.add(alike ? models.get(i - 1) : sizes.get(i).at(1, 0));
         }
         return models;
