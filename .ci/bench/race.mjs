@@ -124,6 +124,15 @@ console.log();
 columns('ours, million tilt limits a second (goal: 1)', (1000 / wall).toFixed(2), '', (1000 / processor).toFixed(2));
 line('ours, most heap in use (limit 1024)', (await ask('heap'))[0].toFixed(0), 'MiB');
 line('ours, most memory held by the process', residentMiB(java.pid).toFixed(0), 'MiB');
+
+// How the plan grows with the dome: the second of two runs of each size, after all that went before warmed the process.
+console.log();
+columns('plan of a whole sphere (b, c)', 'hubs', 'wall ms', 'processor ms', 'µs per hub');
+for (const [b, c] of [[16, 0], [32, 0], [64, 0], [63, 1], [90, 0], [128, 0], [90, 90], [158, 0]]) {
+  await ask(`whole ${b} ${c}`);
+  const [wallTime, processorTime, hubs] = await ask(`whole ${b} ${c}`);
+  columns(`(${b}, ${c})`, hubs, wallTime.toFixed(0), processorTime.toFixed(0), ((1000 * processorTime) / hubs).toFixed(2));
+}
 java.stdin.end();
 
 const self = fileURLToPath(import.meta.url);

@@ -1,5 +1,7 @@
 package collarwright.bench;
 
+import collarwright.dome.Base;
+import collarwright.dome.Breakdown;
 import collarwright.dome.Dome;
 import collarwright.hub.Hubs;
 import collarwright.job.Job;
@@ -15,14 +17,16 @@ import java.lang.management.MemoryType;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One side of a race: reads what to do from standard input, a word a line, does it once and answers with a line: wall time
  * and processor time of the whole process, both in milliseconds.
  *
  * <p>{@code patterns}: from nothing to the patterns of the largest sphere. {@code plan}: the same with struts, checks and
- * findings. {@code tilt}: a million tilt limits, half of them off the mid-plane. Besides, {@code heap} answers with the
- * most heap that was in use at once, in MiB.
+ * findings. {@code tilt}: a million tilt limits, half of them off the mid-plane. {@code whole B C}: the plan of the whole
+ * sphere of a breakdown, with its hubs counted behind the times. Besides, {@code heap} answers with the most heap that was
+ * in use at once, in MiB.
  */
 final class Rounds {
 
@@ -51,9 +55,26 @@ final class Rounds {
     }
 
     private String timed(String word) {
-        Runnable round = rounds.get(word);
+        return word.startsWith("whole ") ? whole(word.split(" ", -1)) : timed(word, rounds.get(word));
+    }
+
+    private static String whole(String[] words) {
+        Breakdown breakdown = new Breakdown(Integer.parseInt(words[1]), Integer.parseInt(words[2]));
+        Job job = SphereJob.whole(breakdown);
+        int hubs = Base.ICOSAHEDRON.nodesPerT() * breakdown.t() + 2;
+        return timed("whole", () -> {
+                    Plan plan = Planner.plan(job, List.of());
+                    if (plan.hubs().dome().nodeCount() != hubs
+                            || plan.book().patterns().isEmpty()) {
+                        throw new IllegalStateException("not the whole sphere of " + breakdown);
+                    }
+                })
+                + " " + hubs;
+    }
+
+    private static String timed(String word, @Nullable Runnable round) {
         if (round == null) {
-            throw new IllegalArgumentException("not one of " + rounds.keySet() + ": " + word);
+            throw new IllegalArgumentException("no such round: " + word);
         }
         long processor = processorNanoseconds();
         long start = System.nanoTime();

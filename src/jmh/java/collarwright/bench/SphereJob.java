@@ -2,7 +2,13 @@ package collarwright.bench;
 
 import collarwright.collar.Fix;
 import collarwright.collar.HubSettings;
+import collarwright.dome.Base;
+import collarwright.dome.Breakdown;
+import collarwright.dome.Cut;
 import collarwright.dome.DomeSettings;
+import collarwright.dome.SphereSettings;
+import collarwright.dome.Subdivision;
+import collarwright.dome.Up;
 import collarwright.geometry.Interval;
 import collarwright.hub.Hubs;
 import collarwright.job.Job;
@@ -55,13 +61,25 @@ final class SphereJob {
         return PatternBook.of(hubs, job.hub().body(), job.strut().stock().od(), job.drilling());
     }
 
+    /** A whole sphere of another breakdown, with struts about as long. */
+    static Job whole(Breakdown breakdown) {
+        SphereSettings sphere = new SphereSettings(Base.ICOSAHEDRON, breakdown, Subdivision.CHORDS, Up.VERTEX);
+        Cut all = breakdown.c() == 0 ? new Cut.Tiers(sphere.tiers()) : new Cut.Height(-1);
+        double radius = 60_000 * StrictMath.sqrt(breakdown.t()) / FREQUENCY;
+        return job(pipe("collar", 160.0, 160.3, 6.2, 6.6), new DomeSettings(sphere, all), radius);
+    }
+
     private static Job job(RoundStock collar) {
+        return job(collar, WHOLE_SPHERE, 60_000);
+    }
+
+    private static Job job(RoundStock collar, DomeSettings dome, double radius) {
         return new Job(
                 "Sixty-four",
                 "ABCDFGHJ",
                 new Order(1, 3),
-                WHOLE_SPHERE,
-                new SizeRule.Radius(60_000),
+                dome,
+                new SizeRule.Radius(radius),
                 new StrutSettings(pipe("strut", 40.0, 40.2, 3.0, 3.3), Optional.of(new TieHole(6, 18))),
                 new HubSettings(collar, 80, pipe("ring", 90.0, 90.2, 4.3, 4.8), 60, Fix.TIE, 2),
                 new DrillingSettings(saws(), Fit.REACH, StrictMath.PI / 360),

@@ -62,14 +62,15 @@ final class HubFaults {
                 node -> struts[node] + " struts",
                 "join fewer struts in one hub");
         pieces();
-        if (!findings.isEmpty()) {
+        // On a sphere axes are radial, and no strut is longer than its radius allows to lean.
+        if (!findings.isEmpty() || dome.onSphere()) {
             return;
         }
         axes();
         if (findings.isEmpty()) {
             steep();
         }
-        if (findings.isEmpty() && !dome.onSphere()) {
+        if (findings.isEmpty()) {
             oneBelowTheOther();
         }
     }

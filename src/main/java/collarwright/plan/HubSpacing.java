@@ -4,6 +4,7 @@ import collarwright.dome.Dome;
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
 import collarwright.finding.Where;
+import collarwright.hub.Hubs;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -30,13 +31,15 @@ final class HubSpacing {
     /**
      * Looks for collars that meet.
      *
-     * @param dome the frame
+     * @param hubs the frame with its hubs
      * @param radius mm of its unit
      * @param collar outside diameter
      * @return a stop with the nearest pair; empty if there is none
      */
-    static Optional<Finding> of(Dome dome, double radius, double collar) {
-        return new HubSpacing(dome, radius, collar).look();
+    static Optional<Finding> of(Hubs hubs, double radius, double collar) {
+        // The nearest nodes of a net on a sphere are joined, and its strut types stand shortest first.
+        boolean apart = hubs.dome().onSphere() && hubs.strutShapes().get(0).chordFactor() * radius >= collar;
+        return apart ? Optional.empty() : new HubSpacing(hubs.dome(), radius, collar).look();
     }
 
     private Optional<Finding> look() {
