@@ -156,8 +156,7 @@ class TemplateOracleTest {
         assertThat(paper.holes())
                 .hasSameSizeAs(holes)
                 .allSatisfy(h -> assertThat(h).hasSizeGreaterThan(20));
-        // The hub of a dome stands square to the line from the sphere's centre.
-        Space above = at(node).unit();
+        Space above = axis(plan, node);
         Space first = flat(plan, node, 1, above);
         Space left = above.cross(first);
         double worst = 0;
@@ -174,6 +173,20 @@ class TemplateOracleTest {
             }
         }
         return worst;
+    }
+
+    // The hub of a sphere stands square to the line from the centre; that of another form as the plan says, which the
+    // independent model holds to.
+    private static Space axis(JsonNode plan, JsonNode node) {
+        JsonNode axis = node.get("axis");
+        Space said = new Space(
+                axis.get(0).asDouble(), axis.get(1).asDouble(), axis.get(2).asDouble());
+        boolean sphere = plan.at("/inputs/dome/heightFactor").asDouble() == 1
+                && !plan.at("/inputs/dome/foot").asText().equals("riser");
+        if (sphere) {
+            assertThat(said.cross(at(node).unit()).length()).isLessThan(1e-12);
+        }
+        return said;
     }
 
     // Where the strut of a hole goes, seen from above its hub.
