@@ -110,7 +110,7 @@ final class FrameTableReader {
     private Optional<FrameReading> file(FrameOptions options) {
         KeyView key = table.key("frame");
         Optional<String> name = key.text().map(String::strip);
-        if (name.isEmpty() || faulty) {
+        if (name.isEmpty()) {
             return Optional.empty();
         }
         FrameFiles.Opened opened = files.open(name.get());
@@ -123,6 +123,9 @@ final class FrameTableReader {
                         name.get() + ", which is not there",
                         "check the name; it is taken from the job's own folder");
             }
+            return Optional.empty();
+        }
+        if (faulty) {
             return Optional.empty();
         }
         FrameReading reading = FrameReader.read(name.get(), opened.bytes().get(), options);

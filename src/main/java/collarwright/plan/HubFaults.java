@@ -171,7 +171,10 @@ final class HubFaults {
                     "a strut that leans at most " + collarwright.units.Decimals.fixed(STEEPEST_DEGREES, 0)
                             + "° from the hub's plane",
                     collarwright.units.Decimals.fixed(StrictMath.abs(degrees), 1) + "°",
-                    "no hole through the collar's wall takes it: change the frame or the hub's axis"));
+                    source instanceof DomeSettings
+                            ? "no hole through the collar's wall takes it: change the dome"
+                            : "no hole through the collar's wall takes it: change the frame, or give the hub's axis: axes = { "
+                                    + dome.nodeId(node) + " = [0, 0, 1] } in [dome]"));
         }
     }
 }
