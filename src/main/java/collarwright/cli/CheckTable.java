@@ -28,12 +28,12 @@ final class CheckTable {
                 .append(")\n");
         text.append(plan.hubs().dome().nodeCount())
                 .append(" hubs of ")
-                .append(plan.hubs().types().size())
-                .append(" types, ")
+                .append(types(plan.hubs().types().size()))
+                .append(", ")
                 .append(plan.hubs().dome().memberCount())
                 .append(" struts of ")
-                .append(plan.struts().types().size())
-                .append(" types; ")
+                .append(types(plan.struts().types().size()))
+                .append("; ")
                 .append(size(plan))
                 .append(" mm\n");
         OrderTotals made = OrderTotals.of(plan);
@@ -44,6 +44,10 @@ final class CheckTable {
                 .append(" struts\n\n");
         rows(text, CheckReport.worstFirst(plan));
         return text.toString();
+    }
+
+    private static String types(int count) {
+        return count + (count == 1 ? " type" : " types");
     }
 
     private static String size(Plan plan) {
