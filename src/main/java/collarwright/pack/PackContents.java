@@ -3,6 +3,11 @@ package collarwright.pack;
 import collarwright.drawing.Sheet;
 import collarwright.drawing.WrapSettings;
 import collarwright.drawing.WrapTemplate;
+import collarwright.frame.FrameCsv;
+import collarwright.frame.FrameDxf;
+import collarwright.frame.FrameGlb;
+import collarwright.frame.FrameObj;
+import collarwright.frame.FrameStl;
 import collarwright.job.Job;
 import collarwright.machining.ProgramFile;
 import collarwright.machining.ProgramUnits;
@@ -62,10 +67,22 @@ public final class PackContents {
         put(PackTables.CUT_LIST, "what to cut and where to drill its ends, longest first", PackTables.cutList(plan));
         put(PackTables.MEMBERS, "which strut goes from which hub and hole to which", PackTables.members(plan));
         put(HubTable.FILE, "which collar every hub takes, and which way up it goes", HubTable.print(plan));
+        model();
         put(PlanJson.FILE, "everything that was computed, for other programs", PlanJson.write(plan, programs()));
         purposes.add(new PackFile("files.sha256", "tells whether a file was changed since", 0));
         files.put(FRONT_PAGE, FrontPage.print(paperwork()));
         return files;
+    }
+
+    private void model() {
+        ModelFiles model = new ModelFiles(plan);
+        put("model/frame.obj", "nodes and members for other programs, mm", FrameObj.write(model.net()));
+        put("model/frame.csv", "the same as a table, with the hubs' ids", FrameCsv.write(model.net(), model.ids()));
+        put("model/frame.dxf", "struts as lines in space, from cut end to cut end", FrameDxf.write(model.model()));
+        if (model.solid()) {
+            put("model/solid.stl", "struts and collars as solids, mm", FrameStl.write(model.model()));
+            put("model/solid.glb", "the same for pictures, in metres", FrameGlb.write(model.model()));
+        }
     }
 
     private void put(String path, String purpose, byte[] bytes) {
