@@ -19,6 +19,7 @@ hub's axis upright, contact from searching both rims of the hole. Domes and fram
 import argparse
 import itertools
 import json
+import os
 import sys
 import tomllib
 from bisect import bisect_right
@@ -29,6 +30,7 @@ sys.dont_write_bytecode = True
 from plan_compare import compare, compare_whole   # noqa: E402
 from plan_job import Refused, job_inputs, read_cutters   # noqa: E402 (no cache files beside the checkers)
 import plan_dome   # noqa: E402
+import plan_frame   # noqa: E402
 
 SAME = 1e-9                  # two computed values this close are one value
 LETTERS = "ABCDEFGHJKLMNPRTUVWXY"   # no I, O, Q, S, Z
@@ -653,11 +655,11 @@ def check_plan(options):
         plan = json.load(file)
     if not isinstance(plan, dict) or not isinstance(plan.get("inputs"), dict):
         raise Refused(["expected an object with an object 'inputs'"])
-    given, first = plan["inputs"], []
+    given, drawn, first = plan["inputs"], plan, []
     if options.job:
-        given = read_job(options, plan["inputs"].get("cutters"))
+        given, drawn = read_job(options, plan["inputs"].get("cutters"))
         first = compare({"inputs": {k: v for k, v in given.items() if k != "cutters"}}, plan).lines
-    model, found, lowest = build(given, plan)
+    model, found, lowest = build(given, drawn)
     if "dome" not in plan["inputs"]:
         in_old_form(model)
     out = compare_whole(model, plan)
@@ -671,18 +673,26 @@ def check_plan(options):
 
 
 def read_job(options, cutters):
-    """The inputs from the job file named on the command line."""
+    """The inputs from the job file named on the command line, and the frame of its file as a plan has it, or None."""
     with open(options.job, "rb") as file:
         job = tomllib.load(file)
-    return job_inputs(job, read_cutters(options.cutters) if options.cutters else cutters or [])
+    given, drawn = job_inputs(job, read_cutters(options.cutters) if options.cutters else cutters or []), None
+    if "frame" in given["dome"]:
+        dome = job["dome"]
+        if dome.get("up", "z") not in plan_frame.UP:
+            raise Refused([f"dome.up: expected z or y, found {dome['up']!r}"])
+        drawn, unit_name = plan_frame.frame(os.path.join(os.path.dirname(options.job), dome["frame"]), dome.get("frame-unit"),
+                                            dome.get("up", "z"), given["dome"]["frame"]["mergeMm"])
+        given["dome"]["frame"]["unit"] = unit_name
+    return given, drawn
 
 
 def print_job(options):
     """Prints the model's plan of a job file as JSON."""
-    given = read_job(options, None)
+    given, drawn = read_job(options, None)
     with open(options.job, "rb") as file:
         title = tomllib.load(file).get("title")
-    model, found, lowest = build(given)
+    model, found, lowest = build(given, drawn)
     whole = {"job": {"title": title}, "inputs": given, **model}
     if options.verbose:
         whole["margins"] = found
