@@ -98,7 +98,8 @@ def ranks(values, same=SAME):
     ordered = sorted(values)
     starts = ordered[:1]
     for before, value in zip(ordered, ordered[1:]):
-        if value - before > same:
+        # What is computed is equal or apart; what is measured starts a new kind once it is too far from the first of one.
+        if value - (before if same == SAME else starts[-1]) > same:
             if value - before < 10 * same and same == SAME:
                 raise Refused([f"values {before!r} and {value!r} are neither equal nor apart"])
             starts.append(value)
@@ -210,6 +211,8 @@ class Dome:
         self.type_chords = [min(c for c, t in zip(self.chords, self.edge_types) if t == k) if self.types < 500
                             else self.chords[model[k]] for k in range(self.types)]
         self.type_axials = [both[k][::-1] if self.reversed[k] else both[k] for k in model]
+        # Both ends of a symmetric strut are one end: the smaller value stands for both.
+        self.type_axials = [(min(pair),) * 2 if even else pair for pair, even in zip(self.type_axials, self.symmetric)]
         self.type_twists = [twisted[k] for k in model]
 
     def end(self, edge, node):
