@@ -41,7 +41,7 @@ class Comparison:
                 self.value(one, other, f"{path}[{k}]", key)
         elif key.endswith(("Mm", "Deg")) and model is not None:
             self.number(model, plan, path, key)
-        elif key == "axis":
+        elif key == "axis" and not isinstance(model, str):
             if not isinstance(plan, (int, float)) or not abs(plan - model) <= AXIS_TOLERANCE:
                 self.miss(path, model, plan)
         elif isinstance(model, bool) or isinstance(plan, bool) or model != plan:

@@ -409,14 +409,14 @@ def opened(frame, openings, radius):
     gone_nodes, gone = set(), set()
     floor = min(p[2] for p in frame.points) * radius
     for opening in openings:
-        gone_nodes |= {number[name] for name in opening["nodes"]}
-        gone |= {pair(text) for text in opening["struts"]}
-        if "box" in opening:
+        gone_nodes |= {number[name] for name in opening.get("nodes") or ()}
+        gone |= {pair(text) for text in opening.get("struts") or ()}
+        if opening.get("box"):
             gone |= {edge for edge in frame.edges if in_box(opening["box"], floor, *(times(radius, frame.points[k]) for k in edge))}
     kept = [(e, r) for e, r in zip(frame.edges, frame.roles)
             if e not in gone and not gone_nodes & set(e)]
     for opening in openings:
-        kept += [(pair(text), "rim") for text in opening["add"]]
+        kept += [(pair(text), "rim") for text in opening.get("add") or ()]
     kept.sort()
     used = sorted({k for e, _ in kept for k in e})
     at = {k: i for i, k in enumerate(used)}
@@ -448,10 +448,12 @@ def outside(given, plan):
     edges = [tuple(sorted((number[m["a"]["node"]], number[m["b"]["node"]]))) for m in plan["members"]]
     mean = times(1 / len(points), plus(*points))
     axis = axes(points, edges, given.get("axis", "fitted"), mean)
-    for one in given["frame"]["axes"]:
-        axis[number[one["node"]]] = tuple(one["axis"])
+    said = given["frame"].get("axes") or []
+    for name, one in said.items() if isinstance(said, dict) else [(one["node"], one["axis"]) for one in said]:
+        axis[number[name]] = unit(one)
     width = max(3, len(str(len(points))))
     low = min(p[2] for p in points)
-    feet = [k for k, p in enumerate(points) if p[2] <= low + given["frame"]["feetWithinMm"]]
+    within = given["frame"].get("feetWithinMm", 1e-6 * (max(p[2] for p in points) - low))
+    feet = [k for k, p in enumerate(points) if p[2] <= low + within]
     return Frame(points, axis, edges, ["shell"] * len(edges), [f"N{k + 1:0{width}d}" for k in range(len(points))],
                  feet if len(feet) >= 3 else [], [0.0] * len(points))

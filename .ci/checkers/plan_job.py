@@ -1,7 +1,7 @@
 """Reads a job file that names no profile into the inputs of plan_model.py, and a list of cutters.
 
-Knows only what the model knows: a vertex-up class I icosahedron on its natural foot, cut at a row, with its stock
-given in place. Anything else in the dome is refused, all of it at once, so that nothing is silently left out.
+Knows every dome and frame of the model, with stock given in place. A key in the dome that it does not know is refused,
+all of them at once, so that nothing is silently left out. Frames are read by plan_frame.py.
 """
 import json
 import re
@@ -34,6 +34,134 @@ def length(text, bare):
     return float(total)
 
 
+SIZES = ("radius", "floor-diameter", "height", "longest-strut", "pieces-per-stock")
+
+
+class Reads:
+    """How lengths and numbers of a job are read, and where its faults go."""
+
+    def __init__(self, lengths, number, wrong):
+        self.lengths, self.number, self.wrong = lengths, number, wrong
+
+    def length(self, place, value):
+        return self.lengths(place, value)[1]
+
+    def word(self, table, key, allowed):
+        """One of the allowed words; the first is taken where none is said."""
+        value = table.get(key, allowed[0])
+        if value not in allowed:
+            self.wrong.append(f"dome.{key}: expected {', '.join(allowed)}, found {value!r}")
+        return value
+
+    def known(self, table, place, keys):
+        for key in sorted(set(table) - set(keys)):
+            self.wrong.append(f"{place}.{key}: this model does not know it")
+
+
+def frame_inputs(dome, reads):
+    """inputs.dome of a frame from outside."""
+    reads.known(dome, "dome", {"frame", "frame-unit", "merge", "alike", "feet-within", "axes", "axis", "up"})
+    axes = dome.get("axes", {})
+    return {"axis": reads.word(dome, "axis", ("fitted", "even-tilts")),
+            "frame": {"mergeMm": reads.length("dome.merge", dome.get("merge", "0.1 mm")),
+                      "alikeMm": reads.length("dome.alike", dome.get("alike", "0.1 mm")),
+                      "feetWithinMm": reads.length("dome.feet-within", dome.get("feet-within", "1 mm")),
+                      "axes": [{"node": name, "axis": scaled(axes[name])} for name in sorted(axes)]}}
+
+
+def scaled(axis):
+    size = sum(x * x for x in axis) ** 0.5
+    return [x / size for x in axis]
+
+
+def dome_inputs(dome, reads):
+    """inputs.dome of a dome that is computed."""
+    reads.known(dome, "dome", {"base", "frequency", "breakdown", "subdivision", "up", "keep", "tiers", "cut-height",
+                               "height-factor", "foot", "foot-plane", "riser-height", "riser-diagonals", "axis",
+                               "count-tiers-from", "opening", *SIZES})
+    base = reads.word(dome, "base", ("icosahedron", "octahedron", "tetrahedron"))
+    if ("frequency" in dome) == ("breakdown" in dome):
+        reads.wrong.append("dome: expected frequency or breakdown")
+    steps = dome["breakdown"] if "breakdown" in dome else [dome.get("frequency", 1), 0]
+    whole = isinstance(steps, list) and len(steps) == 2 and all(type(step) is int for step in steps)
+    if not whole or steps[0] < 1 or steps[1] < 0:
+        reads.wrong.append(f"dome.breakdown: expected two whole numbers from 1 and from 0, found {steps}")
+        steps = [1, 0]
+    subdivision = reads.word(dome, "subdivision", ("chords", "arcs"))
+    if subdivision == "arcs" and steps[1]:
+        reads.wrong.append("dome.subdivision: equal arcs are for class I")
+    up = reads.word(dome, "up", ("vertex", "edge", "face"))
+    foot = reads.word(dome, "foot", ("natural", "level", "riser"))
+    out = {"base": base, "breakdown": steps, "subdivision": subdivision, "up": up, **kept(dome, base, steps, up, reads),
+           "heightFactor": float(dome.get("height-factor", 1)), "axis": reads.word(dome, "axis", ("fitted", "even-tilts")),
+           "foot": foot, "tiersFrom": reads.word(dome, "count-tiers-from", ("apex", "foot"))}
+    if foot != "natural":
+        out["footPlane"] = reads.word(dome, "foot-plane", ("least-move", "fewest-types"))
+    if foot == "riser":
+        if "riser-height" not in dome:
+            reads.wrong.append("dome.riser-height: expected a length, found none")
+        out["riserHeightMm"] = reads.length("dome.riser-height", dome.get("riser-height", 1))
+        out["riserDiagonals"] = bool(dome.get("riser-diagonals", False))
+    if dome.get("opening"):
+        out["openings"] = [opening_inputs(one, reads) for one in dome["opening"]]
+    return out
+
+
+def kept(dome, base, steps, up, reads):
+    """Where the dome is cut: the last tier or a height over the centre."""
+    said = [key for key in ("keep", "tiers", "cut-height") if key in dome]
+    if len(said) != 1:
+        reads.wrong.append(f"dome: expected one of keep, tiers and cut-height, found {said}")
+        return {"tiers": 1}
+    if said == ["cut-height"]:
+        return {"cutHeight": float(dome["cut-height"])}
+    if said == ["tiers"]:
+        return {"tiers": dome["tiers"]}
+    if (base, up, steps[1]) != ("icosahedron", "vertex", 0):
+        reads.wrong.append("dome.keep: rows are for vertex-up class I icosahedra")
+    n = steps[0]
+    trade = {"3/8": "4/9", "5/8": "5/9"} if n == 3 else {}
+    text = str(trade.get(dome["keep"], dome["keep"]))
+    if text == "all":
+        return {"tiers": 3 * n}
+    part = Fraction(text) * 3 * n if re.fullmatch(r"\d+/[1-9]\d*", text) else Fraction(1, 2)
+    if part != int(part):
+        reads.wrong.append(f"dome.keep: expected whole rows of {3 * n}, found {dome['keep']}")
+    return {"tiers": int(part)}
+
+
+def opening_inputs(table, reads):
+    """One opening: names are taken as they stand."""
+    reads.known(table, "dome.opening", {"nodes", "struts", "box", "add", "corners"})
+    out = {key: table.get(key, []) for key in ("nodes", "struts", "add", "corners")}
+    if "box" in table:
+        box = table["box"]
+        out["box"] = {"widthMm": reads.length("dome.opening.box.width", box.get("width")),
+                      "heightMm": reads.length("dome.opening.box.height", box.get("height")),
+                      "azimuthDeg": reads.number("dome.opening.box.azimuth", box.get("azimuth", 0), "°|deg")}
+    return out
+
+
+def size_inputs(dome, strut, reads):
+    """inputs.size: one rule and its length."""
+    rules = [key for key in SIZES if key in dome]
+    if len(rules) != 1:
+        reads.wrong.append(f"dome: expected one size, found {rules}")
+        return {"rule": "radius", "valueMm": 1.0}
+    rule = rules[0]
+    if rule != "pieces-per-stock":
+        return {"rule": rule, "valueMm": reads.length(f"dome.{rule}", dome[rule])}
+    pieces = dome[rule]
+    stock, kerf = strut.get("lengths"), strut.get("kerf")
+    if not stock or kerf is None:
+        reads.wrong.append("strut: pieces-per-stock needs lengths and kerf")
+        return {"rule": rule, "valueMm": 1.0}
+    longest = max(reads.length("strut.lengths", one) for one in stock)
+    kerf, trim = reads.length("strut.kerf", kerf), reads.length("strut.trim", strut.get("trim", 0))
+    return {"rule": rule, "valueMm": (longest - trim - (pieces - 1) * kerf) / pieces, "pieces": pieces,
+            "stockLengthMm": longest, "trimMm": trim, "kerfMm": kerf}
+
+
 def job_inputs(job, cutters):
     """The inputs of a job that names no profile."""
     wrong, bare = [], job.get("units", "mm")
@@ -54,32 +182,16 @@ def job_inputs(job, cutters):
             return 1.0, 1.0, 1.0
 
     def number(place, value, mark):
-        found = re.fullmatch(rf"\s*(\d+(?:\.\d+)?)\s*(?:{mark})?\s*", str(value))
+        found = re.fullmatch(rf"\s*(-?\d+(?:\.\d+)?)\s*(?:{mark})?\s*", str(value))
         if not found:
             wrong.append(f"{place}: expected a number ({mark}), found {value!r}")
         return float(found[1]) if found else 0.0
     dome, strut, hub = (job.get(k, {}) for k in ("dome", "strut", "hub"))
-    sizes = [k for k in ("radius", "floor-diameter", "height", "longest-strut") if k in dome]
-    if len(sizes) != 1:
-        wrong.append(f"dome: expected one size, found {sizes}")
-    for key in set(dome) - {"base", "frequency", "breakdown", "keep", "tiers", "foot", *sizes}:
-        wrong.append(f"dome.{key}: this model does not know it")
-    for place, value, only in (("dome.base", dome.get("base", "icosahedron"), "icosahedron"),
-                               ("dome.foot", dome.get("foot", "natural"), "natural"),
-                               ("drilling.patterns", job.get("drilling", {}).get("patterns", "exact"), "exact")):
-        if value != only:
-            wrong.append(f"{place}: expected {only}, found {value!r}")
-    n = dome.get("frequency") or (dome.get("breakdown") or [0])[0]
-    if "breakdown" in dome and dome["breakdown"][1:] != [0]:
-        wrong.append(f"dome.breakdown: expected [n, 0], found {dome['breakdown']}")
-    rows = dome.get("tiers")
-    if "keep" in dome:
-        trade = {"3/8": "4/9", "5/8": "5/9"} if n == 3 else {}
-        kept = str(trade.get(dome["keep"], dome["keep"]))
-        part = Fraction(kept) * 3 * n if re.fullmatch(r"\d+/[1-9]\d*", kept) else Fraction(1, 2)
-        rows = int(part)
-        if part != rows:
-            wrong.append(f"dome.keep: expected whole rows of {3 * n}, found {dome['keep']}")
+    if job.get("drilling", {}).get("patterns", "exact") != "exact":
+        wrong.append(f"drilling.patterns: expected exact, found {job['drilling']['patterns']!r}")
+    reads = Reads(lengths, number, wrong)
+    shape = frame_inputs(dome, reads) if "frame" in dome else dome_inputs(dome, reads)
+    size = {"rule": "as-drawn"} if "frame" in dome else size_inputs(dome, strut, reads)
     stock = {"strut": strut, "collar": hub.get("collar"), "ring": hub.get("ring")}
     for name, value in list(stock.items()):
         if not isinstance(value, dict) or "stock" in value or "od" not in value:
@@ -93,14 +205,14 @@ def job_inputs(job, cutters):
     wall = lengths("collar wall", hub.get("measured-wall", stock["collar"].get("wall")))
     ring = lengths("ring od", stock["ring"].get("od"))[1] / 2
     given = {
-        "frequency": n, "rows": rows,
-        "size": {"rule": (sizes or ["radius"])[0], "valueMm": lengths("dome size", dome[sizes[0]])[1] if sizes else 0},
+        "dome": shape, "size": size,
         "strut": {"odMinMm": od[0], "odMm": od[1], "odMaxMm": od[2]},
         "collar": {"outerRadiusMm": outer, "wallMinMm": wall[0], "wallMm": wall[1], "wallMaxMm": wall[2],
                    "widthMm": lengths("hub.width", get("hub", "width"))[1], "rimsMm": lengths("hub.rims", hub.get("rims", 0))[1]},
         "ring": {"radiusMm": ring, "widthMm": lengths("hub.ring-width", get("hub", "ring-width"))[1]},
         "endGapMm": lengths("hub.end-gap", get("hub", "end-gap"))[1], "fit": get("drilling", "fit", "reach"),
         "nearestBandDeg": number("limits.nearest-band", get("limits", "nearest-band", 0.5), "°|deg"),
+        "leastClearanceMm": lengths("drilling.least-clearance", get("drilling", "least-clearance", "0.3 mm"))[1],
         "cutters": cutters, "order": {"domes": get("order", "domes", 1),
                                       "sparesPercent": number("order.spares", get("order", "spares", "3 %"), "%")}}
     if isinstance(strut.get("tie-hole"), dict):

@@ -392,7 +392,8 @@ def off_by(here, there, hole):
 
 def run():
     """Runs all checks, prints the result, returns the exit code."""
-    for part in (counts_and_chords, portions, hubs, nets, shapes, contact, collar_and_strut, whole_plans):
+    import plan_self_test_domes              # uses this module
+    for part in (counts_and_chords, portions, hubs, nets, shapes, contact, collar_and_strut, whole_plans, *plan_self_test_domes.PARTS):
         part()
     for line in FAILURES:
         print("FAILED " + line)
