@@ -5,10 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Runs one of our scripts on Node and reads the JSON that it prints. */
-final class NodeScript {
+public final class NodeScript {
     private NodeScript() {}
 
-    static JsonNode run(String script, List<String> words) {
+    /** Runs a script of {@code .ci/checkers} and reads the JSON that it prints. */
+    public static JsonNode run(String script, List<String> words) {
         List<String> command = new ArrayList<>();
         command.add("node");
         command.add(ProjectFolder.checkerScript(script).toString());
