@@ -49,15 +49,17 @@ final class ObjReader {
 
     private void vertex(String[] words, int place) {
         double[] at = new double[3];
+        boolean told = false;
         for (int i = 0; i < 3; i++) {
             OptionalDouble number = i + 1 < words.length ? Numbers.real(words[i + 1]) : OptionalDouble.empty();
-            if (number.isEmpty()) {
+            if (number.isEmpty() && !told) {
                 raw.stop(
                         Code.FRAME_SYNTAX,
                         raw.at(place),
                         "v and three numbers",
                         String.join(" ", words),
                         "write the point again; a decimal point, no comma");
+                told = true;
             }
             at[i] = number.orElse(0);
         }
