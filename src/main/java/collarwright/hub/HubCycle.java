@@ -55,8 +55,11 @@ final class HubCycle {
                 return gapA < gapB ? -1 : 1;
             }
             if (rose.kind(at) != rose.kind(bt)) {
-                int byAngle = Double.compare(rose.axialAngle(at), rose.axialAngle(bt));
-                return byAngle != 0 ? byAngle : Integer.compare(rose.kind(at), rose.kind(bt));
+                double low = StrictMath.min(rose.axialAngle(at), rose.axialAngle(bt));
+                double high = StrictMath.max(rose.axialAngle(at), rose.axialAngle(bt));
+                return within.same(low, high)
+                        ? Integer.compare(rose.kind(at), rose.kind(bt))
+                        : Double.compare(rose.axialAngle(at), rose.axialAngle(bt));
             }
         }
         return 0;
