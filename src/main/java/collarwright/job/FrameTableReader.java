@@ -142,7 +142,11 @@ final class FrameTableReader {
             if (node < 0 || node >= net.nodeCount()) {
                 key.stop(
                         Code.JOB_UNKNOWN_WORD,
-                        "the id of a hub, N" + "0".repeat(digits - 1) + "1 to N" + net.nodeCount(),
+                        "the id of a hub, N" + "0".repeat(digits - 1) + "1 to N"
+                                + "0"
+                                        .repeat(digits
+                                                - Integer.toString(net.nodeCount())
+                                                        .length()) + net.nodeCount(),
                         id,
                         "hubs are numbered in the order of the frame's file");
                 faulty = true;
