@@ -4,7 +4,6 @@ import collarwright.dome.Dome;
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
 import collarwright.finding.Where;
-import collarwright.hub.Hubs;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -31,15 +30,16 @@ final class HubSpacing {
     /**
      * Looks for collars that meet.
      *
-     * @param hubs the frame with its hubs
+     * @param frame the frame
      * @param radius mm of its unit
      * @param collar outside diameter
      * @return a stop with the nearest pair; empty if there is none
      */
-    static Optional<Finding> of(Hubs hubs, double radius, double collar) {
-        // The nearest nodes of a net on a sphere are joined, and its strut types stand shortest first.
-        boolean apart = hubs.dome().onSphere() && hubs.strutShapes().get(0).chordFactor() * radius >= collar;
-        return apart ? Optional.empty() : new HubSpacing(hubs.dome(), radius, collar).look();
+    static Optional<Finding> of(Framing frame, double radius, double collar) {
+        Dome dome = frame.hubs().dome();
+        // The nearest nodes of a whole net on a sphere are joined, and its strut types stand shortest first.
+        boolean apart = dome.onSphere() && frame.shell().strutShapes().get(0).chordFactor() * radius >= collar;
+        return apart ? Optional.empty() : new HubSpacing(dome, radius, collar).look();
     }
 
     private Optional<Finding> look() {

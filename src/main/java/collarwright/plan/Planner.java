@@ -57,7 +57,7 @@ public final class Planner {
         HubSettings hub = job.hub();
         List<Finding> findings = new ArrayList<>(frame.findings());
         findings.addAll(FrameChecks.of(job, hubs));
-        HubSpacing.of(hubs, struts.radius(), 2 * hub.body().outerRadius()).ifPresent(findings::add);
+        HubSpacing.of(frame, struts.radius(), 2 * hub.body().outerRadius()).ifPresent(findings::add);
         findings.addAll(FrameNotes.of(job, frame));
         List<Check> checks = new ArrayList<>(strutChecks(struts));
         checks.add(ringClearance());
