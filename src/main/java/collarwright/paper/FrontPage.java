@@ -178,9 +178,11 @@ public final class FrontPage {
         }
         figure(new DomePicture(plan, WIDE), "dome", "wide", outside);
         figure(new DomePicture(plan, NARROW), "dome-narrow", "narrow", outside);
-        String map =
-                "Opened out flat, seen from above, each hub with its pattern. Hubs are named by tier and place: places"
-                        + " count clockwise from the meridian that points up here.";
+        String map = plan.hubs().dome().hasTiers()
+                ? "Opened out flat, seen from above, each hub with its pattern. Hubs are named by tier and place: places"
+                        + " count clockwise from the meridian that points up here."
+                : "Opened out flat, seen from above, each hub with its pattern and its number, which runs in the order of"
+                        + " the frame's file; the file's +x points up here.";
         figure(new TierPicture(plan, WIDE), "tiers", "wide", map);
         figure(new TierPicture(plan, NARROW), "tiers-narrow", "narrow", map);
         close();

@@ -121,8 +121,11 @@ public final class Traveller {
         flow.need(170);
         flow.heading("Opened out flat, seen from above");
         flow.text(
-                "Each hub with its pattern. Hubs are named by tier and place: places count clockwise from the +x meridian,"
-                        + " which points up here. Uphill is toward the middle.");
+                plan.hubs().dome().hasTiers()
+                        ? "Each hub with its pattern. Hubs are named by tier and place: places count clockwise from the +x"
+                                + " meridian, which points up here. Uphill is toward the middle."
+                        : "Each hub with its pattern and its number, which runs in the order of the frame's file; the"
+                                + " file's +x points up here. Uphill is toward the middle.");
         flow.pictures(new TierPicture(plan, Flow.WIDTH - 4));
     }
 

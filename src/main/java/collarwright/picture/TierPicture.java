@@ -68,6 +68,10 @@ public final class TierPicture implements Picture {
 
     @Override
     public String describe() {
+        if (!dome.hasTiers()) {
+            return "The frame opened out flat, seen from above, every hub with the name of its pattern and its number,"
+                    + " every strut with the line of its type.";
+        }
         return "The dome opened out flat, seen from above: the apex in the middle, " + (dome.tierCount() - 1)
                 + " tiers around it, every hub with the name of its pattern, every strut with the line of its type. The first place of each tier is named; places count clockwise.";
     }
@@ -130,8 +134,10 @@ public final class TierPicture implements Picture {
                 sketch.fill(Ink.INK, Sketch.circle(spot(node), StrictMath.min(0.9, nearest / 6)));
             }
         }
-        if (named) {
+        if (named && dome.hasTiers()) {
             firstPlaces(sketch);
+        } else if (named) {
+            numbers(sketch);
         }
     }
 
@@ -141,6 +147,18 @@ public final class TierPicture implements Picture {
         sketch.fill(Ink.PAPER, circle);
         sketch.draw(Stroking.solid(Stroking.NARROW, Ink.INK), circle);
         sketch.write(Label.of(Ids.letters('C', plan.hubs().typeOf(node)), at.x(), at.y(), Label.Side.MIDDLE));
+    }
+
+    // Numbers cannot be counted off, so each hub has its own, where there is room.
+    private void numbers(Sketch sketch) {
+        for (int node = 0; node < dome.nodeCount(); node++) {
+            Spot at = spot(node).plus(0, BADGE + 2.2);
+            sketch.writeIfFree(
+                    Label.of(dome.nodeId(node), at.x(), at.y(), Label.Side.MIDDLE)
+                            .in(Ink.DATUM)
+                            .onPaper(),
+                    0.2);
+        }
     }
 
     // The first place of every tier, so that any other can be counted off.
