@@ -148,17 +148,19 @@ final class Openings {
             Integer member = memberOfPair.get(pair(a, b));
             boolean there = member != null && !goneMember[member] && !goneNode[a] && !goneNode[b];
             boolean twice = added.stream().anyMatch(m -> m[0] == a && m[1] == b);
-            if (a == b || there || twice) {
+            boolean left = goneNode[a] || goneNode[b];
+            if (a == b || there || twice || left) {
+                String why = a == b
+                        ? ", one hub"
+                        : left ? ", of which one is left out by nodes" : ", which a strut joins already";
                 findings.add(Finding.stop(
                         Code.DOME_OPENING,
                         new Where.Part(place + " / add"),
                         "two hubs with no strut between them",
-                        strut.text() + (a == b ? ", one hub" : ", which a strut joins already"),
-                        "take it out"));
+                        strut.text() + why,
+                        left ? "take it out, or keep the hub" : "take it out"));
             } else {
                 added.add(new int[] {a, b});
-                goneNode[a] = false;
-                goneNode[b] = false;
             }
         }
     }
