@@ -81,7 +81,7 @@ public final class RoundHole {
     }
 
     private static void check(double strut, double inner, double outer) {
-        if (!(strut >= LEAST_SIZE && inner > strut / 2 && outer > inner && outer <= MOST_SIZE)) {
+        if (!(strut >= LEAST_SIZE && inner > strut / 2 && outer >= inner && outer <= MOST_SIZE)) {
             throw new IllegalArgumentException("strut " + strut + " in a collar of radii " + inner + ", " + outer);
         }
     }

@@ -1,0 +1,94 @@
+package collarwright.collar;
+
+import collarwright.collar.RimContacts.State;
+import collarwright.collar.RimContacts.Unknown;
+
+/**
+ * A round strut in a round hole that is drilled radially through a collar's curved wall, leaning in any direction: tilt
+ * and swing together. In the plane of the collar's axis it gives the same as {@link RoundHole}, which is quicker.
+ *
+ * <p>The strut fits where a circle of its size fits inside both rims of the hole, seen along the strut; what lies between
+ * the rims never binds. Sharp rims, rigid parts. A collar looks the same above and below and to both sides of a hole, so
+ * only the size of tilt and swing counts.
+ *
+ * <p>Accuracy: angles within 1e-10 rad, sizes within 1e-10 of the hole's.
+ */
+public final class SwungContact {
+
+    private SwungContact() {}
+
+    /**
+     * Finds how far a strut can lean in one direction.
+     *
+     * @param strut strut diameter d
+     * @param hole hole diameter D, at least d and below twice the inner radius
+     * @param wall inner and outer radius of the collar
+     * @param bearing the way it leans round the hole's axis: 0 straight down the collar's axis, a quarter turn sideways
+     * @return the lean at which it binds; or the largest lean this form holds for, 75° or a little less than the angle at
+     *     which the bore is seen through the hole, if the strut does not bind before
+     * @throws IllegalArgumentException if a size is out of its range
+     */
+    public static double tiltLimit(double strut, double hole, Wall wall, double bearing) {
+        double axial = RoundHole.tiltLimit(strut, hole, wall.inner(), wall.outer());
+        if (hole == strut) {
+            return 0;
+        }
+        double start = StrictMath.min(axial, RimContacts.mostLean(hole / 2, wall.inner()));
+        return RimContacts.solve(wall.seenAt(bearing), Unknown.LEAN, new State(strut / 2, hole / 2, start));
+    }
+
+    /**
+     * Finds the thickest strut that can point in a direction.
+     *
+     * @param hole hole diameter D, below twice the inner radius
+     * @param direction where the strut points
+     * @param wall inner and outer radius of the collar
+     * @return its diameter
+     */
+    public static double thickest(double hole, Direction direction, Wall wall) {
+        double lean = direction.lean();
+        if (lean == 0) {
+            return hole;
+        }
+        State start = new State(hole / 2 * StrictMath.cos(lean), hole / 2, lean);
+        return 2 * RimContacts.solve(wall.seenAt(direction.bearing()), Unknown.STRUT, start);
+    }
+
+    /**
+     * Finds the least hole that lets a strut point in a direction.
+     *
+     * @param strut strut diameter d
+     * @param direction where the strut points
+     * @param wall inner and outer radius of the collar
+     * @return the hole's diameter; positive infinity if no hole narrower than the bore does
+     */
+    public static double required(double strut, Direction direction, Wall wall) {
+        double lean = direction.lean();
+        double axial = RoundHole.required(strut, lean, wall.inner(), wall.outer());
+        if (direction.swing() == 0 || axial == Double.POSITIVE_INFINITY) {
+            return direction.swing() == 0 ? axial : Double.POSITIVE_INFINITY;
+        }
+        State start = new State(strut / 2, axial / 2, lean);
+        double least = 2 * RimContacts.solve(wall.seenAt(direction.bearing()), Unknown.HOLE, start);
+        return least < 2 * wall.inner() * (1 - 1e-6) ? least : Double.POSITIVE_INFINITY;
+    }
+
+    /**
+     * The collar's wall where it bears.
+     *
+     * @param inner radius of the inner rim's cylinder
+     * @param outer radius of the outer rim's cylinder, not below the inner
+     */
+    public record Wall(double inner, double outer) {
+        /** Checks the radii. */
+        public Wall {
+            if (!(inner > 0 && outer >= inner)) {
+                throw new IllegalArgumentException("a wall from " + inner + " to " + outer);
+            }
+        }
+
+        private RimView seenAt(double bearing) {
+            return new RimView(inner, outer, bearing);
+        }
+    }
+}
