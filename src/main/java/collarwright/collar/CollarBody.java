@@ -45,6 +45,41 @@ public record CollarBody(double outerRadius, Interval wall, double width, double
     }
 
     /**
+     * Finds where a strut binds that leans to the side as well.
+     *
+     * @param strut strut diameter
+     * @param hole hole diameter, at least the strut's and below the bore
+     * @param thickness of the wall, within its limits
+     * @param toward the direction whose bearing it leans in
+     * @return the lean at which it binds
+     */
+    public double tiltLimit(double strut, double hole, double thickness, Direction toward) {
+        return toward.swing() == 0
+                ? tiltLimit(strut, hole, thickness)
+                : SwungContact.tiltLimit(strut, hole, bearing(thickness), toward.bearing());
+    }
+
+    private SwungContact.Wall bearing(double thickness) {
+        return new SwungContact.Wall(outerRadius - thickness + rims, outerRadius - rims);
+    }
+
+    /**
+     * Finds the least hole for a direction.
+     *
+     * @param strut strut diameter
+     * @param toward where the strut has to point
+     * @param thickness of the wall, within its limits
+     * @return the hole's diameter; positive infinity if no hole narrower than the bore does
+     */
+    public double required(double strut, Direction toward, double thickness) {
+        if (toward.swing() == 0) {
+            return required(strut, StrictMath.abs(toward.tilt()), thickness);
+        }
+        double least = SwungContact.required(strut, toward, bearing(thickness));
+        return least < 2 * (outerRadius - thickness) ? least : Double.POSITIVE_INFINITY;
+    }
+
+    /**
      * Finds the least hole for a lean.
      *
      * @param strut strut diameter

@@ -12,9 +12,17 @@ import collarwright.stock.RoundStock;
  * @param fix how the strut ends are held to the ring
  * @param endGap least distance that a strut's end face keeps from the ring
  * @param rims size of the 45° chamfer on both rims of every hole; 0 for sharp rims
+ * @param heights at which the holes are drilled
  */
 public record HubSettings(
-        RoundStock collar, double width, RoundStock ring, double ringWidth, Fix fix, double endGap, double rims) {
+        RoundStock collar,
+        double width,
+        RoundStock ring,
+        double ringWidth,
+        Fix fix,
+        double endGap,
+        double rims,
+        Heights heights) {
     /** Checks the sizes. */
     public HubSettings {
         if (collar.wall().isEmpty() || !(width > 0 && ringWidth > 0 && endGap >= 0)) {
@@ -37,6 +45,22 @@ public record HubSettings(
     }
 
     /**
+     * A hub with all holes on the mid-plane.
+     *
+     * @param collar the pipe that collars are cut from; has a wall
+     * @param width of the collar along its axis
+     * @param ring the pipe or bar of the centre ring
+     * @param ringWidth of the centre ring along its axis
+     * @param fix how the strut ends are held to the ring
+     * @param endGap least distance that a strut's end face keeps from the ring
+     * @param rims size of the 45° chamfer on both rims of every hole
+     */
+    public HubSettings(
+            RoundStock collar, double width, RoundStock ring, double ringWidth, Fix fix, double endGap, double rims) {
+        this(collar, width, ring, ringWidth, fix, endGap, rims, Heights.MIDPLANE);
+    }
+
+    /**
      * The same hub cut from another pipe; its rims are eased as far as the new wall allows.
      *
      * @param other the pipe; has a wall
@@ -44,7 +68,7 @@ public record HubSettings(
      */
     public HubSettings cutFrom(RoundStock other) {
         double allowed = other.wall().map(w -> w.min() / 2 > rims ? rims : 0).orElse(0.0);
-        return new HubSettings(other, width, ring, ringWidth, fix, endGap, allowed);
+        return new HubSettings(other, width, ring, ringWidth, fix, endGap, allowed, heights);
     }
 
     /**

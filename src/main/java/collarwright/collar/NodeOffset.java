@@ -22,11 +22,23 @@ public record NodeOffset(double mean, double spread) {
      * @return the offset
      */
     public static NodeOffset of(double midRadius, List<Double> axialAngles) {
+        return of(midRadius, axialAngles, Heights.MIDPLANE.of(midRadius, axialAngles));
+    }
+
+    /**
+     * Finds the offset of a hub.
+     *
+     * @param midRadius radius of the middle of the wall
+     * @param axialAngles of the hub's struts, at least one
+     * @param heights of their holes above the mid-plane, as many
+     * @return the offset
+     */
+    public static NodeOffset of(double midRadius, List<Double> axialAngles, List<Double> heights) {
         double sum = 0;
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
-        for (double angle : axialAngles) {
-            double height = midRadius * StrictMath.tan(angle);
+        for (int i = 0; i < axialAngles.size(); i++) {
+            double height = heights.get(i) + midRadius * StrictMath.tan(axialAngles.get(i));
             sum += height;
             least = StrictMath.min(least, height);
             most = StrictMath.max(most, height);

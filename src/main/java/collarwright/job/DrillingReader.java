@@ -4,6 +4,7 @@ import collarwright.finding.Code;
 import collarwright.tooling.Cutter;
 import collarwright.tooling.DrillingSettings;
 import collarwright.tooling.Fit;
+import collarwright.tooling.SharingLimits;
 import collarwright.units.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -40,10 +41,16 @@ final class DrillingReader {
      * Reads the cutters and the rule of choice.
      *
      * @param nearestBand how far short of its need a hole may come under {@code nearest}, an angle
+     * @param shared how far hub types may differ that share a pattern, if they do
      * @return the settings, or empty after findings
      */
-    Optional<DrillingSettings> read(double nearestBand) {
+    Optional<DrillingSettings> read(double nearestBand, SharingLimits shared) {
         later();
+        Map<String, Boolean> sharing = new LinkedHashMap<>();
+        sharing.put("exact", false);
+        sharing.put("shared", true);
+        KeyView patternsKey = table.key("patterns");
+        Optional<Boolean> patterns = patternsKey.word(sharing);
         Map<String, Fit> fits = new LinkedHashMap<>();
         fits.put("reach", Fit.REACH);
         fits.put("nearest", Fit.NEAREST);
@@ -64,13 +71,18 @@ final class DrillingReader {
         if (cutters.isEmpty()
                 || faulty
                 || (fitKey.present() && fit.isEmpty())
+                || (patternsKey.present() && patterns.isEmpty())
                 || (clearanceKey.present() && clearance.isEmpty())) {
             noCutter(rackKey, addKey, cutters);
             return Optional.empty();
         }
         List<Cutter> sorted = cutters.values().stream().sorted(BY_SIZE).toList();
-        return Optional.of(
-                new DrillingSettings(sorted, fit.orElse(Fit.REACH), nearestBand, clearance.orElse(LEAST_CLEARANCE)));
+        return Optional.of(new DrillingSettings(
+                sorted,
+                fit.orElse(Fit.REACH),
+                nearestBand,
+                clearance.orElse(LEAST_CLEARANCE),
+                patterns.filter(yes -> yes).map(yes -> shared)));
     }
 
     private void noCutter(KeyView rackKey, KeyView addKey, Map<String, Cutter> cutters) {
@@ -81,11 +93,6 @@ final class DrillingReader {
     }
 
     private void later() {
-        KeyView patterns = table.key("patterns");
-        Map<String, Boolean> words = new LinkedHashMap<>();
-        words.put("exact", true);
-        words.put("shared", false);
-        patterns.builtWord(words);
         KeyView flip = table.key("flip");
         flip.flag().filter(on -> on).ifPresent(on -> flip.notInThisVersion("flip = false", "write flip = false"));
         table.later("most-cutters", "take it out; every cutter of the racks may be used");

@@ -1,6 +1,7 @@
 package collarwright.job;
 
 import collarwright.collar.Fix;
+import collarwright.collar.Heights;
 import collarwright.collar.HubSettings;
 import collarwright.finding.Code;
 import collarwright.stock.RoundStock;
@@ -37,6 +38,11 @@ final class HubReader {
      */
     Optional<HubSettings> read() {
         later();
+        Map<String, Heights> lines = new LinkedHashMap<>();
+        lines.put("midplane", Heights.MIDPLANE);
+        lines.put("converging", Heights.CONVERGING);
+        KeyView heightsKey = table.key("heights");
+        Optional<Heights> heights = heightsKey.word(lines);
         KeyView collarKey =
                 table.need("collar", "the pipe that collars are cut from", "collar = \"pvc-metric-160x6.2\"");
         KeyView ringKey = table.need("ring", "the pipe or bar of the centre ring", "ring = \"pvc-metric-90x4.3\"");
@@ -53,11 +59,21 @@ final class HubReader {
             return Optional.empty();
         }
         Optional<Double> rims = rims(collar.get());
-        if ((gapKey.present() && gap.isEmpty()) || rims.isEmpty() || !ringFits(ringKey, ring.get(), collar.get())) {
+        if ((gapKey.present() && gap.isEmpty())
+                || (heightsKey.present() && heights.isEmpty())
+                || rims.isEmpty()
+                || !ringFits(ringKey, ring.get(), collar.get())) {
             return Optional.empty();
         }
         return Optional.of(new HubSettings(
-                collar.get(), width.get(), ring.get(), ringWidth.get(), Fix.TIE, gap.orElse(END_GAP), rims.get()));
+                collar.get(),
+                width.get(),
+                ring.get(),
+                ringWidth.get(),
+                Fix.TIE,
+                gap.orElse(END_GAP),
+                rims.get(),
+                heights.orElse(Heights.MIDPLANE)));
     }
 
     // Beyond half the wall the two chamfers would meet.
@@ -85,11 +101,6 @@ final class HubReader {
         fixes.put("tie", true);
         fixes.put("pin", false);
         fix.builtWord(fixes);
-        KeyView heights = table.key("heights");
-        Map<String, Boolean> lines = new LinkedHashMap<>();
-        lines.put("midplane", true);
-        lines.put("converging", false);
-        heights.builtWord(lines);
         table.later("trial-piece", "take it out; the full wall bears");
     }
 

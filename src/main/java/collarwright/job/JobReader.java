@@ -7,6 +7,7 @@ import collarwright.finding.Code;
 import collarwright.strut.SizeRule;
 import collarwright.strut.StrutSettings;
 import collarwright.tooling.DrillingSettings;
+import collarwright.tooling.SharingLimits;
 import collarwright.units.Quoted;
 import java.util.Optional;
 
@@ -92,8 +93,9 @@ public final class JobReader {
         Optional<SettingsReader.Bounds> bounds = SettingsReader.limits(root.table("limits"));
         // Without good limits the cutters are read all the same, for their findings.
         double band = bounds.map(SettingsReader.Bounds::nearestBand).orElse(0.0);
+        SharingLimits shared = bounds.map(SettingsReader.Bounds::shared).orElse(SharingLimits.USUAL);
         Optional<DrillingSettings> drilling =
-                drillingTable.flatMap(table -> new DrillingReader(table, profiles).read(band));
+                drillingTable.flatMap(table -> new DrillingReader(table, profiles).read(band, shared));
         Optional<SettingsReader.Placed> material = hubTable.flatMap(table -> hub.map(
                 h -> new SettingsReader.Placed(table.key("collar"), h.collar().material())));
         Optional<Shop> shop = SettingsReader.shop(root.table("shop"), profiles, material, reader.bareUnit());

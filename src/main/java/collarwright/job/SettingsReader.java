@@ -5,6 +5,7 @@ import collarwright.machining.CuttingData;
 import collarwright.machining.Machine;
 import collarwright.machining.ProgramUnits;
 import collarwright.stock.Material;
+import collarwright.tooling.SharingLimits;
 import collarwright.units.Angles;
 import collarwright.units.Length;
 import collarwright.units.LengthUnit;
@@ -44,8 +45,9 @@ final class SettingsReader {
      *
      * @param limits what checks hold the plan to
      * @param nearestBand an angle
+     * @param shared how far hub types may differ that share a pattern
      */
-    record Bounds(Limits limits, double nearestBand) {}
+    record Bounds(Limits limits, double nearestBand, SharingLimits shared) {}
 
     /**
      * Reads the limits.
@@ -57,7 +59,7 @@ final class SettingsReader {
         Limits usual = Limits.DEFAULT;
         double band = Angles.radians(NEAREST_BAND_DEGREES);
         if (table.isEmpty()) {
-            return Optional.of(new Bounds(usual, band));
+            return Optional.of(new Bounds(usual, band, SharingLimits.USUAL));
         }
         TableView t = table.get();
         Given<Double> webStop = ratio(t.key("web-stop"), usual.webStop());
@@ -68,11 +70,13 @@ final class SettingsReader {
         Given<Double> nearest = new Given<>(t.key("nearest-band"), key -> key.angle(0, 90), band);
         Given<Double> overtravel = new Given<>(
                 t.key("overtravel"), key -> key.length(Length.Zero.ALLOWED).map(Length::mm), usual.overtravel());
-        t.later("extra-lean", "take it out; patterns are exact");
-        t.later("miss", "take it out; patterns are exact");
+        Given<Double> extraLean =
+                new Given<>(t.key("extra-lean"), key -> key.angle(0, 20), SharingLimits.USUAL.extraLean());
+        Given<Double> miss = new Given<>(
+                t.key("miss"), key -> key.length(Length.Zero.ALLOWED).map(Length::mm), SharingLimits.USUAL.miss());
         boolean ordered = ordered(webStop, webWarn);
         ordered = ordered(engagementStop, engagementWarn) && ordered;
-        if (!ordered || !slack.good() || !nearest.good() || !overtravel.good()) {
+        if (!ordered || !slack.good() || !nearest.good() || !overtravel.good() || !extraLean.good() || !miss.good()) {
             return Optional.empty();
         }
         Limits limits = new Limits(
@@ -82,7 +86,7 @@ final class SettingsReader {
                 engagementWarn.value(),
                 slack.value(),
                 overtravel.value());
-        return Optional.of(new Bounds(limits, nearest.value()));
+        return Optional.of(new Bounds(limits, nearest.value(), new SharingLimits(extraLean.value(), miss.value())));
     }
 
     private static Given<Double> ratio(KeyView key, double usual) {

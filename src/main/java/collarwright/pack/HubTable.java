@@ -43,8 +43,8 @@ public final class HubTable {
             place(table.text(names.node(node)), hubs.dome(), node);
             table.text(names.hubType(type)).text(names.pattern(type));
             position(table, plan, node);
-            table.number(Angles.degrees(hubs.turnOf(node)), 4);
-            table.text(Uphill.of(hubs, node).words());
+            table.number(Angles.degrees(plan.turn(node)), 4);
+            table.text(Uphill.of(plan, node).words());
             PackTables.end(table, plan);
         }
         return table.bytes();

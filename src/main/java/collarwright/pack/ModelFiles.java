@@ -72,9 +72,8 @@ final class ModelFiles {
 
     private List<FrameModel.Collar> collars() {
         var body = plan.job().hub().body();
-        List<Double> below = IntStream.range(0, hubs.types().size())
-                .mapToObj(type -> HubSeat.of(plan, type).collar().mean())
-                .toList();
+        List<Double> below =
+                HubSeat.all(plan).stream().map(seat -> seat.collar().mean()).toList();
         List<FrameModel.Collar> collars = new ArrayList<>();
         for (int node = 0; node < dome.nodeCount(); node++) {
             Vec3 axis = dome.axis(node);

@@ -133,9 +133,9 @@ public final class PackTables {
                 boolean fromA = (end & 1) == 0;
                 int type = hubs.strutTypeOf(member);
                 boolean alike = plan.struts().types().get(type).alike();
-                place(table, hubs, names, new Place(member, fromA));
+                place(table, plan, names, new Place(member, fromA));
                 table.text(alike ? "either" : fromA ? "a" : "b");
-                place(table, hubs, names, new Place(member, !fromA));
+                place(table, plan, names, new Place(member, !fromA));
                 table.text(alike ? "either" : fromA ? "b" : "a");
                 table.text(names.strutType(type))
                         .number(plan.struts().types().get(type).cut(), MM_DECIMALS)
@@ -148,13 +148,14 @@ public final class PackTables {
 
     private record Place(int member, boolean atA) {}
 
-    private static void place(CsvTable table, Hubs hubs, PartNames names, Place place) {
+    private static void place(CsvTable table, Plan plan, PartNames names, Place place) {
+        Hubs hubs = plan.hubs();
         int node = place.atA() ? hubs.nodeAtA(place.member()) : hubs.nodeAtB(place.member());
         int type = hubs.typeOf(node);
         table.text(names.node(node))
                 .text(names.hubType(type))
                 .text(names.pattern(type))
-                .whole(place.atA() ? hubs.holeAtA(place.member()) : hubs.holeAtB(place.member()));
+                .whole(place.atA() ? plan.holeAtA(place.member()) : plan.holeAtB(place.member()));
     }
 
     // For every node the strut ends in the order of its holes; an end is 2 · member + (0 at its node a, 1 at its node

@@ -11,10 +11,12 @@ import collarwright.hub.StrutTip;
 import collarwright.plan.HubSeat;
 import collarwright.plan.PartNames;
 import collarwright.plan.Plan;
+import collarwright.plan.StrutLean;
 import collarwright.strut.StrutEnd;
 import collarwright.strut.StrutType;
 import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
+import collarwright.tooling.Sharing;
 import java.io.IOException;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -28,6 +30,8 @@ final class PartsJson {
     private final Dome dome;
     private final CollarBody body;
     private final PartNames names;
+    private final List<HubSeat> seats;
+    private final List<List<StrutLean>> leans;
 
     PartsJson(JsonOut out, Plan plan) {
         this.out = out;
@@ -36,6 +40,8 @@ final class PartsJson {
         this.dome = hubs.dome();
         this.body = plan.job().hub().body();
         this.names = PartNames.of(plan);
+        this.seats = HubSeat.all(plan);
+        this.leans = plan.book().patterns().isEmpty() ? List.of() : StrutLean.all(plan);
     }
 
     void write() throws IOException {
@@ -44,6 +50,9 @@ final class PartsJson {
         out.rows("nodes", range(dome.nodeCount()), this::node);
         out.rows("members", range(dome.memberCount()), this::member);
         out.objects("patterns", plan.book().patterns(), this::pattern);
+        if (plan.book().sharing().isPresent()) {
+            sharing(plan.book().sharing().get());
+        }
     }
 
     private static List<Integer> range(int count) {
@@ -70,7 +79,7 @@ final class PartsJson {
 
     private void hubType(int index) throws IOException {
         HubType type = hubs.types().get(index);
-        HubSeat seat = HubSeat.of(plan, index);
+        HubSeat seat = seats.get(index);
         out.text("id", names.hubType(index));
         out.whole("count", type.count());
         out.text("pattern", names.pattern(index));
@@ -78,14 +87,35 @@ final class PartsJson {
         out.number("nodeSpreadMm", seat.collar().spread());
         out.number("ringMiddleMm", seat.ring().middle());
         out.number("ringLeastWidthMm", seat.ring().width());
-        out.rows("struts", type.struts(), this::hubStrut);
+        out.degrees("turnOnPatternDeg", plan.placement(index).turn());
+        out.rows("struts", range(type.struts().size()), strut -> hubStrut(index, strut));
     }
 
-    private void hubStrut(HubStrut strut) throws IOException {
+    private void hubStrut(int hubType, int index) throws IOException {
+        HubStrut strut = hubs.types().get(hubType).struts().get(index);
         out.text("strutType", names.strutType(strut.strutType()));
         out.text("end", strut.tip() == StrutTip.A ? "a" : "b");
         out.degrees("azimuthDeg", strut.azimuth());
         out.degrees("axialDeg", strut.axialAngle());
+        out.whole("hole", plan.placement(hubType).holes().get(index) + 1L);
+        if (plan.book().sharing().isPresent() && !leans.isEmpty()) {
+            StrutLean lean = leans.get(hubType).get(index);
+            out.degrees("leanDeg", lean.lean());
+            out.degrees("extraLeanDeg", lean.extra());
+            out.number("missMm", lean.miss());
+        }
+    }
+
+    private void sharing(Sharing sharing) throws IOException {
+        out.object("sharing", () -> {
+            out.whole("hubTypes", sharing.exact());
+            out.whole("patterns", sharing.patterns());
+            out.whole("atLeast", sharing.atLeast());
+            out.degrees("extraLeanDeg", sharing.extraLean());
+            out.number("missMm", sharing.miss());
+            out.degrees("extraLeanLimitDeg", sharing.limits().extraLean());
+            out.number("missLimitMm", sharing.limits().miss());
+        });
     }
 
     private void node(int node) throws IOException {
@@ -95,7 +125,7 @@ final class PartsJson {
         out.numbers("xyzMm", radius * dome.x(node), radius * dome.y(node), radius * dome.z(node));
         Vec3 axis = dome.axis(node);
         out.numbers("axis", axis.x(), axis.y(), axis.z());
-        out.degrees("turnDeg", hubs.turnOf(node));
+        out.degrees("turnDeg", plan.turn(node));
         if (dome.moved(node) > 0) {
             out.number("movedMm", radius * dome.moved(node));
         }
@@ -109,8 +139,8 @@ final class PartsJson {
         if (dome.role(member) != Role.SHELL) {
             out.text("role", role(dome.role(member)));
         }
-        memberEnd("a", hubs.nodeAtA(member), hubs.holeAtA(member));
-        memberEnd("b", hubs.nodeAtB(member), hubs.holeAtB(member));
+        memberEnd("a", hubs.nodeAtA(member), plan.holeAtA(member));
+        memberEnd("b", hubs.nodeAtB(member), plan.holeAtB(member));
     }
 
     private static String role(Role role) {
@@ -151,5 +181,10 @@ final class PartsJson {
         out.degrees("tiltMinDeg", hole.tiltMin());
         out.degrees("tiltMaxDeg", hole.tiltMax());
         out.degrees("slackDeg", hole.slack());
+        out.degrees("swingDeg", hole.swing());
+        out.degrees("tiltSpreadDeg", hole.tolerance().spread());
+        out.degrees("perHoleDeg", hole.tolerance().perHole());
+        out.degrees("perStrutDeg", hole.tolerance().perStrut());
+        out.degrees("perWallDeg", hole.tolerance().perWall());
     }
 }

@@ -234,7 +234,7 @@ public final class FrontPage {
                 .append("</h3>\n<div class=\"pair\">\n");
         String id = pattern.id().toLowerCase(java.util.Locale.ROOT);
         figure(
-                new HubPicture(plan, index, NARROW),
+                new HubPicture(plan, fullest(index), NARROW),
                 id + "-hub",
                 "single",
                 "Seen from above: hole numbers, strut types, degrees clockwise from the 0° line.");
@@ -256,6 +256,15 @@ public final class FrontPage {
                 "narrow",
                 "Opened out, outer face toward you.");
         html.append("</section>\n");
+    }
+
+    // Of the hub types that a pattern serves, the first with a strut in every hole.
+    private int fullest(int pattern) {
+        return plan.served(pattern).stream()
+                .max(Comparator.comparingInt(
+                                (Integer type) -> plan.placement(type).holes().size())
+                        .thenComparing(Comparator.<Integer>naturalOrder().reversed()))
+                .orElseThrow();
     }
 
     private void struts() {

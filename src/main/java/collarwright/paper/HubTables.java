@@ -52,7 +52,7 @@ final class HubTables {
         for (int node = 0; node < hubs.dome().nodeCount(); node++) {
             int type = hubs.typeOf(node);
             Alike alike =
-                    new Alike(type, names.pattern(type), Uphill.of(hubs, node).words());
+                    new Alike(type, names.pattern(type), Uphill.of(plan, node).words());
             groups.computeIfAbsent(alike, a -> new ArrayList<>()).add(names.node(node));
         }
         return groups;

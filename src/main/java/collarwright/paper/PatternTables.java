@@ -5,16 +5,20 @@ import collarwright.machining.HoleDepth;
 import collarwright.machining.Workpiece;
 import collarwright.picture.Figures;
 import collarwright.plan.Plan;
+import collarwright.plan.StrutLean;
 import collarwright.tooling.CutterKind;
 import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
+import collarwright.tooling.Tolerance;
 import collarwright.units.Angles;
 import collarwright.units.Decimals;
+import collarwright.units.Ids;
 import collarwright.units.InchFractions;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The tables of one pattern: where its holes go, how they are drilled, and why they are as large as they are. */
@@ -102,11 +106,13 @@ final class PatternTables {
         return lines;
     }
 
-    /** Why the holes are as large as they are; holes for one strut type with one cutter stand in one row. */
+    /** Why the holes are as large as they are; holes for the same struts with one cutter stand in one row. */
     Grid why() {
         Map<String, List<Hole>> classes = pattern.holes().stream()
                 .collect(Collectors.groupingBy(
-                        h -> strutOf(h) + "/" + h.cutter().id(), LinkedHashMap::new, Collectors.toList()));
+                        h -> strutsOf(h) + "/" + h.cutter().id() + "/" + h.neededLean(),
+                        LinkedHashMap::new,
+                        Collectors.toList()));
         return new Grid(
                 "Why this size: where the strut binds",
                 List.of(
@@ -115,21 +121,37 @@ final class PatternTables {
                         Column.numbers("needed lean"),
                         Column.numbers("hole at least"),
                         Column.numbers("tilt limit"),
+                        Column.numbers("slack"),
                         Column.numbers("worst cases"),
-                        Column.numbers("slack")),
+                        Column.numbers("by chance"),
+                        Column.numbers("0.1 mm more hole, strut, wall")),
                 classes.values().stream().map(this::why).toList());
     }
 
     private List<Cell> why(List<Hole> alike) {
         Hole hole = alike.get(0);
+        Tolerance tolerance = hole.tolerance();
         return List.of(
                 Cell.strong(numbers(alike)),
-                Cell.of(strutOf(hole)),
+                Cell.of(strutsOf(hole)),
                 Cell.of(Figures.degrees(hole.neededLean())),
                 Cell.of(figures.size(hole.required())),
                 Cell.of(Figures.degrees(hole.tiltLimit())),
+                Cell.strong(Figures.degrees(hole.slack())),
                 Cell.of(Figures.degrees(hole.tiltMin()) + " to " + Figures.degrees(hole.tiltMax())),
-                Cell.strong(Figures.degrees(hole.slack())));
+                Cell.of("± " + Figures.degrees(tolerance.spread())),
+                Cell.of(signed(tolerance.perHole()) + ", " + signed(tolerance.perStrut()) + ", "
+                        + signed(tolerance.perWall())));
+    }
+
+    /** How the figures of {@link #why()} come about. */
+    static String whyRule() {
+        return "Slack: tilt limit less needed lean. Worst cases: thickest strut and wall with the smallest hole, and the"
+                + " other way round. By chance: the three spreads as a root-sum-square.";
+    }
+
+    private static String signed(double angle) {
+        return (angle < 0 ? "" : "+") + Decimals.fixed(Angles.degrees(angle), 2) + "°";
     }
 
     /** The numbers of some holes, such as {@code 1, 3, 5}. */
@@ -137,10 +159,55 @@ final class PatternTables {
         return holes.stream().map(h -> Integer.toString(h.number())).collect(Collectors.joining(", "));
     }
 
-    // A pattern serves the hub type of its own place in the book.
-    private String strutOf(Hole hole) {
-        int index = plan.book().patterns().indexOf(pattern);
-        var strut = plan.hubs().types().get(index).struts().get(hole.number() - 1);
-        return plan.struts().types().get(strut.strutType()).idAt(strut.tip());
+    // The struts that go into a hole, of all hub types that the pattern serves.
+    private String strutsOf(Hole hole) {
+        return served().stream()
+                .flatMap(type -> strutIn(type, hole).stream())
+                .distinct()
+                .sorted()
+                .collect(Collectors.joining(", "));
+    }
+
+    private List<Integer> served() {
+        return plan.served(plan.book().patterns().indexOf(pattern));
+    }
+
+    private Optional<String> strutIn(int type, Hole hole) {
+        int strut = plan.placement(type).holes().indexOf(hole.number() - 1);
+        if (strut < 0) {
+            return Optional.empty();
+        }
+        var in = plan.hubs().types().get(type).struts().get(strut);
+        return Optional.of(plan.struts().types().get(in.strutType()).idAt(in.tip()));
+    }
+
+    /** Which hub types share the pattern, and what it costs them. */
+    Grid sharing() {
+        List<List<StrutLean>> leans = StrutLean.all(plan);
+        List<List<Cell>> rows = new ArrayList<>();
+        for (int type : served()) {
+            List<StrutLean> own = leans.get(type);
+            String holes = plan.placement(type).holes().stream()
+                    .sorted()
+                    .map(h -> Integer.toString(h + 1))
+                    .collect(Collectors.joining(", "));
+            rows.add(List.of(
+                    Cell.strong(Ids.letters('H', type)),
+                    Cell.of(Integer.toString(plan.hubs().types().get(type).count())),
+                    Cell.of(holes),
+                    Cell.of(Figures.degrees(
+                            own.stream().mapToDouble(StrutLean::extra).max().orElseThrow())),
+                    Cell.of(figures.length(
+                            own.stream().mapToDouble(StrutLean::miss).max().orElseThrow()))));
+        }
+        return new Grid(
+                "Hub types that share this pattern",
+                List.of(
+                        Column.words("hub type"),
+                        Column.numbers("in one dome"),
+                        Column.words("holes used"),
+                        Column.numbers("extra lean, at most"),
+                        Column.numbers("strut passes the hub's axis, at most")),
+                rows);
     }
 }

@@ -5,70 +5,80 @@ import collarwright.plan.DomeMeasures;
 import collarwright.plan.HubSeat;
 import collarwright.plan.Plan;
 import collarwright.tooling.Pattern;
+import collarwright.units.Ids;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 
 /**
  * How the parts of a hub stand to each other once it is put up: where the collar is below its node, where the centre ring
- * belongs in it, and how low the collars reach. A pattern serves the hub type of its own place in the book.
+ * belongs in it, and how low the collars reach.
  */
 final class SeatTables {
 
     private final Plan plan;
     private final Figures figures;
+    private final List<HubSeat> seats;
+    private final List<Double> lowest;
 
     SeatTables(Plan plan) {
         this.plan = plan;
+        this.seats = HubSeat.all(plan);
+        this.lowest = DomeMeasures.lowestCollarPoints(plan);
         this.figures = new Figures(plan.job().shop().programUnits());
     }
 
-    /** One pattern in words. */
+    /** One pattern in words: the hub type that it is for, or all that share it. */
     List<DomeFacts.Fact> facts(Pattern pattern) {
-        int index = plan.book().patterns().indexOf(pattern);
-        HubSeat seat = HubSeat.of(plan, index);
-        return List.of(
-                new DomeFacts.Fact(
-                        "hub",
-                        "mid-plane " + figures.length(seat.collar().mean())
-                                + " below the node (spread "
-                                + figures.length(seat.collar().spread()) + "), lowest point " + lowest(index)
-                                + " the foot"),
-                new DomeFacts.Fact(
-                        "ring",
-                        "middle of the centre ring " + side(seat.ring().middle()) + " the mid-plane, at least "
-                                + figures.length(seat.ring().width()) + " wide"));
+        List<DomeFacts.Fact> facts = new ArrayList<>();
+        List<Integer> served = plan.served(plan.book().patterns().indexOf(pattern));
+        for (int type : served) {
+            HubSeat seat = seats.get(type);
+            facts.add(new DomeFacts.Fact(
+                    served.size() == 1 ? "hub" : "hub " + Ids.letters('H', type),
+                    "mid-plane " + figures.length(seat.collar().mean())
+                            + " below the node (spread "
+                            + figures.length(seat.collar().spread()) + "), lowest point " + lowest(type)
+                            + " the foot"));
+            facts.add(new DomeFacts.Fact(
+                    "ring",
+                    "middle of the centre ring " + side(seat.ring().middle()) + " the mid-plane, at least "
+                            + figures.length(seat.ring().width()) + " wide"));
+        }
+        return facts;
     }
 
-    /** All patterns in one table. */
+    /** All hub types in one table. */
     Grid grid() {
+        boolean shared = plan.book().sharing().isPresent();
         return new Grid(
                 "How a hub sits when it is put up",
                 List.of(
-                        Column.words("pattern"),
+                        Column.words(shared ? "hub, pattern" : "pattern"),
                         Column.numbers("mid-plane below the node"),
                         Column.numbers("spread between its struts"),
                         Column.numbers("ring's middle to the mid-plane"),
                         Column.numbers("ring at least wide"),
                         Column.numbers("collar's lowest point to the foot")),
-                IntStream.range(0, plan.book().patterns().size())
-                        .mapToObj(this::row)
+                IntStream.range(0, plan.hubs().types().size())
+                        .mapToObj(type -> row(type, shared))
                         .toList());
     }
 
-    private List<Cell> row(int index) {
-        HubSeat seat = HubSeat.of(plan, index);
+    private List<Cell> row(int type, boolean shared) {
+        HubSeat seat = seats.get(type);
+        String pattern = Ids.letters('C', plan.placement(type).pattern());
         return List.of(
-                Cell.strong(plan.book().patterns().get(index).id()),
+                Cell.strong(shared ? Ids.letters('H', type) + ", " + pattern : pattern),
                 Cell.of(figures.length(seat.collar().mean())),
                 Cell.of(figures.length(seat.collar().spread())),
                 Cell.of(side(seat.ring().middle())),
                 Cell.of(figures.length(seat.ring().width())),
-                Cell.of(lowest(index)));
+                Cell.of(lowest(type)));
     }
 
-    private String lowest(int index) {
-        double lowest = DomeMeasures.lowestCollarPoints(plan).get(index);
-        return side(lowest - DomeMeasures.of(plan).lowestNodeZ());
+    private String lowest(int type) {
+        return side(lowest.get(type) - DomeMeasures.of(plan).lowestNodeZ());
     }
 
     private String side(double height) {

@@ -172,6 +172,10 @@ public final class Traveller {
         flow.page("Pattern " + pattern.id() + ", checks");
         flow.facts(new SeatTables(plan).facts(pattern));
         flow.grid(tables.why());
+        flow.text(PatternTables.whyRule());
+        if (plan.book().sharing().isPresent()) {
+            flow.grid(tables.sharing());
+        }
         flow.grid(inspection.firstArticle());
         flow.grid(inspection.caliper());
         flow.grid(inspection.pins());

@@ -2,9 +2,11 @@ package collarwright.picture;
 
 import collarwright.collar.CollarBody;
 import collarwright.hub.HubStrut;
-import collarwright.hub.HubType;
 import collarwright.plan.Plan;
+import collarwright.tooling.Placement;
 import java.awt.geom.Path2D;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** One hub seen from above: the collar, its struts, the centre ring, hole numbers and the 0° line. */
@@ -13,7 +15,7 @@ public final class HubPicture implements Picture {
     private static final double MARGIN = 16;
 
     private final Plan plan;
-    private final HubType type;
+    private final List<Placed> struts;
     private final String name;
     private final double width;
     private final Spot centre;
@@ -29,12 +31,37 @@ public final class HubPicture implements Picture {
      */
     public HubPicture(Plan plan, int hubType, double width) {
         this.plan = plan;
-        this.type = plan.hubs().types().get(hubType);
+        this.struts = placed(plan, hubType);
         this.name = collarwright.units.Ids.letters('H', hubType);
         this.width = width;
         this.centre = new Spot(width / 2, width / 2 - 2);
         this.end = width / 2 - MARGIN;
         this.scale = end / 1.42 / body().outerRadius();
+    }
+
+    /** A strut of the hub and the hole it goes into. */
+    private record Placed(int number, HubStrut strut) {}
+
+    // As the hub's struts stand on its pattern, from the pattern's 0° line.
+    private static List<Placed> placed(Plan plan, int hubType) {
+        Placement placement = plan.placement(hubType);
+        List<HubStrut> own = plan.hubs().types().get(hubType).struts();
+        List<Placed> placed = new ArrayList<>();
+        for (int i = 0; i < own.size(); i++) {
+            HubStrut strut = own.get(i);
+            int hole = placement.holes().get(i);
+            double azimuth = plan.book().patterns().isEmpty()
+                    ? placement.onPattern(strut.azimuth())
+                    : plan.book()
+                            .patterns()
+                            .get(placement.pattern())
+                            .holes()
+                            .get(hole)
+                            .azimuth();
+            placed.add(new Placed(hole + 1, new HubStrut(strut.strutType(), strut.tip(), azimuth, strut.axialAngle())));
+        }
+        placed.sort(Comparator.comparingInt(Placed::number));
+        return placed;
     }
 
     private CollarBody body() {
@@ -54,11 +81,11 @@ public final class HubPicture implements Picture {
     @Override
     public String describe() {
         StringBuilder holes = new StringBuilder();
-        for (int i = 0; i < type.struts().size(); i++) {
-            HubStrut strut = type.struts().get(i);
-            holes.append(i == 0 ? "" : ", ")
+        for (Placed placed : struts) {
+            HubStrut strut = placed.strut();
+            holes.append(holes.isEmpty() ? "" : ", ")
                     .append("hole ")
-                    .append(i + 1)
+                    .append(placed.number())
                     .append(" at ")
                     .append(Figures.degrees(strut.azimuth()))
                     .append(" takes strut ")
@@ -73,14 +100,12 @@ public final class HubPicture implements Picture {
 
     @Override
     public void paint(Sketch sketch) {
-        type.struts().forEach(strut -> body(sketch, strut));
+        struts.forEach(placed -> body(sketch, placed.strut()));
         centreRing(sketch);
         wall(sketch);
-        type.struts().forEach(strut -> hidden(sketch, strut));
+        struts.forEach(placed -> hidden(sketch, placed.strut()));
         datum(sketch);
-        for (int i = 0; i < type.struts().size(); i++) {
-            letters(sketch, i, type.struts().get(i));
-        }
+        struts.forEach(placed -> letters(sketch, placed.number(), placed.strut()));
     }
 
     // From the middle to hole 1 and on beyond its strut, clear of the letters.
@@ -151,13 +176,13 @@ public final class HubPicture implements Picture {
     private void letters(Sketch sketch, int hole, HubStrut strut) {
         double ring = plan.job().hub().ring().outerRadius() * scale;
         Spot number = centre.polar((ring + body().innerRadius() * scale) / 2 + 0.5, strut.azimuth());
-        Badges.number(sketch, number, hole + 1);
+        Badges.number(sketch, number, hole);
         Spot tag = centre.polar((end + body().outerRadius() * scale) / 2, strut.azimuth());
         sketch.write(
                 Label.of(strutName(strut), tag.x(), tag.y(), Label.Side.MIDDLE).strong());
         double out = end + 4 + 5 * StrictMath.abs(StrictMath.sin(strut.azimuth()));
         Spot angle = centre.polar(out, strut.azimuth());
-        Ink ink = hole == 0 ? Ink.DATUM : Ink.INK;
+        Ink ink = hole == 1 ? Ink.DATUM : Ink.INK;
         sketch.write(Label.of(Figures.degrees(strut.azimuth()), angle.x(), angle.y(), Label.Side.MIDDLE)
                 .in(ink));
     }

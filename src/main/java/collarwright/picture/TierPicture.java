@@ -146,7 +146,11 @@ public final class TierPicture implements Picture {
         var circle = Sketch.circle(at, BADGE);
         sketch.fill(Ink.PAPER, circle);
         sketch.draw(Stroking.solid(Stroking.NARROW, Ink.INK), circle);
-        sketch.write(Label.of(Ids.letters('C', plan.hubs().typeOf(node)), at.x(), at.y(), Label.Side.MIDDLE));
+        sketch.write(Label.of(
+                Ids.letters('C', plan.placement(plan.hubs().typeOf(node)).pattern()),
+                at.x(),
+                at.y(),
+                Label.Side.MIDDLE));
     }
 
     // Numbers cannot be counted off, so each hub has its own, where there is room.

@@ -13,6 +13,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Finds the smallest known pipe of the collar's material that nothing would stop, as far as a pipe can help: what another
@@ -56,18 +57,16 @@ final class CollarOffer {
         if (strut >= 2 * inner || hub.ring().od().max() / 2 + hub.endGap() > inner) {
             return false;
         }
-        PatternBook book = PatternBook.of(hubs, hub.body(), job.strut().stock().od(), job.drilling());
+        PatternBook book = PatternBook.of(hubs, struts, hub, job.strut().stock().od(), job.drilling());
         if (book.patterns().isEmpty()) {
             return false;
         }
-        for (int i = 0; i < hubs.types().size(); i++) {
-            HubPart part = HubPart.of(hubs.types().get(i), book.patterns().get(i), struts, hub);
-            boolean stops = new HubChecks(part, job)
-                    .all().stream().flatMap(c -> c.finding().stream()).anyMatch(CollarOffer::cures);
-            if (stops) {
-                return false;
-            }
-        }
-        return true;
+        Stream<Check> onPatterns =
+                book.patterns().stream().flatMap(p -> new PatternChecks(p, hub.body(), job).all().stream());
+        Stream<Check> onHubs =
+                HubPart.all(hubs, struts, book, hub).stream().flatMap(part -> new HubChecks(part, job).all().stream());
+        return Stream.concat(onPatterns, onHubs)
+                .flatMap(c -> c.finding().stream())
+                .noneMatch(CollarOffer::cures);
     }
 }

@@ -46,7 +46,7 @@ public record DomeMeasures(
                 radius * (dome.highestZ() - dome.lowestZ()),
                 radius * dome.highestZ(),
                 radius * dome.lowestZ(),
-                lowestCollarPoint(plan.hubs(), radius, plan.job().hub().body()));
+                lowestCollarPoints(plan).stream().min(Double::compare).orElseThrow());
     }
 
     /**
@@ -62,29 +62,20 @@ public record DomeMeasures(
      * Finds the lowest point of the collars of each hub type, over all nodes that have one.
      *
      * @param plan the plan
-     * @return z from the sphere's centre, by hub type, whose index is that of its pattern too
+     * @return z from the sphere's centre, by hub type
      */
     public static List<Double> lowestCollarPoints(Plan plan) {
-        return lowestCollarPoints(
-                plan.hubs(), plan.struts().radius(), plan.job().hub().body());
-    }
-
-    private static double lowestCollarPoint(Hubs hubs, double radius, CollarBody body) {
-        return lowestCollarPoints(hubs, radius, body).stream()
-                .min(Double::compare)
-                .orElseThrow();
-    }
-
-    // A collar is a cylinder about the hub's axis n: its lowest point is half its width along the axis and one outer
-    // radius across it below its centre.
-    private static List<Double> lowestCollarPoints(Hubs hubs, double radius, CollarBody body) {
-        List<Double> offsets = hubs.types().stream()
-                .map(t -> HubSeat.collar(t, body.midRadius()).mean())
-                .toList();
+        Hubs hubs = plan.hubs();
+        CollarBody body = plan.job().hub().body();
+        double radius = plan.struts().radius();
+        List<Double> offsets =
+                HubSeat.all(plan).stream().map(seat -> seat.collar().mean()).toList();
         List<Double> lowest = new ArrayList<>(Collections.nCopies(offsets.size(), Double.POSITIVE_INFINITY));
         for (int node = 0; node < hubs.dome().nodeCount(); node++) {
             int type = hubs.typeOf(node);
             double up = hubs.dome().axis(node).z();
+            // A collar is a cylinder about the hub's axis: its lowest point is half its width along the axis and one
+            // outer radius across it below its centre.
             double across = StrictMath.sqrt(StrictMath.max(0, 1 - up * up));
             double centre = radius * hubs.dome().z(node) - offsets.get(type) * up;
             double point = centre - body.width() / 2 * StrictMath.abs(up) - body.outerRadius() * across;

@@ -2,7 +2,6 @@ package collarwright.plan;
 
 import collarwright.collar.CollarBody;
 import collarwright.collar.Engagement;
-import collarwright.collar.Webs;
 import collarwright.finding.Code;
 import collarwright.finding.Where;
 import collarwright.job.Job;
@@ -17,16 +16,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** The checks on one hub type: one of each kind, on the hole that comes out worst. */
+/** The checks on one hub type as it is put together: one of each kind, on the strut that comes out worst. */
 final class HubChecks {
 
-    private static final String OURS = "our choice, no source; editable in [limits]";
-    private static final String GEOMETRY = "geometry";
+    /** Beyond this azimuth between two struts their ends cannot meet. */
+    private static final double WIDE_APART = StrictMath.PI * 0.75;
 
     private final HubPart part;
     private final CollarBody body;
     private final double strut;
-    private final double easy;
     private final Limits limits;
     private final Optional<TieHole> tieHole;
 
@@ -34,20 +32,15 @@ final class HubChecks {
         this.part = part;
         this.body = part.settings().body();
         this.strut = job.strut().stock().od().max();
-        this.easy = strut + job.drilling().leastClearance();
         this.tieHole = job.strut().tieHole();
         this.limits = job.limits();
     }
 
     List<Check> all() {
         List<Check> checks = new ArrayList<>();
-        checks.add(worst(webBetween()));
-        checks.add(worst(webToEdge()));
         checks.add(worst(engagement()));
         tieHole.ifPresent(t -> checks.add(worst(tieHoleFree(t))));
         checks.add(worst(crowding()));
-        checks.add(worst(slack()));
-        checks.add(worst(reach()));
         checks.add(ringCover());
         return checks;
     }
@@ -61,96 +54,33 @@ final class HubChecks {
         return check.worst(part.size());
     }
 
-    private int next(int hole) {
-        return hole + 1 < part.size() ? hole + 1 : 0;
+    private int next(int strut) {
+        return strut + 1 < part.size() ? strut + 1 : 0;
     }
 
-    private Where.Part at(int hole) {
-        return new Where.Part("pattern " + part.id() + " / hole " + (hole + 1));
+    // Where each hub type has its own pattern, the pattern says which hub it is.
+    private String place() {
+        boolean shared = part.lines().stream().anyMatch(l -> !l.isEmpty());
+        return (shared ? "hub " + part.id() + " on pattern " : "pattern ") + part.patternId();
     }
 
-    private Where.Part between(int hole) {
-        return new Where.Part("pattern " + part.id() + " / holes " + (hole + 1) + " and " + (next(hole) + 1));
+    private int number(int strut) {
+        return part.placement().holes().get(strut) + 1;
     }
 
-    private HoleCheck webBetween() {
-        return new HoleCheck(
-                Code.WEB_BETWEEN_HOLES,
-                Quantity.LENGTH,
-                Sense.AT_LEAST,
-                hole -> webBetween(body.leastInnerRadius(), hole),
-                hole -> webLimits(largerDiameter(hole)),
-                new HoleCheck.Words(
-                        this::between,
-                        hole -> List.of(
-                                "take a collar pipe with this wall of at least " + up(outsideFor(hole))
-                                        + " mm outside diameter: it leaves " + Decimals.fixed(missedWeb(hole), 1)
-                                        + " mm between the holes at the inner wall",
-                                "or a thinner strut, which needs smaller holes")));
+    private Where.Part at(int strut) {
+        return new Where.Part(place() + " / hole " + number(strut));
     }
 
-    // A least size with one decimal, rounded up: who follows the hint must not fall short by the rounding.
-    private static String up(double least) {
-        return Decimals.fixed(StrictMath.ceil(least * 10) / 10, 1);
-    }
-
-    private double webBetween(double radius, int hole) {
-        return Webs.between(
-                radius, part.type().gapAfter(hole), part.largestDiameter(hole), part.largestDiameter(next(hole)));
-    }
-
-    private double largerDiameter(int hole) {
-        return StrictMath.max(part.largestDiameter(hole), part.largestDiameter(next(hole)));
-    }
-
-    private Check.Limits webLimits(double diameter) {
-        return new Check.Limits(OptionalDouble.of(limits.webStop() * diameter), limits.webWarn() * diameter, OURS);
-    }
-
-    // The limit that a web misses: the one that stops, or else the one that warns.
-    private double missedWeb(int hole) {
-        double stop = limits.webStop() * largerDiameter(hole);
-        return webBetween(body.leastInnerRadius(), hole) < stop ? stop : limits.webWarn() * largerDiameter(hole);
-    }
-
-    // The outside diameter, with the thickest wall, at which the web at the inner wall is what the limit asks.
-    private double outsideFor(int hole) {
-        double web = missedWeb(hole);
-        double low = largerDiameter(hole) / 2;
-        double high = low * 2 + StrictMath.max(0, web);
-        while (webBetween(high, hole) < web && high < 1e6) {
-            high *= 2;
-        }
-        for (int step = 0; step < 60; step++) {
-            double middle = (low + high) / 2;
-            if (webBetween(middle, hole) < web) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return 2 * (high + body.wall().max());
-    }
-
-    private HoleCheck webToEdge() {
-        return new HoleCheck(
-                Code.WEB_TO_EDGE,
-                Quantity.LENGTH,
-                Sense.AT_LEAST,
-                hole -> Webs.toEdge(body.width(), part.hole(hole).height(), part.largestDiameter(hole)),
-                hole -> webLimits(part.largestDiameter(hole)),
-                new HoleCheck.Words(
-                        this::at, hole -> List.of("cut the collar " + up(widthFor(hole)) + " mm wide or wider")));
-    }
-
-    private double widthFor(int hole) {
-        double height = part.hole(hole).height();
-        return part.largestDiameter(hole) * (1 + 2 * limits.webWarn()) + 2 * StrictMath.abs(height);
+    private Where.Part between(int strut) {
+        return new Where.Part(place() + " / holes " + number(strut) + " and " + number(next(strut)));
     }
 
     private HoleCheck engagement() {
         Check.Limits least = new Check.Limits(
-                OptionalDouble.of(limits.engagementStop() * strut), limits.engagementWarn() * strut, OURS);
+                OptionalDouble.of(limits.engagementStop() * strut),
+                limits.engagementWarn() * strut,
+                PatternChecks.OURS);
         return new HoleCheck(
                 Code.STRUT_ENGAGEMENT,
                 Quantity.LENGTH,
@@ -164,12 +94,32 @@ final class HubChecks {
                                 "or a thinner centre ring")));
     }
 
-    private double engagement(int hole) {
+    private double engagement(int at) {
+        double least = Double.POSITIVE_INFINITY;
+        for (HubPart.Line line : part.lines().get(at)) {
+            double inside = line.end().reach() - setback(at, line);
+            least = StrictMath.min(
+                    least,
+                    Engagement.least(
+                            body.leastInnerRadius(),
+                            body.midRadius(),
+                            part.largestDiameter(at),
+                            line.end().direction(),
+                            inside));
+        }
+        if (least < Double.POSITIVE_INFINITY) {
+            return least;
+        }
         return Engagement.least(
                 body.leastInnerRadius(),
                 body.midRadius(),
-                part.largestDiameter(hole),
-                new Engagement.Strut(part.axialAngle(hole), part.setback(hole)));
+                part.largestDiameter(at),
+                new Engagement.Strut(part.axialAngle(at), part.setback(at)));
+    }
+
+    // From where the line passes the hub's axis: what the line is longer than the chord is shared by both ends.
+    private double setback(int at, HubPart.Line line) {
+        return part.setback(at) + line.growth() / 2;
     }
 
     private HoleCheck tieHoleFree(TieHole tie) {
@@ -178,7 +128,7 @@ final class HubChecks {
                 Quantity.LENGTH,
                 Sense.AT_LEAST,
                 hole -> engagement(hole) - tie.fromEnd() - tie.diameter() / 2,
-                hole -> new Check.Limits(OptionalDouble.empty(), 0, GEOMETRY),
+                hole -> new Check.Limits(OptionalDouble.empty(), 0, PatternChecks.GEOMETRY),
                 new HoleCheck.Words(
                         this::at,
                         hole -> List.of(
@@ -192,65 +142,75 @@ final class HubChecks {
                 Quantity.LENGTH,
                 Sense.AT_LEAST,
                 this::roomBeside,
-                hole -> new Check.Limits(OptionalDouble.of(0), 0, GEOMETRY),
+                hole -> new Check.Limits(OptionalDouble.of(0), 0, PatternChecks.GEOMETRY),
                 new HoleCheck.Words(
                         this::between,
                         hole -> List.of(
                                 Double.isFinite(roomBeside(hole))
-                                        ? "take a centre ring at least " + up(-2 * roomBeside(hole))
+                                        ? "take a centre ring at least " + PatternChecks.up(-2 * roomBeside(hole))
                                                 + " mm larger in diameter, so that the ends stay clear of each other"
                                         : "the two leave the hub side by side: leave one of them out")));
     }
 
     // How much further back the nearer of two neighbouring ends stands than it must.
-    private double roomBeside(int hole) {
-        double gap = part.type().gapAfter(hole);
-        double nearer = StrictMath.min(part.setback(hole), part.setback(next(hole)));
+    private double roomBeside(int at) {
+        double gap = part.type().gapAfter(at);
+        double least = Double.POSITIVE_INFINITY;
+        for (HubPart.Line one : part.lines().get(at)) {
+            for (HubPart.Line two : part.lines().get(next(at))) {
+                least = StrictMath.min(least, roomBeside(at, one, two, gap));
+            }
+        }
+        if (least < Double.POSITIVE_INFINITY) {
+            return least;
+        }
+        double nearer = StrictMath.min(part.setback(at), part.setback(next(at)));
         double needed = gap >= StrictMath.PI
                 ? 0
-                : Setbacks.clearOfNeighbour(strut, part.axialAngle(hole), part.axialAngle(next(hole)), gap);
+                : Setbacks.clearOfNeighbour(strut, part.axialAngle(at), part.axialAngle(next(at)), gap);
         return nearer - needed;
     }
 
-    private HoleCheck slack() {
-        return new HoleCheck(
-                Code.HOLE_SLACK,
-                Quantity.ANGLE,
-                Sense.AT_MOST,
-                hole -> part.hole(hole).slack(),
-                hole -> new Check.Limits(OptionalDouble.empty(), limits.slackWarn(), OURS),
-                new HoleCheck.Words(
-                        this::at,
-                        hole -> List.of(
-                                "add a cutter nearer to "
-                                        + Decimals.fixed(
-                                                StrictMath.max(part.hole(hole).required(), easy), 2)
-                                        + " mm to the rack",
-                                "or take a thicker collar wall: the same steps of the rack then mean fewer degrees")));
+    // Lines that miss the hub's axis cross beside it, nearer to one end or further from both.
+    private double roomBeside(int at, HubPart.Line one, HubPart.Line two, double gap) {
+        double first = one.end().direction().tilt();
+        double second = two.end().direction().tilt();
+        double apart = gap + turned(next(at), two) - turned(at, one);
+        if (apart >= WIDE_APART) {
+            double nearer = StrictMath.min(setback(at, one), setback(next(at), two));
+            return apart >= StrictMath.PI ? nearer : nearer - Setbacks.clearOfNeighbour(strut, first, second, apart);
+        }
+        double sine = StrictMath.sin(apart);
+        double cosine = StrictMath.cos(apart);
+        double missOne = one.end().miss();
+        double missTwo = two.end().miss();
+        double crossOne = (missOne * cosine - missTwo) / sine / StrictMath.cos(first);
+        double crossTwo = (missOne - missTwo * cosine) / sine / StrictMath.cos(second);
+        double nearer = StrictMath.min(setback(at, one) - crossOne, setback(next(at), two) - crossTwo);
+        return nearer - Setbacks.clearOfNeighbour(strut, first, second, apart);
     }
 
-    private HoleCheck reach() {
-        return new HoleCheck(
-                Code.HOLE_SHORT_OF_REACH,
-                Quantity.ANGLE,
-                Sense.AT_LEAST,
-                hole -> part.hole(hole).slack(),
-                hole -> new Check.Limits(OptionalDouble.empty(), 0, GEOMETRY),
-                new HoleCheck.Words(
-                        this::at,
-                        hole -> List.of(
-                                "the strut binds before it has its angle: use fit = \"reach\", or ease the rims by hand")));
+    // By how much a strut's line lies clockwise of where the strut points from its node.
+    private double turned(int at, HubPart.Line line) {
+        double off = part.pattern()
+                .map(p -> StrictMath.IEEEremainder(
+                        part.hole(at).azimuth()
+                                - part.placement()
+                                        .onPattern(part.type().struts().get(at).azimuth()),
+                        2 * StrictMath.PI))
+                .orElse(0.0);
+        return off + line.end().direction().swing();
     }
 
     private Check ringCover() {
-        RingSeat seat = RingSeat.of(part.type(), part.struts(), body.midRadius(), strut);
+        RingSeat seat = RingSeat.of(part, strut);
         return new Check(
                 Code.RING_COVER,
-                new Where.Part("pattern " + part.id() + " / centre ring"),
+                new Where.Part(place() + " / centre ring"),
                 Quantity.LENGTH,
                 Sense.AT_LEAST,
                 part.settings().ringWidth() - seat.width(),
-                new Check.Limits(OptionalDouble.empty(), 0, GEOMETRY),
+                new Check.Limits(OptionalDouble.empty(), 0, PatternChecks.GEOMETRY),
                 List.of("make the ring at least " + Decimals.fixed(StrictMath.ceil(seat.width()), 0)
                         + " mm wide, so that no strut end can slip past it"));
     }

@@ -1,8 +1,6 @@
 package collarwright.plan;
 
 import collarwright.collar.NodeOffset;
-import collarwright.hub.HubStrut;
-import collarwright.hub.HubType;
 import java.util.List;
 
 /**
@@ -16,21 +14,26 @@ import java.util.List;
 public record HubSeat(NodeOffset collar, RingSeat ring) {
 
     /**
+     * Finds it for all hub types.
+     *
+     * @param plan the plan
+     * @return how the parts of each stand, by hub type
+     */
+    public static List<HubSeat> all(Plan plan) {
+        double strut = plan.job().strut().stock().od().max();
+        return HubPart.all(plan.hubs(), plan.struts(), plan.book(), plan.job().hub()).stream()
+                .map(hub -> new HubSeat(hub.offset(), RingSeat.of(hub, strut)))
+                .toList();
+    }
+
+    /**
      * Finds it for a hub type.
      *
      * @param plan the plan
-     * @param hubType index of the hub type, which is that of its pattern too
+     * @param hubType index of the hub type
      * @return how its parts stand
      */
     public static HubSeat of(Plan plan, int hubType) {
-        HubType type = plan.hubs().types().get(hubType);
-        double midRadius = plan.job().hub().body().midRadius();
-        double strut = plan.job().strut().stock().od().max();
-        return new HubSeat(collar(type, midRadius), RingSeat.of(type, plan.struts(), midRadius, strut));
-    }
-
-    static NodeOffset collar(HubType type, double midRadius) {
-        List<Double> angles = type.struts().stream().map(HubStrut::axialAngle).toList();
-        return NodeOffset.of(midRadius, angles);
+        return all(plan).get(hubType);
     }
 }

@@ -14,7 +14,7 @@ import java.util.stream.IntStream;
  * @param nodes such as {@code T3-07}, by node index
  * @param strutTypes such as {@code SA}, by strut type index
  * @param hubTypes such as {@code HA}, by hub type index
- * @param patterns such as {@code CA}, by hub type index
+ * @param patterns such as {@code CA}, the pattern of each hub type, by hub type index
  * @param members how many members there are
  */
 public record PartNames(
@@ -44,7 +44,10 @@ public record PartNames(
         int types = hubs.types().size();
         List<String> strutTypes =
                 plan.struts().types().stream().map(StrutType::id).toList();
-        return new PartNames(nodes, strutTypes, named('H', types), named('C', types), dome.memberCount());
+        List<String> patterns = IntStream.range(0, types)
+                .mapToObj(type -> Ids.letters('C', plan.placement(type).pattern()))
+                .toList();
+        return new PartNames(nodes, strutTypes, named('H', types), patterns, dome.memberCount());
     }
 
     private static List<String> named(char kind, int count) {

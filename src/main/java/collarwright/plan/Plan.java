@@ -6,7 +6,9 @@ import collarwright.hub.Hubs;
 import collarwright.job.Job;
 import collarwright.strut.StrutLayout;
 import collarwright.tooling.PatternBook;
+import collarwright.tooling.Placement;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Everything that is computed of a job before it is drawn or printed.
@@ -35,6 +37,59 @@ public record Plan(
      */
     public Plan with(List<Finding> all) {
         return new Plan(job, hubs, struts, book, checks, all);
+    }
+
+    /**
+     * Returns how the hubs of a type sit on their pattern.
+     *
+     * @param hubType index of the hub type
+     * @return the placement
+     */
+    public Placement placement(int hubType) {
+        return book.placements().get(hubType);
+    }
+
+    /**
+     * Returns where uphill is on a node's collar.
+     *
+     * @param node node index
+     * @return azimuth of "up the dome" from the pattern's 0° line, clockwise from above, in [0, 2π)
+     */
+    public double turn(int node) {
+        return placement(hubs.typeOf(node)).onPattern(hubs.turnOf(node));
+    }
+
+    /**
+     * Returns the hole that the end a of a member goes into.
+     *
+     * @param member member index
+     * @return hole number on the pattern, from 1
+     */
+    public int holeAtA(int member) {
+        return placement(hubs.typeOf(hubs.nodeAtA(member))).holes().get(hubs.holeAtA(member) - 1) + 1;
+    }
+
+    /**
+     * Returns the hole that the end b of a member goes into.
+     *
+     * @param member member index
+     * @return hole number on the pattern, from 1
+     */
+    public int holeAtB(int member) {
+        return placement(hubs.typeOf(hubs.nodeAtB(member))).holes().get(hubs.holeAtB(member) - 1) + 1;
+    }
+
+    /**
+     * Lists the hub types that a pattern serves.
+     *
+     * @param pattern index of the pattern
+     * @return indices of the hub types, ascending
+     */
+    public List<Integer> served(int pattern) {
+        return IntStream.range(0, hubs.types().size())
+                .filter(type -> placement(type).pattern() == pattern)
+                .boxed()
+                .toList();
     }
 
     /**

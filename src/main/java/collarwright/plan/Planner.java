@@ -16,11 +16,8 @@ import collarwright.tooling.Cutter;
 import collarwright.tooling.Fit;
 import collarwright.tooling.HoleNeed;
 import collarwright.tooling.HoleSize;
-import collarwright.tooling.Pattern;
 import collarwright.tooling.PatternBook;
-import collarwright.units.Angles;
 import collarwright.units.Decimals;
-import collarwright.units.Ids;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -61,7 +58,7 @@ public final class Planner {
         findings.addAll(FrameNotes.of(job, frame));
         List<Check> checks = new ArrayList<>(strutChecks(struts));
         checks.add(ringClearance());
-        PatternBook book = book(hubs, hub, findings);
+        PatternBook book = book(hubs, struts, hub, findings);
         checks.addAll(hubChecks(hubs, struts, book, hub));
         checks.sort(Comparator.comparing(Check::code).thenComparingDouble(Check::margin));
         checks.forEach(c -> c.finding().ifPresent(findings::add));
@@ -72,7 +69,7 @@ public final class Planner {
         return new Plan(job, hubs, struts, book, checks, findings);
     }
 
-    private PatternBook book(Hubs hubs, HubSettings hub, List<Finding> findings) {
+    private PatternBook book(Hubs hubs, StrutLayout struts, HubSettings hub, List<Finding> findings) {
         double strut = job.strut().stock().od().max();
         if (strut >= 2 * hub.body().leastInnerRadius()) {
             findings.add(Finding.stop(
@@ -81,22 +78,16 @@ public final class Planner {
                     "a bore wider than the strut, " + Decimals.fixed(strut, 2) + " mm",
                     Decimals.fixed(2 * hub.body().leastInnerRadius(), 2) + " mm",
                     "take a wider collar pipe"));
-            return new PatternBook(List.of(), List.of());
+            return PatternBook.unsized(hubs);
         }
-        PatternBook book = PatternBook.of(hubs, hub.body(), job.strut().stock().od(), job.drilling());
-        for (int i = 0; i < book.sizes().size(); i++) {
-            boolean toldAlready =
-                    i % 2 != 0 && book.sizes().get(i).equals(book.sizes().get(i - 1));
-            if (book.sizes().get(i).cutter().isEmpty() && !toldAlready) {
-                findings.add(noCutter(i / 2, book.sizes().get(i)));
-            }
-        }
+        PatternBook book = PatternBook.of(hubs, struts, hub, job.strut().stock().od(), job.drilling());
+        book.sizes().stream()
+                .filter(s -> s.size().cutter().isEmpty())
+                .forEach(s -> findings.add(noCutter(s.place(), s.size())));
         return book;
     }
 
-    private Finding noCutter(int strutType, HoleSize size) {
-        String where = "hole for strut " + Ids.letters('S', strutType) + " (axial angle "
-                + Decimals.fixed(Angles.degrees(size.need().lean()), 2) + "°)";
+    private Finding noCutter(String where, HoleSize size) {
         double bore = 2 * size.need().body().leastInnerRadius();
         if (!(size.required() < bore)) {
             return Finding.stop(
@@ -176,13 +167,10 @@ public final class Planner {
 
     private List<Check> hubChecks(Hubs hubs, StrutLayout struts, PatternBook book, HubSettings hub) {
         List<Check> checks = new ArrayList<>();
-        for (int i = 0; i < hubs.types().size(); i++) {
-            Optional<Pattern> pattern = book.patterns().isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(book.patterns().get(i));
-            HubPart part = new HubPart(hubs.types().get(i), Ids.letters('C', i), pattern, struts, hub);
+        book.patterns().forEach(p -> checks.addAll(new PatternChecks(p, hub.body(), job).all()));
+        for (HubPart part : HubPart.all(hubs, struts, book, hub)) {
             HubChecks on = new HubChecks(part, job);
-            checks.addAll(pattern.isPresent() ? on.all() : on.withoutHoles());
+            checks.addAll(part.pattern().isPresent() ? on.all() : on.withoutHoles());
         }
         return checks;
     }

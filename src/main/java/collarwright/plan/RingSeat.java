@@ -1,9 +1,5 @@
 package collarwright.plan;
 
-import collarwright.hub.HubStrut;
-import collarwright.hub.HubType;
-import collarwright.strut.StrutLayout;
-
 /**
  * Where the strut ends of a hub stand against the centre ring.
  *
@@ -15,19 +11,18 @@ public record RingSeat(double low, double high) {
     /**
      * Finds it.
      *
-     * @param type the hub
-     * @param struts the struts with their setbacks
-     * @param midRadius radius of the middle of the collar's wall
+     * @param hub the hub on its pattern
      * @param strut largest strut diameter
      * @return the seat
      */
-    public static RingSeat of(HubType type, StrutLayout struts, double midRadius, double strut) {
+    static RingSeat of(HubPart hub, double strut) {
+        double midRadius = hub.settings().body().midRadius();
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
-        for (HubStrut at : type.struts()) {
-            double angle = at.axialAngle();
-            double setback = struts.types().get(at.strutType()).end(at.tip()).setback();
-            double centre = midRadius * StrictMath.tan(angle) - setback * StrictMath.sin(angle);
+        for (int i = 0; i < hub.size(); i++) {
+            double angle = hub.axialAngle(i);
+            double centre =
+                    hub.heights().get(i) + midRadius * StrictMath.tan(angle) - hub.setback(i) * StrictMath.sin(angle);
             double half = strut / 2 * StrictMath.cos(angle);
             low = StrictMath.min(low, centre - half);
             high = StrictMath.max(high, centre + half);

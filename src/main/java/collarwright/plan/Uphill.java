@@ -2,6 +2,7 @@ package collarwright.plan;
 
 import collarwright.hub.HubStrut;
 import collarwright.hub.Hubs;
+import collarwright.tooling.Hole;
 import collarwright.units.Angles;
 import java.util.List;
 
@@ -28,26 +29,46 @@ public record Uphill(int hole, int next, double past, boolean at) {
     /**
      * Finds it for a node.
      *
+     * @param plan the plan
+     * @param node node index
+     * @return its way up, by the holes of its pattern
+     */
+    public static Uphill of(Plan plan, int node) {
+        if (plan.book().patterns().isEmpty()) {
+            return of(plan.hubs(), node);
+        }
+        int pattern = plan.placement(plan.hubs().typeOf(node)).pattern();
+        List<Double> holes = plan.book().patterns().get(pattern).holes().stream()
+                .map(Hole::azimuth)
+                .toList();
+        return of(holes, plan.turn(node));
+    }
+
+    /**
+     * Finds it for a node whose hub type has a pattern of its own.
+     *
      * @param hubs the hubs
      * @param node node index
      * @return its way up
      */
     public static Uphill of(Hubs hubs, int node) {
         List<HubStrut> struts = hubs.types().get(hubs.typeOf(node)).struts();
-        double turn = hubs.turnOf(node);
-        int holes = struts.size();
+        return of(struts.stream().map(HubStrut::azimuth).toList(), hubs.turnOf(node));
+    }
+
+    private static Uphill of(List<Double> azimuths, double turn) {
+        int holes = azimuths.size();
         for (int i = 0; i < holes; i++) {
-            double off = StrictMath.abs(turn - struts.get(i).azimuth());
+            double off = StrictMath.abs(turn - azimuths.get(i));
             if (StrictMath.min(off, 2 * StrictMath.PI - off) <= SAME) {
                 return new Uphill(i + 1, (i + 1) % holes + 1, 0, true);
             }
         }
         int last = 0;
-        while (last + 1 < holes && struts.get(last + 1).azimuth() < turn) {
+        while (last + 1 < holes && azimuths.get(last + 1) < turn) {
             last++;
         }
-        return new Uphill(
-                last + 1, (last + 1) % holes + 1, turn - struts.get(last).azimuth(), false);
+        return new Uphill(last + 1, (last + 1) % holes + 1, turn - azimuths.get(last), false);
     }
 
     /**

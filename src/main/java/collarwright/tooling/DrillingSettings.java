@@ -1,6 +1,7 @@
 package collarwright.tooling;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Which cutters there are and how they are chosen.
@@ -10,8 +11,10 @@ import java.util.List;
  * @param nearestBand how far short of its need a hole may come under {@link Fit#NEAREST}, an angle
  * @param leastClearance how much wider than the thickest strut every hole has to be, 0 or more: a strut that hardly leans
  *     must still go in by hand
+ * @param shared how far hub types may differ that share a pattern; empty if every hub type has its own
  */
-public record DrillingSettings(List<Cutter> cutters, Fit fit, double nearestBand, double leastClearance) {
+public record DrillingSettings(
+        List<Cutter> cutters, Fit fit, double nearestBand, double leastClearance, Optional<SharingLimits> shared) {
     /** Checks the band and the clearance and keeps the list. */
     public DrillingSettings {
         cutters = List.copyOf(cutters);
@@ -28,6 +31,6 @@ public record DrillingSettings(List<Cutter> cutters, Fit fit, double nearestBand
      * @param nearestBand an angle
      */
     public DrillingSettings(List<Cutter> cutters, Fit fit, double nearestBand) {
-        this(cutters, fit, nearestBand, 0);
+        this(cutters, fit, nearestBand, 0, Optional.empty());
     }
 }

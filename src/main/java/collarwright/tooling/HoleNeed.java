@@ -1,6 +1,7 @@
 package collarwright.tooling;
 
 import collarwright.collar.CollarBody;
+import collarwright.collar.Direction;
 import collarwright.geometry.Interval;
 
 /**
@@ -8,6 +9,36 @@ import collarwright.geometry.Interval;
  *
  * @param body the collar
  * @param strut strut diameter with its limits
- * @param lean the lean that is needed, 0 or more
+ * @param toward where the strut has to point
  */
-public record HoleNeed(CollarBody body, Interval strut, double lean) {}
+public record HoleNeed(CollarBody body, Interval strut, Direction toward) {
+
+    /**
+     * The need of a strut in the plane of the collar's axis.
+     *
+     * @param body the collar
+     * @param strut strut diameter with its limits
+     * @param tilt the lean that is needed, 0 or more
+     */
+    public HoleNeed(CollarBody body, Interval strut, double tilt) {
+        this(body, strut, new Direction(tilt, 0));
+    }
+
+    /**
+     * Returns how far the strut has to lean.
+     *
+     * @return tilt and swing as one angle
+     */
+    public double lean() {
+        return toward.swing() == 0 ? StrictMath.abs(toward.tilt()) : toward.lean();
+    }
+
+    /**
+     * Finds the least hole for the thickest strut and wall.
+     *
+     * @return its diameter; infinite if no hole narrower than the bore does
+     */
+    public double required() {
+        return body.required(strut.max(), toward, body.wall().max());
+    }
+}

@@ -22,9 +22,19 @@ public record HoleSize(HoleNeed need, double required, Optional<Cutter> cutter) 
      * @return the size, with no cutter if none fits, or if no hole at all lets the thickest strut reach its angle
      */
     public static HoleSize choose(HoleNeed need, DrillingSettings drilling) {
+        return choose(need, need.required(), drilling);
+    }
+
+    /**
+     * Chooses the cutter for a hole that several struts use.
+     *
+     * @param need of the strut that leans furthest
+     * @param required least diameter that lets all of them reach their angles
+     * @param drilling the cutters and the rule of choice
+     * @return the size
+     */
+    static HoleSize choose(HoleNeed need, double required, DrillingSettings drilling) {
         CollarBody body = need.body();
-        double required =
-                body.required(need.strut().max(), need.lean(), body.wall().max());
         if (required == Double.POSITIVE_INFINITY) {
             return new HoleSize(need, required, Optional.empty());
         }
@@ -70,7 +80,8 @@ public record HoleSize(HoleNeed need, double required, Optional<Cutter> cutter) 
                 .tiltLimit(
                         need.strut().nominal(),
                         cutter.asDrilled().nominal(),
-                        need.body().wall().nominal());
+                        need.body().wall().nominal(),
+                        need.toward());
     }
 
     /**
@@ -81,7 +92,7 @@ public record HoleSize(HoleNeed need, double required, Optional<Cutter> cutter) 
     public double tightestLimit() {
         CollarBody body = need.body();
         return body.tiltLimit(
-                need.strut().max(), chosen().asDrilled().min(), body.wall().max());
+                need.strut().max(), chosen().asDrilled().min(), body.wall().max(), need.toward());
     }
 
     /**
@@ -92,11 +103,86 @@ public record HoleSize(HoleNeed need, double required, Optional<Cutter> cutter) 
     public double loosestLimit() {
         CollarBody body = need.body();
         return body.tiltLimit(
-                need.strut().min(), chosen().asDrilled().max(), body.wall().min());
+                need.strut().min(), chosen().asDrilled().max(), body.wall().min(), need.toward());
     }
 
     private Cutter chosen() {
         return cutter.orElseThrow(() -> new IllegalStateException("no cutter fits"));
+    }
+
+    /**
+     * Finds how the tilt limit answers to the sizes.
+     *
+     * @return spread and slopes at nominal sizes
+     */
+    public Tolerance tolerance() {
+        CollarBody body = need.body();
+        Sizes nominal = new Sizes(
+                need.strut().nominal(),
+                chosen().asDrilled().nominal(),
+                body.wall().nominal());
+        double strut = limit(nominal.strut(need.strut().min()))
+                - limit(nominal.strut(need.strut().max()));
+        double hole = limit(nominal.hole(chosen().asDrilled().max()))
+                - limit(nominal.hole(chosen().asDrilled().min()));
+        double wall = limit(nominal.wall(body.wall().min()))
+                - limit(nominal.wall(body.wall().max()));
+        double spread = StrictMath.sqrt(strut * strut + hole * hole + wall * wall) / 2;
+        return new Tolerance(
+                spread,
+                slope(nominal, nominal.hole(nominal.hole() + Tolerance.STEP)),
+                slope(nominal, nominal.strut(nominal.strut() + Tolerance.STEP)),
+                slope(nominal, nominal.wall(nominal.wall() + Tolerance.STEP)));
+    }
+
+    private record Sizes(double strut, double hole, double wall) {
+        Sizes strut(double other) {
+            return new Sizes(other, hole, wall);
+        }
+
+        Sizes hole(double other) {
+            return new Sizes(strut, other, wall);
+        }
+
+        Sizes wall(double other) {
+            return new Sizes(strut, hole, other);
+        }
+
+        // Half way to other sizes, or the other way where the whole way leads out of what can be.
+        Sizes toward(Sizes other, double share) {
+            return new Sizes(
+                    strut + share * (other.strut - strut),
+                    hole + share * (other.hole - hole),
+                    wall + share * (other.wall - wall));
+        }
+    }
+
+    // Over the step centred on the nominal sizes, or as much of it as the strut still passes and the hole lies in the
+    // bore.
+    private double slope(Sizes nominal, Sizes stepped) {
+        double above = possible(nominal, stepped, 0.5);
+        double below = possible(nominal, stepped, -0.5);
+        double span = above - below;
+        return span > 0 ? (limit(nominal.toward(stepped, above)) - limit(nominal.toward(stepped, below))) / span : 0;
+    }
+
+    private double possible(Sizes nominal, Sizes stepped, double whole) {
+        double share = whole;
+        for (int halving = 0; halving < 20; halving++) {
+            Sizes at = nominal.toward(stepped, share);
+            if (at.strut > 0
+                    && at.strut <= at.hole
+                    && at.wall > 2 * need.body().rims()
+                    && at.hole < 2 * (need.body().outerRadius() - at.wall)) {
+                return share;
+            }
+            share /= 2;
+        }
+        return 0;
+    }
+
+    private double limit(Sizes sizes) {
+        return need.body().tiltLimit(sizes.strut, sizes.hole, sizes.wall, need.toward());
     }
 
     /**
@@ -114,8 +200,10 @@ public record HoleSize(HoleNeed need, double required, Optional<Cutter> cutter) 
                 need.lean(),
                 required,
                 chosen(),
+                need.toward().swing(),
                 limit(need, chosen()),
                 tightestLimit(),
-                loosestLimit());
+                loosestLimit(),
+                tolerance());
     }
 }

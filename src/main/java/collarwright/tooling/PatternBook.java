@@ -1,11 +1,11 @@
 package collarwright.tooling;
 
 import collarwright.collar.CollarBody;
+import collarwright.collar.Heights;
+import collarwright.collar.HubSettings;
 import collarwright.geometry.Interval;
-import collarwright.hub.HubStrut;
-import collarwright.hub.HubType;
 import collarwright.hub.Hubs;
-import collarwright.hub.StrutTip;
+import collarwright.strut.StrutLayout;
 import collarwright.units.Angles;
 import collarwright.units.Decimals;
 import collarwright.units.Ids;
@@ -13,24 +13,37 @@ import collarwright.units.Letters;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /**
  * The patterns of a job: which holes every hub type gets.
  *
- * @param sizes the size of the hole for both ends of each strut type, end a before end b, in the order of the strut types
- * @param patterns one for each hub type, in the same order; empty if a hole has no cutter
+ * @param sizes the size of every hole that had to be sized, each with the place it is for
+ * @param patterns in the order of their first nodes; empty if a hole has no cutter
+ * @param placements how the hubs of each type sit on their pattern, by hub type
+ * @param sharing what is saved and what it costs where hub types share patterns
  */
-public record PatternBook(List<HoleSize> sizes, List<Pattern> patterns) {
+public record PatternBook(
+        List<Sized> sizes, List<Pattern> patterns, List<Placement> placements, Optional<Sharing> sharing) {
 
     /** Keeps the lists. */
     public PatternBook {
         sizes = List.copyOf(sizes);
         patterns = List.copyOf(patterns);
+        placements = List.copyOf(placements);
     }
 
     /**
-     * Sizes the holes and lays out one pattern for every hub type.
+     * A size and the place it is for.
+     *
+     * @param place such as {@code strut SA} or {@code pattern CA / hole 2}
+     * @param size the size
+     */
+    public record Sized(String place, HoleSize size) {}
+
+    /**
+     * Sizes the holes and lays out one pattern for every hub type, with all holes on the mid-plane.
      *
      * @param hubs the hubs
      * @param body the collar
@@ -39,70 +52,74 @@ public record PatternBook(List<HoleSize> sizes, List<Pattern> patterns) {
      * @return the book
      */
     public static PatternBook of(Hubs hubs, CollarBody body, Interval strut, DrillingSettings drilling) {
-        List<HoleSize> sizes = new ArrayList<>();
-        for (var shape : hubs.strutShapes()) {
-            HoleSize first = size(shape.axialA(), body, strut, drilling);
-            sizes.add(first);
-            sizes.add(shape.axialA() == shape.axialB() ? first : size(shape.axialB(), body, strut, drilling));
-        }
-        boolean complete = sizes.stream().allMatch(s -> s.cutter().isPresent());
-        return new PatternBook(sizes, complete ? patterns(hubs, sizes, body) : List.of());
-    }
-
-    private static HoleSize size(double axialAngle, CollarBody body, Interval strut, DrillingSettings drilling) {
-        return HoleSize.choose(new HoleNeed(body, strut, StrictMath.abs(axialAngle)), drilling);
+        return ExactPatterns.book(hubs, body, strut, drilling, Heights.MIDPLANE);
     }
 
     /**
-     * Returns the size of the hole for an end of a strut.
+     * A book in which no hole has a size: no strut passes the collar's bore.
      *
-     * @param strutType index of the strut type
-     * @param tip which end
-     * @return its size
+     * @param hubs the hubs
+     * @return hub types with patterns of their own, none of which is laid out
      */
-    public HoleSize size(int strutType, StrutTip tip) {
-        return sizes.get(2 * strutType + tip.index());
+    public static PatternBook unsized(Hubs hubs) {
+        return new PatternBook(List.of(), List.of(), ExactPatterns.placements(hubs), Optional.empty());
     }
 
-    private static List<Pattern> patterns(Hubs hubs, List<HoleSize> sizes, CollarBody body) {
-        List<Hole> models = models(sizes);
-        List<Pattern> patterns = new ArrayList<>();
-        for (HubType type : hubs.types()) {
-            List<Hole> holes = new ArrayList<>();
-            for (HubStrut strut : type.struts()) {
-                holes.add(placed(
-                        models.get(2 * strut.strutType() + strut.tip().index()), holes.size() + 1, strut.azimuth()));
+    /**
+     * Sizes the holes and lays out the patterns.
+     *
+     * @param hubs the hubs
+     * @param struts their struts
+     * @param hub the collar and the heights of its holes
+     * @param strut strut diameter with its limits
+     * @param drilling cutters, the rule of choice and whether patterns are shared
+     * @return the book
+     */
+    public static PatternBook of(
+            Hubs hubs, StrutLayout struts, HubSettings hub, Interval strut, DrillingSettings drilling) {
+        if (drilling.shared().isEmpty()) {
+            return ExactPatterns.book(hubs, hub.body(), strut, drilling, hub.heights());
+        }
+        SharedPatterns.Laid laid =
+                SharedPatterns.lay(hubs, struts, hub, drilling.shared().get(), strut);
+        List<Sized> sizes = new ArrayList<>();
+        for (int i = 0; i < laid.needs().size(); i++) {
+            for (int hole = 0; hole < laid.needs().get(i).size(); hole++) {
+                String place = "pattern " + Ids.letters('C', i) + " / hole " + (hole + 1);
+                HoleNeed need = laid.needs().get(i).get(hole);
+                sizes.add(new Sized(
+                        place, HoleSize.choose(need, laid.required().get(i).get(hole), drilling)));
             }
-            String id = Ids.letters('C', patterns.size());
-            patterns.add(new Pattern(id, type.count(), holes, fingerprint(body, holes)));
+        }
+        boolean complete = sizes.stream().allMatch(s -> s.size().cutter().isPresent());
+        List<Pattern> patterns = complete ? patterns(hubs, laid, sizes, hub.body()) : List.of();
+        return new PatternBook(sizes, patterns, laid.placements(), Optional.of(laid.sharing()));
+    }
+
+    private static List<Pattern> patterns(Hubs hubs, SharedPatterns.Laid laid, List<Sized> sizes, CollarBody body) {
+        List<Pattern> patterns = new ArrayList<>();
+        int next = 0;
+        for (int i = 0; i < laid.azimuths().size(); i++) {
+            List<Hole> holes = new ArrayList<>();
+            for (int hole = 0; hole < laid.azimuths().get(i).size(); hole++) {
+                double azimuth = laid.azimuths().get(i).get(hole);
+                double height = laid.heights().get(i).get(hole);
+                holes.add(sizes.get(next).size().at(hole + 1, azimuth).at(hole + 1, azimuth, height));
+                next++;
+            }
+            int count = 0;
+            for (int type = 0; type < hubs.types().size(); type++) {
+                count += laid.placements().get(type).pattern() == i
+                        ? hubs.types().get(type).count()
+                        : 0;
+            }
+            patterns.add(new Pattern(Ids.letters('C', i), count, holes, fingerprint(body, holes)));
         }
         return patterns;
     }
 
-    private static List<Hole> models(List<HoleSize> sizes) {
-        List<Hole> models = new ArrayList<>(sizes.size());
-        for (int i = 0; i < sizes.size(); i++) {
-            boolean alike = i % 2 != 0 && sizes.get(i).equals(sizes.get(i - 1));
-            models.add(alike ? models.get(i - 1) : sizes.get(i).at(1, 0));
-        }
-        return models;
-    }
-
-    private static Hole placed(Hole model, int number, double azimuth) {
-        return new Hole(
-                number,
-                azimuth,
-                model.height(),
-                model.neededLean(),
-                model.required(),
-                model.cutter(),
-                model.tiltLimit(),
-                model.tiltMin(),
-                model.tiltMax());
-    }
-
     // What a drill press needs to make the collar, and nothing of the dome's size, so that batches can be joined.
-    private static String fingerprint(CollarBody body, List<Hole> holes) {
+    static String fingerprint(CollarBody body, List<Hole> holes) {
         StringBuilder text = new StringBuilder()
                 .append(Decimals.fixed(2 * body.outerRadius(), 4))
                 .append(' ')

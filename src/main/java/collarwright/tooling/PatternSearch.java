@@ -1,0 +1,137 @@
+package collarwright.tooling;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Finds the fewest patterns that serve all hub types.
+ *
+ * <p>Hub types are taken by the number of their struts, the fullest first, so that the first of a group uses every hole of
+ * its pattern. A first pass puts each into the first group that takes it. No set of hub types can share fewer patterns than
+ * the largest set found of which no two can share one; where that is as many as were found, they are the fewest. Else all
+ * other ways are tried, branch by branch, up to a stated number of steps.
+ */
+final class PatternSearch {
+
+    /** Steps of the search: the same number on every machine. */
+    static final int MOST_STEPS = 20_000;
+
+    /** Hub types beyond which pairs are not compared: a frame in which hardly two hubs are alike. */
+    private static final int MOST_COMPARED = 400;
+
+    private final SharingRule rule;
+    private final List<Integer> order;
+    private final int[][] shared;
+    private List<PatternGroup> best;
+    private int atLeast;
+    private int steps;
+
+    private PatternSearch(SharingRule rule) {
+        this.rule = rule;
+        this.order = IntStream.range(0, rule.types())
+                .boxed()
+                .sorted(Comparator.comparing((Integer type) -> -rule.struts(type)))
+                .toList();
+        this.shared = new int[rule.types()][rule.types()];
+        this.best = firstFit();
+        this.atLeast = StrictMath.max(1, apart());
+    }
+
+    /**
+     * What was found.
+     *
+     * @param groups the groups, each in the order its members joined
+     * @param atLeast no fewer groups serve all hub types
+     */
+    record Found(List<PatternGroup> groups, int atLeast) {}
+
+    static Found search(SharingRule rule) {
+        PatternSearch search = new PatternSearch(rule);
+        boolean complete = search.best.size() == search.atLeast || search.branch(0, List.of());
+        return new Found(search.best, complete ? search.best.size() : search.atLeast);
+    }
+
+    private List<PatternGroup> firstFit() {
+        List<PatternGroup> groups = new ArrayList<>();
+        for (int type : order) {
+            boolean placed = false;
+            for (int i = 0; i < groups.size() && !placed; i++) {
+                List<PatternGroup> with = groups.get(i).with(type);
+                if (!with.isEmpty()) {
+                    groups.set(i, with.get(0));
+                    placed = true;
+                }
+            }
+            if (!placed) {
+                groups.add(PatternGroup.of(rule, type));
+            }
+        }
+        return groups;
+    }
+
+    // Each of which can share with none of the others, taken greedily.
+    private int apart() {
+        List<Integer> chosen = new ArrayList<>();
+        for (int type : order.subList(0, StrictMath.min(order.size(), MOST_COMPARED))) {
+            if (chosen.stream().noneMatch(other -> share(other, type))) {
+                chosen.add(type);
+            }
+        }
+        return chosen.size();
+    }
+
+    // Whether some pattern serves both. Where both have fewer struts than the fullest hub, a third might host them.
+    private boolean share(int fuller, int type) {
+        if (shared[fuller][type] == 0) {
+            boolean together = !PatternGroup.of(rule, fuller).with(type).isEmpty();
+            shared[fuller][type] = together || hosted(fuller, type) ? 1 : -1;
+        }
+        return shared[fuller][type] > 0;
+    }
+
+    private boolean hosted(int fuller, int type) {
+        for (int host : order) {
+            if (rule.struts(host) <= rule.struts(fuller)) {
+                return false;
+            }
+            for (PatternGroup both : PatternGroup.of(rule, host).with(fuller)) {
+                if (!both.with(type).isEmpty()) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    // Tries all ways for the hub types from one on; false if the steps ran out.
+    private boolean branch(int at, List<PatternGroup> groups) {
+        if (groups.size() >= best.size()) {
+            return true;
+        }
+        if (at == order.size()) {
+            best = List.copyOf(groups);
+            return true;
+        }
+        if (++steps > MOST_STEPS) {
+            return false;
+        }
+        int type = order.get(at);
+        for (int i = 0; i < groups.size(); i++) {
+            for (PatternGroup with : groups.get(i).with(type)) {
+                List<PatternGroup> next = new ArrayList<>(groups);
+                next.set(i, with);
+                if (!branch(at + 1, next)) {
+                    return false;
+                }
+                if (best.size() == atLeast) {
+                    return true;
+                }
+            }
+        }
+        List<PatternGroup> more = new ArrayList<>(groups);
+        more.add(PatternGroup.of(rule, type));
+        return branch(at + 1, more);
+    }
+}

@@ -1,0 +1,228 @@
+package collarwright.tooling;
+
+import collarwright.collar.Direction;
+import collarwright.collar.Heights;
+import collarwright.collar.HubSettings;
+import collarwright.collar.StrutLine;
+import collarwright.geometry.Interval;
+import collarwright.hub.HubType;
+import collarwright.hub.Hubs;
+import collarwright.strut.StrutLayout;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Patterns that hub types share: the fewest groups, the hole azimuths that suit each group best, the lines that the struts
+ * take through them, and what every hole has to fit.
+ */
+final class SharedPatterns {
+
+    private static final double TURN = 2 * StrictMath.PI;
+    /** How often the limit is tightened where the true lines come out a little beyond it. */
+    private static final int MOST_TRIES = 8;
+
+    private static final double ROUNDING = 1e-9;
+
+    private final Hubs hubs;
+    private final StrutLayout struts;
+    private final HubSettings hub;
+    private final SharingLimits limits;
+    private final double midRadius;
+
+    private List<PatternGroup> groups = List.of();
+    private List<double[]> azimuths = List.of();
+    private List<Placement> placements = List.of();
+    private List<Joint> joints = List.of();
+    private List<List<Use>> uses = List.of();
+    private int atLeast;
+
+    /** One strut end in a hole. */
+    private record Use(Direction direction, double lean, double tilt, double ownLean) {}
+
+    private SharedPatterns(Hubs hubs, StrutLayout struts, HubSettings hub, SharingLimits limits) {
+        this.hubs = hubs;
+        this.struts = struts;
+        this.hub = hub;
+        this.limits = limits;
+        this.midRadius = hub.body().midRadius();
+    }
+
+    /**
+     * What was laid out, before holes have sizes.
+     *
+     * @param azimuths of the holes of each pattern
+     * @param heights of the holes of each pattern
+     * @param needs of the holes of each pattern
+     * @param required of the holes of each pattern: the largest of all their struts
+     * @param placements by hub type
+     * @param sharing what it saves and costs
+     */
+    record Laid(
+            List<List<Double>> azimuths,
+            List<List<Double>> heights,
+            List<List<HoleNeed>> needs,
+            List<List<Double>> required,
+            List<Placement> placements,
+            Sharing sharing) {}
+
+    static Laid lay(Hubs hubs, StrutLayout struts, HubSettings hub, SharingLimits limits, Interval strut) {
+        SharedPatterns shared = new SharedPatterns(hubs, struts, hub, limits);
+        double extra = limits.extraLean();
+        for (int i = 0; i < MOST_TRIES; i++) {
+            shared.group(extra);
+            double over = shared.extraLean() - limits.extraLean();
+            if (over <= ROUNDING || extra == 0) {
+                break;
+            }
+            extra = StrictMath.max(0, extra - over - ROUNDING);
+        }
+        return shared.laid(strut);
+    }
+
+    private void group(double extraLean) {
+        double[] chords =
+                struts.types().stream().mapToDouble(type -> type.chord()).toArray();
+        boolean signed = hub.heights() != Heights.MIDPLANE;
+        SharingLimits tight = new SharingLimits(extraLean, limits.miss());
+        SharingRule rule = new SharingRule(tight, midRadius, hubs, chords, signed);
+        PatternSearch.Found found = PatternSearch.search(rule);
+        atLeast = found.atLeast();
+        groups = found.groups().stream()
+                .map(PatternGroup::tightest)
+                .sorted(Comparator.comparingInt(this::firstNode))
+                .toList();
+        azimuths = groups.stream().map(PatternGroup::azimuths).toList();
+        place();
+        joints = Joints.of(hubs, struts, midRadius, errors());
+        uses = uses();
+    }
+
+    private int firstNode(PatternGroup group) {
+        return group.members().stream()
+                .mapToInt(m -> hubs.types().get(m.type()).firstNode())
+                .min()
+                .orElseThrow();
+    }
+
+    private void place() {
+        Placement[] all = new Placement[hubs.types().size()];
+        for (int g = 0; g < groups.size(); g++) {
+            PatternGroup group = groups.get(g);
+            for (PatternGroup.Member member : group.members()) {
+                Integer[] holes = new Integer[member.holes().length];
+                for (int at = 0; at < holes.length; at++) {
+                    holes[member.strut(at)] = member.holes()[at];
+                }
+                all[member.type()] = new Placement(g, group.turn(member, azimuths.get(g)), List.of(holes));
+            }
+        }
+        placements = List.of(all);
+    }
+
+    private List<double[]> errors() {
+        List<double[]> errors = new ArrayList<>();
+        for (int type = 0; type < placements.size(); type++) {
+            Placement placement = placements.get(type);
+            HubType hubType = hubs.types().get(type);
+            double[] off = new double[hubType.struts().size()];
+            for (int strut = 0; strut < off.length; strut++) {
+                double hole =
+                        azimuths.get(placement.pattern())[placement.holes().get(strut)];
+                double azimuth = placement.onPattern(hubType.struts().get(strut).azimuth());
+                off[strut] = StrictMath.IEEEremainder(hole - azimuth, TURN);
+            }
+            errors.add(off);
+        }
+        return errors;
+    }
+
+    // By pattern and hole, one after another.
+    private List<List<Use>> uses() {
+        List<List<Use>> all = new ArrayList<>();
+        azimuths.forEach(a -> IntStream.range(0, a.length).forEach(i -> all.add(new ArrayList<>())));
+        for (Joint joint : joints) {
+            use(joint.a(), joint.line().a(), all);
+            use(joint.b(), joint.line().b(), all);
+        }
+        return all;
+    }
+
+    private void use(Joint.At at, StrutLine.End end, List<List<Use>> all) {
+        Placement placement = placements.get(at.hubType());
+        double tilt = hubs.types().get(at.hubType()).struts().get(at.strut()).axialAngle();
+        all.get(slot(placement.pattern(), placement.holes().get(at.strut())))
+                .add(new Use(end.direction(), end.direction().lean(), tilt, StrictMath.abs(tilt)));
+    }
+
+    private int slot(int pattern, int hole) {
+        int slot = hole;
+        for (int i = 0; i < pattern; i++) {
+            slot += azimuths.get(i).length;
+        }
+        return slot;
+    }
+
+    private double extraLean() {
+        double most = 0;
+        for (List<Use> hole : uses) {
+            double largest = hole.stream().mapToDouble(Use::lean).max().orElseThrow();
+            double least = hole.stream().mapToDouble(Use::ownLean).min().orElseThrow();
+            most = StrictMath.max(most, largest - least);
+        }
+        return most;
+    }
+
+    private double miss() {
+        return joints.stream()
+                .flatMap(j -> List.of(j.line().a(), j.line().b()).stream())
+                .mapToDouble(end -> StrictMath.abs(end.miss()))
+                .max()
+                .orElseThrow();
+    }
+
+    private Laid laid(Interval strut) {
+        List<List<Double>> places = new ArrayList<>();
+        List<List<Double>> heights = new ArrayList<>();
+        List<List<HoleNeed>> needs = new ArrayList<>();
+        List<List<Double>> required = new ArrayList<>();
+        for (int pattern = 0; pattern < azimuths.size(); pattern++) {
+            int first = slot(pattern, 0);
+            List<List<Use>> holes = uses.subList(first, first + azimuths.get(pattern).length);
+            places.add(Arrays.stream(azimuths.get(pattern)).boxed().toList());
+            heights.add(hub.heights()
+                    .of(
+                            midRadius,
+                            holes.stream().map(SharedPatterns::middleTilt).toList()));
+            needs.add(holes.stream().map(h -> governing(h, strut)).toList());
+            required.add(holes.stream().map(h -> required(h, strut)).toList());
+        }
+        Sharing sharing = new Sharing(hubs.types().size(), groups.size(), atLeast, extraLean(), miss(), limits, joints);
+        return new Laid(places, heights, needs, required, placements, sharing);
+    }
+
+    private static double middleTilt(List<Use> hole) {
+        double least = hole.stream().mapToDouble(Use::tilt).min().orElseThrow();
+        double most = hole.stream().mapToDouble(Use::tilt).max().orElseThrow();
+        return (least + most) / 2;
+    }
+
+    private HoleNeed governing(List<Use> hole, Interval strut) {
+        Use most = hole.stream()
+                .max(Comparator.comparingDouble(Use::lean)
+                        .thenComparingDouble(u -> u.direction().swing()))
+                .orElseThrow();
+        return new HoleNeed(hub.body(), strut, most.direction());
+    }
+
+    private double required(List<Use> hole, Interval strut) {
+        return hole.stream()
+                .map(use -> new HoleNeed(hub.body(), strut, use.direction()))
+                .distinct()
+                .mapToDouble(HoleNeed::required)
+                .max()
+                .orElseThrow();
+    }
+}

@@ -1,0 +1,117 @@
+package collarwright.tooling;
+
+import collarwright.hub.HubStrut;
+import collarwright.hub.HubType;
+import collarwright.hub.Hubs;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * What a hub type asks of a pattern that it is to share, judged by itself: whatever patterns stand at the far ends of its
+ * struts, each strut passes with no more than the extra lean.
+ *
+ * <p>A hole that is off by ψ along the girth shifts the strut by {@code Rm·sin ψ} at its end and turns it by that over its
+ * length; the hole at the far end may turn it by as much again. So of the swing σ that the extra lean leaves a strut of
+ * length L, with {@code cos σ = cos(cap) / cos θ}, its own hole may take {@code (σ − F/L) / (1 + Rm/L)}, F being the most
+ * that any hole is off.
+ */
+final class SharingRule {
+
+    private final double midRadius;
+    private final double extraLean;
+    private final double off;
+    private final List<double[]> azimuths;
+    private final List<double[]> tilts;
+    private final List<double[]> ways;
+    private final List<double[]> chords;
+
+    /**
+     * A rule.
+     *
+     * @param limits what the job allows
+     * @param midRadius radius of the middle of the collar's wall
+     * @param hubs the hubs
+     * @param chordOfType node to node, by strut type
+     * @param signed whether a strut that leans outward may not share with one that leans inward: where heights differ
+     */
+    SharingRule(SharingLimits limits, double midRadius, Hubs hubs, double[] chordOfType, boolean signed) {
+        this.midRadius = midRadius;
+        this.extraLean = limits.extraLean();
+        this.azimuths =
+                hubs.types().stream().map(t -> each(t, HubStrut::azimuth)).toList();
+        this.tilts = hubs.types().stream()
+                .map(t -> each(t, s -> StrictMath.abs(s.axialAngle())))
+                .toList();
+        this.ways = hubs.types().stream()
+                .map(t -> each(t, s -> signed ? StrictMath.signum(s.axialAngle()) : 0))
+                .toList();
+        this.chords = hubs.types().stream()
+                .map(t -> each(t, s -> chordOfType[s.strutType()]))
+                .toList();
+        this.off = StrictMath.min(limits.miss(), mostOff());
+    }
+
+    private static double[] each(HubType type, ToDoubleFunction<HubStrut> value) {
+        return type.struts().stream().mapToDouble(value).toArray();
+    }
+
+    // Every hub type can stand on a pattern of its own, also with holes that are off at the far ends of its struts.
+    private double mostOff() {
+        double most = Double.POSITIVE_INFINITY;
+        for (int type = 0; type < tilts.size(); type++) {
+            for (int i = 0; i < tilts.get(type).length; i++) {
+                double tilt = tilts.get(type)[i];
+                most = StrictMath.min(most, swing(tilt, tilt + extraLean) * chords.get(type)[i] / 2);
+            }
+        }
+        return most;
+    }
+
+    int types() {
+        return tilts.size();
+    }
+
+    int struts(int type) {
+        return tilts.get(type).length;
+    }
+
+    double azimuth(int type, int strut) {
+        return azimuths.get(type)[strut];
+    }
+
+    double tilt(int type, int strut) {
+        return tilts.get(type)[strut];
+    }
+
+    /** Which way a strut leans, where that matters: only struts of one way share a hole. */
+    double way(int type, int strut) {
+        return ways.get(type)[strut];
+    }
+
+    /**
+     * Returns by how much a strut's hole may be off in azimuth.
+     *
+     * @param type hub type
+     * @param strut its strut
+     * @param least the least tilt of all struts that use the hole
+     * @return an angle; negative if the strut may not use it
+     */
+    double allowed(int type, int strut, double least) {
+        double tilt = tilt(type, strut);
+        double cap = least + extraLean;
+        if (tilt > cap) {
+            return -1;
+        }
+        double chord = chords.get(type)[strut];
+        double own = (swing(tilt, cap) - off / chord) / (1 + midRadius / chord);
+        return StrictMath.min(own, StrictMath.asin(StrictMath.min(1, off / midRadius)));
+    }
+
+    private static double swing(double tilt, double lean) {
+        if (lean >= StrictMath.PI / 2) {
+            return StrictMath.PI / 2;
+        }
+        double cosine = StrictMath.cos(lean) / StrictMath.cos(tilt);
+        return StrictMath.acos(StrictMath.max(-1, StrictMath.min(1, cosine)));
+    }
+}
