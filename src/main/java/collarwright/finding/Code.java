@@ -82,6 +82,12 @@ public enum Code {
     HOLE_SLACK(Outcome.PLAN),
     /** A hole stops the strut before it has its angle. */
     HOLE_SHORT_OF_REACH(Outcome.PLAN),
+    /** A shared hole lets a strut lean too far beyond its axial angle. */
+    HOLE_EXTRA_LEAN(Outcome.PLAN),
+    /** A strut's line passes its hub's axis further off than the limit. */
+    HUB_MISS(Outcome.PLAN),
+    /** How many patterns are shared, and what it costs. */
+    PATTERNS_SHARED(Outcome.PLAN),
     /** The web between two holes. */
     WEB_BETWEEN_HOLES(Outcome.PLAN),
     /** The web between a hole and the collar's edge. */

@@ -60,6 +60,10 @@ public final class Planner {
         checks.add(ringClearance());
         PatternBook book = book(hubs, struts, hub, findings);
         checks.addAll(hubChecks(hubs, struts, book, hub));
+        book.sharing().ifPresent(sharing -> {
+            checks.addAll(SharingChecks.of(sharing));
+            findings.add(SharingChecks.note(sharing));
+        });
         checks.sort(Comparator.comparing(Check::code).thenComparingDouble(Check::margin));
         checks.forEach(c -> c.finding().ifPresent(findings::add));
         offerCollar(findings, frame);

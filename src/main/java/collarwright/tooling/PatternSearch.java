@@ -2,7 +2,10 @@ package collarwright.tooling;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
@@ -11,12 +14,12 @@ import java.util.stream.IntStream;
  * <p>Hub types are taken by the number of their struts, the fullest first, so that the first of a group uses every hole of
  * its pattern. A first pass puts each into the first group that takes it. No set of hub types can share fewer patterns than
  * the largest set found of which no two can share one; where that is as many as were found, they are the fewest. Else all
- * other ways are tried, branch by branch, up to a stated number of steps.
+ * other ways to part the hub types are tried, up to a stated number of steps.
  */
 final class PatternSearch {
 
     /** Steps of the search: the same number on every machine. */
-    static final int MOST_STEPS = 20_000;
+    static final int MOST_STEPS = 4_000;
 
     /** Hub types beyond which pairs are not compared: a frame in which hardly two hubs are alike. */
     private static final int MOST_COMPARED = 400;
@@ -26,7 +29,9 @@ final class PatternSearch {
     private final int[][] shared;
     private List<PatternGroup> best;
     private int atLeast;
+    private final Set<List<Integer>> impossible = new HashSet<>();
     private int steps;
+    private boolean complete = true;
 
     private PatternSearch(SharingRule rule) {
         this.rule = rule;
@@ -49,8 +54,8 @@ final class PatternSearch {
 
     static Found search(SharingRule rule) {
         PatternSearch search = new PatternSearch(rule);
-        boolean complete = search.best.size() == search.atLeast || search.branch(0, List.of());
-        return new Found(search.best, complete ? search.best.size() : search.atLeast);
+        search.branch(0, List.of());
+        return new Found(search.best, search.complete ? search.best.size() : search.atLeast);
     }
 
     private List<PatternGroup> firstFit() {
@@ -105,33 +110,76 @@ final class PatternSearch {
         return false;
     }
 
-    // Tries all ways for the hub types from one on; false if the steps ran out.
-    private boolean branch(int at, List<PatternGroup> groups) {
-        if (groups.size() >= best.size()) {
-            return true;
+    // Tries all ways to part the hub types from one on
+    private void branch(int at, List<PatternGroup> groups) {
+        if (groups.size() >= best.size() || best.size() == atLeast) {
+            return;
         }
         if (at == order.size()) {
             best = List.copyOf(groups);
-            return true;
-        }
-        if (++steps > MOST_STEPS) {
-            return false;
+            return;
         }
         int type = order.get(at);
         for (int i = 0; i < groups.size(); i++) {
-            for (PatternGroup with : groups.get(i).with(type)) {
+            Optional<PatternGroup> joined = joined(groups.get(i), type);
+            if (joined.isPresent()) {
                 List<PatternGroup> next = new ArrayList<>(groups);
-                next.set(i, with);
-                if (!branch(at + 1, next)) {
-                    return false;
-                }
-                if (best.size() == atLeast) {
-                    return true;
-                }
+                next.set(i, joined.get());
+                branch(at + 1, next);
             }
         }
         List<PatternGroup> more = new ArrayList<>(groups);
         more.add(PatternGroup.of(rule, type));
-        return branch(at + 1, more);
+        branch(at + 1, more);
+    }
+
+    // The group with one more hub type, if need be with its members turned in another way.
+    private Optional<PatternGroup> joined(PatternGroup group, int type) {
+        List<PatternGroup> asTurned = group.with(type);
+        if (!asTurned.isEmpty()) {
+            return Optional.of(asTurned.get(0));
+        }
+        List<Integer> types = new ArrayList<>(
+                group.members().stream().map(PatternGroup.Member::type).toList());
+        types.add(type);
+        types.sort(Comparator.comparingInt(order::indexOf));
+        if (impossible.contains(types)) {
+            return Optional.empty();
+        }
+        Optional<PatternGroup> turned = arranged(PatternGroup.of(rule, types.get(0)), types.subList(1, types.size()));
+        if (turned.isEmpty()) {
+            impossible.add(types);
+        }
+        return turned;
+    }
+
+    // Puts hub types on a group in any way that takes all of them, the one with the fewest ways first.
+    private Optional<PatternGroup> arranged(PatternGroup group, List<Integer> types) {
+        if (types.isEmpty()) {
+            return Optional.of(group);
+        }
+        if (steps >= MOST_STEPS) {
+            complete = false;
+            return Optional.empty();
+        }
+        steps++;
+        int narrowest = types.get(0);
+        List<PatternGroup> ways = group.with(narrowest);
+        for (int type : types.subList(1, types.size())) {
+            List<PatternGroup> other = group.with(type);
+            if (other.size() < ways.size()) {
+                narrowest = type;
+                ways = other;
+            }
+        }
+        List<Integer> rest = new ArrayList<>(types);
+        rest.remove(Integer.valueOf(narrowest));
+        for (PatternGroup way : ways) {
+            Optional<PatternGroup> all = arranged(way, rest);
+            if (all.isPresent()) {
+                return all;
+            }
+        }
+        return Optional.empty();
     }
 }

@@ -165,7 +165,7 @@ class PlannerTest {
         assertThat(worst(plan, Code.HOLE_SLACK)).isEqualTo(Level.WARN);
         assertThat(plan.makeable()).isTrue();
         assertThat(found(plan, Code.HOLE_SLACK).get(0).expected()).isEqualTo("at most 2.00°");
-        double needed = plan.book().sizes().get(0).required();
+        double needed = plan.book().sizes().get(0).size().required();
         assertThat(hinted(found(plan, Code.HOLE_SLACK).get(0), "a cutter nearer to "))
                 .isCloseTo(needed, within(0.6));
     }

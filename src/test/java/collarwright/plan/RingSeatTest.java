@@ -18,8 +18,8 @@ class RingSeatTest {
         Plan plan = Planner.plan(job, java.util.List.of());
         double mid = job.hub().body().midRadius();
         for (int i = 0; i < plan.hubs().types().size(); i++) {
-            HubPart part = HubPart.of(
-                    plan.hubs().types().get(i), plan.book().patterns().get(i), plan.struts(), job.hub());
+            HubPart part = HubPart.all(plan.hubs(), plan.struts(), plan.book(), job.hub())
+                    .get(i);
             double low = Double.POSITIVE_INFINITY;
             double high = Double.NEGATIVE_INFINITY;
             for (HubStrut strut : part.type().struts()) {
@@ -37,7 +37,7 @@ class RingSeatTest {
                     high = StrictMath.max(high, rim.z());
                 }
             }
-            RingSeat seat = RingSeat.of(part.type(), part.struts(), mid, 40.2);
+            RingSeat seat = RingSeat.of(part, 40.2);
             assertThat(seat.low()).isCloseTo(low, within(1e-9));
             assertThat(seat.high()).isCloseTo(high, within(1e-9));
             assertThat(seat.width()).isCloseTo(high - low, within(1e-9));

@@ -9,7 +9,6 @@ import collarwright.geometry.Interval;
 import collarwright.hub.HubStrut;
 import collarwright.hub.HubType;
 import collarwright.hub.Hubs;
-import collarwright.hub.StrutTip;
 import collarwright.testing.Jobs;
 import java.util.Arrays;
 import java.util.List;
@@ -43,9 +42,8 @@ class PatternBookTest {
                     .extracting(Hole::azimuth)
                     .isEqualTo(type.struts().stream().map(HubStrut::azimuth).toList());
             for (int hole = 0; hole < type.struts().size(); hole++) {
-                HoleSize size = book.size(
-                        type.struts().get(hole).strutType(),
-                        type.struts().get(hole).tip());
+                HoleSize size =
+                        book.sizes().get(type.struts().get(hole).strutType()).size();
                 assertThat(pattern.holes().get(hole))
                         .isEqualTo(size.at(hole + 1, type.struts().get(hole).azimuth()));
                 assertThat(pattern.holes().get(hole).neededLean())
@@ -67,9 +65,10 @@ class PatternBookTest {
     void of_oneHoleWithoutACutter_hasNoPatterns() {
         PatternBook book = book(hubs(3, 5), BODY, 42);
         assertThat(book.patterns()).isEmpty();
-        assertThat(book.sizes()).hasSize(2 * 3);
-        assertThat(book.size(0, StrutTip.A).cutter()).isPresent();
-        assertThat(book.size(2, StrutTip.B).cutter()).isEmpty();
+        assertThat(book.sizes()).hasSize(3);
+        assertThat(book.sizes().get(0).size().cutter()).isPresent();
+        assertThat(book.sizes().get(2).size().cutter()).isEmpty();
+        assertThat(book.sizes().get(2).place()).isEqualTo("hole for strut SC (axial angle 11.90°)");
         assertThat(book.holesByCutter()).isEmpty();
     }
 
