@@ -21,7 +21,14 @@ public record HoleNeed(CollarBody body, Interval strut, Direction toward) {
      * @param tilt the lean that is needed, 0 or more
      */
     public HoleNeed(CollarBody body, Interval strut, double tilt) {
-        this(body, strut, new Direction(tilt, 0));
+        this(body, strut, new Direction(leaning(tilt), 0));
+    }
+
+    private static double leaning(double tilt) {
+        if (!(tilt >= 0)) {
+            throw new IllegalArgumentException("lean " + tilt);
+        }
+        return tilt;
     }
 
     /**

@@ -82,7 +82,7 @@ final class PatternGroup {
             return found;
         }
         for (int first = 0; first < struts; first++) {
-            place(type, first, new int[struts], 0, found);
+            place(new Member(type, first, new int[struts]), new double[struts], 0, found);
         }
         found.sort((a, b) -> Double.compare(b.freedom(), a.freedom()));
         return found;
@@ -99,29 +99,31 @@ final class PatternGroup {
         return least;
     }
 
-    private void place(int type, int first, int[] taken, int count, List<PatternGroup> found) {
+    private void place(Member member, double[] plays, int count, List<PatternGroup> found) {
+        int[] taken = member.holes();
         if (count == taken.length) {
-            plus(new Member(type, first, taken.clone())).ifPresent(found::add);
+            plus(new Member(member.type(), member.first(), taken.clone())).ifPresent(found::add);
             return;
         }
         int from = count == 0 ? 0 : taken[count - 1] + 1;
         for (int hole = from; hole <= holes() - (taken.length - count); hole++) {
             taken[count] = hole;
-            if (passes(new Member(type, first, taken), count)) {
-                place(type, first, taken, count + 1, found);
+            rule.countTrial();
+            plays[count] = play(member, count, leastTilt);
+            if (passes(member, plays, count)) {
+                place(member, plays, count + 1, found);
             }
         }
     }
 
     // Whether a strut may use its hole, and lies right to those placed before it, as far as pairs can tell.
-    private boolean passes(Member member, int at) {
-        double play = play(member, at, leastTilt);
-        if (play < 0 || rule.way(member.type(), member.strut(at)) != way[member.holes()[at]]) {
+    private boolean passes(Member member, double[] plays, int at) {
+        if (plays[at] < 0 || rule.way(member.type(), member.strut(at)) != way[member.holes()[at]]) {
             return false;
         }
         for (int before = 0; before < at; before++) {
             double apart = azimuth(member, at) - azimuth(member, before);
-            double both = play + play(member, before, leastTilt) + ROUNDING;
+            double both = plays[at] + plays[before] + ROUNDING;
             int j = member.holes()[at];
             int l = member.holes()[before];
             if (apart - both > most[j * holes() + l] || -apart - both > most[l * holes() + j]) {
@@ -146,13 +148,20 @@ final class PatternGroup {
 
     private Optional<PatternGroup> plus(Member member) {
         double[] least = leastTilt.clone();
+        boolean lower = false;
         for (int at = 0; at < member.holes().length; at++) {
             int hole = member.holes()[at];
-            least[hole] = StrictMath.min(least[hole], rule.tilt(member.type(), member.strut(at)));
+            double tilt = rule.tilt(member.type(), member.strut(at));
+            lower |= tilt < least[hole];
+            least[hole] = StrictMath.min(least[hole], tilt);
         }
         List<Member> all = new ArrayList<>(members);
         all.add(member);
-        return joined(rule, List.copyOf(all), least, way, 1);
+        if (lower) {
+            return joined(rule, List.copyOf(all), least, way, 1);
+        }
+        PatternGroup group = new PatternGroup(rule, List.copyOf(all), least, way, most.clone());
+        return group.bound(member, 1) && group.closed() ? Optional.of(group) : Optional.empty();
     }
 
     // The share scales what every strut allows; empty if no pattern serves all members.
@@ -163,25 +172,33 @@ final class PatternGroup {
         Arrays.fill(most, Double.POSITIVE_INFINITY);
         PatternGroup group = new PatternGroup(rule, members, least, way, most);
         for (Member member : members) {
-            for (int at = 0; at < member.holes().length; at++) {
-                double play = group.play(member, at, least);
-                if (play < 0) {
-                    return Optional.empty();
-                }
-                group.bound(member, at, share);
+            if (!group.bound(member, share)) {
+                return Optional.empty();
             }
         }
         return group.closed() ? Optional.of(group) : Optional.empty();
     }
 
-    private void bound(Member member, int at, double share) {
-        for (int other = 0; other < member.holes().length; other++) {
-            double apart = azimuth(member, at) - azimuth(member, other);
-            double both =
-                    other == at ? 0 : share * (play(member, at, leastTilt) + play(member, other, leastTilt)) + ROUNDING;
-            int cell = member.holes()[at] * holes() + member.holes()[other];
-            most[cell] = StrictMath.min(most[cell], apart + both);
+    // False if one of the member's struts may not use its hole at all.
+    private boolean bound(Member member, double share) {
+        int struts = member.holes().length;
+        double[] plays = new double[struts];
+        double[] azimuths = new double[struts];
+        for (int at = 0; at < struts; at++) {
+            plays[at] = play(member, at, leastTilt);
+            azimuths[at] = azimuth(member, at);
+            if (plays[at] < 0) {
+                return false;
+            }
         }
+        for (int at = 0; at < struts; at++) {
+            for (int other = 0; other < struts; other++) {
+                double both = other == at ? 0 : share * (plays[at] + plays[other]) + ROUNDING;
+                int cell = member.holes()[at] * holes() + member.holes()[other];
+                most[cell] = StrictMath.min(most[cell], azimuths[at] - azimuths[other] + both);
+            }
+        }
+        return true;
     }
 
     // Shortest ways between all holes; false if some lead below zero.

@@ -14,12 +14,12 @@ import java.util.stream.IntStream;
  * <p>Hub types are taken by the number of their struts, the fullest first, so that the first of a group uses every hole of
  * its pattern. A first pass puts each into the first group that takes it. No set of hub types can share fewer patterns than
  * the largest set found of which no two can share one; where that is as many as were found, they are the fewest. Else all
- * other ways to part the hub types are tried, up to a stated number of steps.
+ * other ways to part the hub types are tried, up to a stated number of trials.
  */
 final class PatternSearch {
 
-    /** Steps of the search: the same number on every machine. */
-    static final int MOST_STEPS = 4_000;
+    /** Struts that the search tries in holes at most, after the first pass. */
+    static final int MOST_TRIALS = 1_000_000;
 
     /** Hub types beyond which pairs are not compared: a frame in which hardly two hubs are alike. */
     private static final int MOST_COMPARED = 400;
@@ -30,7 +30,7 @@ final class PatternSearch {
     private List<PatternGroup> best;
     private int atLeast;
     private final Set<List<Integer>> impossible = new HashSet<>();
-    private int steps;
+    private final int before;
     private boolean complete = true;
 
     private PatternSearch(SharingRule rule) {
@@ -42,6 +42,7 @@ final class PatternSearch {
         this.shared = new int[rule.types()][rule.types()];
         this.best = firstFit();
         this.atLeast = StrictMath.max(1, apart());
+        this.before = rule.trials();
     }
 
     /**
@@ -119,6 +120,10 @@ final class PatternSearch {
             best = List.copyOf(groups);
             return;
         }
+        if (rule.trials() - before >= MOST_TRIALS) {
+            complete = false;
+            return;
+        }
         int type = order.get(at);
         for (int i = 0; i < groups.size(); i++) {
             Optional<PatternGroup> joined = joined(groups.get(i), type);
@@ -158,11 +163,10 @@ final class PatternSearch {
         if (types.isEmpty()) {
             return Optional.of(group);
         }
-        if (steps >= MOST_STEPS) {
+        if (rule.trials() - before >= MOST_TRIALS) {
             complete = false;
             return Optional.empty();
         }
-        steps++;
         int narrowest = types.get(0);
         List<PatternGroup> ways = group.with(narrowest);
         for (int type : types.subList(1, types.size())) {

@@ -13,7 +13,7 @@ import java.util.function.ToDoubleFunction;
  * <p>A hole that is off by ψ along the girth shifts the strut by {@code Rm·sin ψ} at its end and turns it by that over its
  * length; the hole at the far end may turn it by as much again. So of the swing σ that the extra lean leaves a strut of
  * length L, with {@code cos σ = cos(cap) / cos θ}, its own hole may take {@code (σ − F/L) / (1 + Rm/L)}, F being the most
- * that any hole is off.
+ * that any hole is off: so little that no line passes a hub's axis further off than the limit.
  */
 final class SharingRule {
 
@@ -24,6 +24,7 @@ final class SharingRule {
     private final List<double[]> tilts;
     private final List<double[]> ways;
     private final List<double[]> chords;
+    private int trials;
 
     /**
      * A rule.
@@ -48,23 +49,38 @@ final class SharingRule {
         this.chords = hubs.types().stream()
                 .map(t -> each(t, s -> chordOfType[s.strutType()]))
                 .toList();
-        this.off = StrictMath.min(limits.miss(), mostOff());
+        this.off = mostOff(limits.miss());
     }
 
     private static double[] each(HubType type, ToDoubleFunction<HubStrut> value) {
         return type.struts().stream().mapToDouble(value).toArray();
     }
 
-    // Every hub type can stand on a pattern of its own, also with holes that are off at the far ends of its struts.
-    private double mostOff() {
+    // Every hub type can stand on a pattern of its own, also with holes that are off at the far ends of its struts; and
+    // a
+    // line that is off by so much at both ends passes the hub's axis, one radius behind the hole, within the miss.
+    private double mostOff(double miss) {
         double most = Double.POSITIVE_INFINITY;
         for (int type = 0; type < tilts.size(); type++) {
             for (int i = 0; i < tilts.get(type).length; i++) {
                 double tilt = tilts.get(type)[i];
-                most = StrictMath.min(most, swing(tilt, tilt + extraLean) * chords.get(type)[i] / 2);
+                double chord = chords.get(type)[i];
+                double flat = chord * StrictMath.cos(tilt);
+                double passing = miss * StrictMath.max(0, 1 - 2 * midRadius / flat);
+                most = StrictMath.min(most, StrictMath.min(passing, swing(tilt, tilt + extraLean) * chord / 2));
             }
         }
         return most;
+    }
+
+    /** One more strut of a hub type is tried in a hole of a pattern. */
+    void countTrial() {
+        trials++;
+    }
+
+    /** How often that was done: the same on every machine. */
+    int trials() {
+        return trials;
     }
 
     int types() {

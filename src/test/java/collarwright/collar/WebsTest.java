@@ -62,4 +62,38 @@ class WebsTest {
     void toEdge_hole_isMeasuredToTheNearerEdge(double width, double height, double hole, double web) {
         assertThat(Webs.toEdge(width, height, hole)).isEqualTo(web);
     }
+
+    // By looking: both outlines as points on the developed wall, the least distance of any two.
+    @org.junit.jupiter.params.ParameterizedTest
+    @org.junit.jupiter.params.provider.CsvSource({
+        "73.9, 1.047, 3.2, 43, 43",
+        "73.9, 1.3, -12, 43, 44",
+        "51.1, 1.05, 6, 27, 40",
+        "73.9, 1.1, 0, 43, 44"
+    })
+    void between_holesAtTwoHeights_isTheShortestWay(
+            double radius, double gap, double rise, double first, double second) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < 720; i++) {
+            for (int j = 0; j < 720; j++) {
+                double[] a = outline(radius, first, 0, 0, i);
+                double[] b = outline(radius, second, radius * gap, rise, j);
+                least = StrictMath.min(least, StrictMath.hypot(a[0] - b[0], a[1] - b[1]));
+            }
+        }
+        double web = Webs.between(radius, new Webs.Apart(gap, rise), first, second);
+        assertThat(web).isCloseTo(least, within(2e-3)).isLessThanOrEqualTo(least + 1e-9);
+    }
+
+    private static double[] outline(double radius, double hole, double along, double rise, int step) {
+        double round = StrictMath.PI * step / 360;
+        double y = hole / 2 * StrictMath.sin(round);
+        return new double[] {along + radius * StrictMath.asin(y / radius), rise + hole / 2 * StrictMath.cos(round)};
+    }
+
+    @Test
+    void between_holesIntoEachOther_isNegative() {
+        assertThat(Webs.between(50, new Webs.Apart(0.5, 4), 40, 40)).isNegative();
+        assertThat(Webs.between(20, new Webs.Apart(1, 4), 40, 10)).isEqualTo(Double.NEGATIVE_INFINITY);
+    }
 }

@@ -1,6 +1,7 @@
 package collarwright.testing;
 
 import collarwright.collar.Fix;
+import collarwright.collar.Heights;
 import collarwright.collar.HubSettings;
 import collarwright.dome.DomeSettings;
 import collarwright.dome.DomeSource;
@@ -21,6 +22,7 @@ import collarwright.tooling.Cutter;
 import collarwright.tooling.CutterKind;
 import collarwright.tooling.DrillingSettings;
 import collarwright.tooling.Fit;
+import collarwright.tooling.SharingLimits;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -50,6 +52,8 @@ public final class Jobs {
     private Fit fit = Fit.REACH;
     private double nearestBand = StrictMath.toRadians(0.5);
     private Limits limits = Limits.DEFAULT;
+    private Optional<SharingLimits> shared = Optional.empty();
+    private Heights heights = Heights.MIDPLANE;
 
     /** The windbreak as described. */
     public static Jobs windbreak() {
@@ -184,6 +188,18 @@ public final class Jobs {
         return this;
     }
 
+    /** Patterns that hub types share. */
+    public Jobs shared(SharingLimits limits) {
+        shared = Optional.of(limits);
+        return this;
+    }
+
+    /** Holes at heights where all struts of a hub meet. */
+    public Jobs converging() {
+        heights = Heights.CONVERGING;
+        return this;
+    }
+
     /** Other limits. */
     public Jobs limits(Limits other) {
         limits = other;
@@ -203,8 +219,8 @@ public final class Jobs {
                 dome,
                 size,
                 new StrutSettings(strut, tieHole),
-                new HubSettings(collar, width, ring, ringWidth, Fix.TIE, endGap, rims),
-                new DrillingSettings(sorted, fit, nearestBand),
+                new HubSettings(collar, width, ring, ringWidth, Fix.TIE, endGap, rims, heights),
+                new DrillingSettings(sorted, fit, nearestBand, 0, shared),
                 limits,
                 new Shop(press(), ProgramUnits.MM, cutting()));
     }

@@ -136,8 +136,7 @@ class HoleSizeTest {
     @ParameterizedTest
     @ValueSource(doubles = {Double.NaN, -1e-9, -1, StrictMath.PI / 2, Double.POSITIVE_INFINITY})
     void choose_leanOutOfRange_isRefused(double lean) {
-        HoleNeed need = new HoleNeed(BODY, STRUT, lean);
-        assertThatIllegalArgumentException().isThrownBy(() -> choose(need, Fit.REACH, 0, Jobs.saw(44)));
+        assertThatIllegalArgumentException().isThrownBy(() -> new HoleNeed(BODY, STRUT, lean));
     }
 
     @ParameterizedTest
@@ -178,5 +177,32 @@ class HoleSizeTest {
     private static double cost(HoleNeed need, Fit fit, Cutter cutter) {
         double limit = RoundHole.tiltLimit(40.05, cutter.size(), 80.05 - 6.4, 80.05);
         return fit == Fit.REACH ? cutter.size() : StrictMath.abs(limit - need.lean());
+    }
+
+    // Each size alone at its ends, and a draw of many collars whose sizes spread evenly: the interval by chance holds
+    // √3 standard deviations of each, so about 1.73 of the limit's.
+    @Test
+    void tolerance_sizesThatSpread_isWhatManyCollarsShow() {
+        HoleSize size = HoleSize.choose(
+                NEED, new DrillingSettings(List.of(Jobs.saw(44, new Interval(43.9, 44, 44.1), true)), Fit.REACH, 0));
+        Tolerance tolerance = size.tolerance();
+        Seeds draw = Seeds.of(7);
+        double sum = 0;
+        double squares = 0;
+        int many = 20_000;
+        for (int i = 0; i < many; i++) {
+            double limit = BODY.tiltLimit(draw.between(39.9, 40.2), draw.between(43.9, 44.1), draw.between(6.2, 6.6));
+            sum += limit;
+            squares += limit * limit;
+        }
+        double deviation = StrictMath.sqrt(squares / many - sum / many * sum / many);
+        assertThat(tolerance.spread()).isCloseTo(StrictMath.sqrt(3) * deviation, within(0.03 * tolerance.spread()));
+        double middle = BODY.tiltLimit(40.05, 44, 6.4);
+        assertThat(tolerance.perHole())
+                .isCloseTo((BODY.tiltLimit(40.05, 44.001, 6.4) - middle) * 100, within(2e-2 * tolerance.perHole()));
+        assertThat(tolerance.perStrut())
+                .isCloseTo((BODY.tiltLimit(40.051, 44, 6.4) - middle) * 100, within(2e-2 * -tolerance.perStrut()));
+        assertThat(tolerance.perWall())
+                .isCloseTo((BODY.tiltLimit(40.05, 44, 6.401) - middle) * 100, within(2e-2 * -tolerance.perWall()));
     }
 }
