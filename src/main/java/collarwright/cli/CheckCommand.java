@@ -3,6 +3,7 @@ package collarwright.cli;
 import collarwright.finding.Finding;
 import collarwright.finding.JobException;
 import collarwright.pack.CheckReport;
+import collarwright.plan.LeastCollars;
 import collarwright.plan.Plan;
 import java.nio.file.Path;
 import java.util.List;
@@ -28,6 +29,11 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Print JSON.")
     private boolean json;
 
+    @Option(
+            names = "--collars",
+            description = "Print the smallest stock collars and rings that would do without a warning as well.")
+    private boolean collars;
+
     CheckCommand(Terminal terminal) {
         this.terminal = terminal;
     }
@@ -46,9 +52,11 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private int checked() {
+        JobFiles files;
         JobFiles.Planned planned;
         try (Progress progress = new Progress(terminal)) {
-            planned = JobFiles.open(job, Optional.ofNullable(profiles)).planned(progress);
+            files = JobFiles.open(job, Optional.ofNullable(profiles));
+            planned = files.planned(progress);
         }
         Plan plan = planned.production().plan();
         List<Finding> findings = planned.findings();
@@ -56,6 +64,9 @@ final class CheckCommand implements Callable<Integer> {
             terminal.print(CheckReport.json(plan.with(findings)));
         } else {
             terminal.print(CheckTable.print(plan));
+            if (collars) {
+                terminal.print(CollarTable.print(LeastCollars.of(plan, files.allStock())));
+            }
             terminal.printError(FindingPrinter.print(findings));
         }
         return CommandLines.exitCode(findings);

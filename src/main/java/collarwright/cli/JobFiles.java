@@ -13,6 +13,7 @@ import collarwright.job.ProfileSource;
 import collarwright.job.Profiles;
 import collarwright.job.TextFile;
 import collarwright.plan.Production;
+import collarwright.stock.RoundStock;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -74,6 +75,11 @@ final class JobFiles {
         List<Finding> findings = new ArrayList<>(reading.findings());
         findings.addAll(production.findings());
         return new Planned(production, findings);
+    }
+
+    /** All pipes and bars that are known. */
+    List<RoundStock> allStock() {
+        return profiles.allStock();
     }
 
     /** What came of a job, with every finding on the way. */

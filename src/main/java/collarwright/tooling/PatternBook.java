@@ -56,6 +56,19 @@ public record PatternBook(
     }
 
     /**
+     * Sizes the holes and lays out one pattern for every hub type, even if the job shares them.
+     *
+     * @param hubs the hubs
+     * @param hub the collar and the heights of its holes
+     * @param strut strut diameter with its limits
+     * @param drilling cutters and the rule of choice
+     * @return the book
+     */
+    public static PatternBook exact(Hubs hubs, HubSettings hub, Interval strut, DrillingSettings drilling) {
+        return ExactPatterns.book(hubs, hub.body(), strut, drilling, hub.heights());
+    }
+
+    /**
      * A book in which no hole has a size: no strut passes the collar's bore.
      *
      * @param hubs the hubs
