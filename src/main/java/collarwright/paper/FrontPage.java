@@ -8,6 +8,7 @@ import collarwright.picture.Figures;
 import collarwright.picture.HubPicture;
 import collarwright.picture.Lettering;
 import collarwright.picture.Picture;
+import collarwright.picture.RiskPicture;
 import collarwright.picture.SectionPicture;
 import collarwright.picture.StripPicture;
 import collarwright.picture.SvgGlyphs;
@@ -208,6 +209,9 @@ public final class FrontPage {
             paragraph(
                     "Slack is how much further than needed a strut can lean. The fingerprint stands for the drilling, the"
                             + " same in every job.");
+            plan.book().sharing().ifPresent(sharing -> html.append(HtmlGrid.of(SharingTable.of(plan, sharing))));
+            RiskPicture risks = new RiskPicture(plan, WIDE);
+            figure(risks, "risks", "wide", risks.legend());
             SeatTables seats = new SeatTables(plan);
             html.append(HtmlGrid.of(seats.grid()));
             paragraph(SeatTables.note());

@@ -6,6 +6,7 @@ import collarwright.picture.DomePicture;
 import collarwright.picture.Figures;
 import collarwright.picture.Lettering;
 import collarwright.picture.RingPicture;
+import collarwright.picture.RiskPicture;
 import collarwright.picture.SectionPicture;
 import collarwright.picture.StripPicture;
 import collarwright.picture.StrutPicture;
@@ -61,6 +62,7 @@ public final class Traveller {
     private List<Page> pages() {
         cover();
         dome();
+        risks();
         for (Pattern pattern : plan.book().patterns()) {
             pattern(pattern);
         }
@@ -127,6 +129,18 @@ public final class Traveller {
                         : "Each hub with its pattern and its number, which runs in the order of the frame's file; the"
                                 + " file's +x points up here. Uphill is toward the middle.");
         flow.pictures(new TierPicture(plan, Flow.WIDTH - 4));
+    }
+
+    private void risks() {
+        if (plan.book().patterns().isEmpty()) {
+            return;
+        }
+        flow.page("Holes at risk");
+        flow.title("Holes: need and limit");
+        RiskPicture picture = new RiskPicture(plan, Flow.WIDTH);
+        flow.pictures(picture);
+        flow.text(picture.legend());
+        plan.book().sharing().ifPresent(sharing -> flow.grid(SharingTable.of(plan, sharing)));
     }
 
     private void pattern(Pattern pattern) {

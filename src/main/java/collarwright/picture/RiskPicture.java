@@ -1,0 +1,175 @@
+package collarwright.picture;
+
+import collarwright.plan.Plan;
+import collarwright.tooling.Hole;
+import collarwright.tooling.Pattern;
+import collarwright.units.Angles;
+import collarwright.units.Decimals;
+import java.awt.geom.Rectangle2D;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * Which holes are at risk: for every kind of hole of a job the interval that its tilt limit may lie in, from the tightest to
+ * the loosest case, with what chance makes of it and the limit itself, and the lean that is needed. The hole with the least
+ * room between need and tightest case stands on top.
+ */
+public final class RiskPicture implements Picture {
+
+    /** Rows that fit on a page with their letters. */
+    private static final int MOST = 24;
+
+    private static final double ROW = 7;
+    private static final double HEAD = 7;
+    private static final double FOOT = 12;
+    private static final double NAMES = 46;
+    private static final double FIGURES = 24;
+
+    private final double width;
+    private final List<Row> rows;
+    private final int kinds;
+    private final double low;
+    private final double high;
+
+    private record Row(String names, Hole hole) {
+        double room() {
+            return hole.tiltMin() - hole.neededLean();
+        }
+    }
+
+    /**
+     * Prepares the picture.
+     *
+     * @param plan the plan, with patterns
+     * @param width mm on paper
+     */
+    public RiskPicture(Plan plan, double width) {
+        this.width = width;
+        List<Row> all = rows(plan);
+        this.kinds = all.size();
+        this.rows = all.subList(0, StrictMath.min(MOST, kinds));
+        double least = Double.POSITIVE_INFINITY;
+        double most = 0;
+        for (Row row : rows) {
+            least = StrictMath.min(
+                    least, StrictMath.min(row.hole().tiltMin(), row.hole().neededLean()));
+            most = StrictMath.max(
+                    most, StrictMath.max(row.hole().tiltMax(), row.hole().neededLean()));
+        }
+        this.low = StrictMath.floor(Angles.degrees(least));
+        this.high = StrictMath.max(low + 1, StrictMath.ceil(Angles.degrees(most)));
+    }
+
+    private static List<Row> rows(Plan plan) {
+        Map<String, Kind> kinds = new LinkedHashMap<>();
+        for (Pattern pattern : plan.book().patterns()) {
+            for (Hole hole : pattern.holes()) {
+                String key = hole.cutter().id() + " " + hole.neededLean() + " " + hole.tiltLimit();
+                kinds.computeIfAbsent(key, k -> new Kind(hole, new LinkedHashSet<>()))
+                        .patterns()
+                        .add(pattern.id());
+            }
+        }
+        return kinds.values().stream()
+                .map(k -> new Row(
+                        name(List.copyOf(k.patterns())) + ", "
+                                + k.hole().cutter().marked(),
+                        k.hole()))
+                .sorted(Comparator.comparingDouble(Row::room))
+                .toList();
+    }
+
+    private record Kind(Hole hole, Set<String> patterns) {}
+
+    private static String name(List<String> patterns) {
+        return patterns.size() <= 4
+                ? patterns.stream().collect(Collectors.joining(" "))
+                : patterns.get(0) + " to " + patterns.get(patterns.size() - 1);
+    }
+
+    @Override
+    public double width() {
+        return width;
+    }
+
+    @Override
+    public double height() {
+        return HEAD + rows.size() * ROW + FOOT;
+    }
+
+    @Override
+    public String describe() {
+        return "Needed lean and the interval of the tilt limit for " + rows.size() + " of " + kinds
+                + " kinds of hole, the one with the least room first: "
+                + rows.stream()
+                        .map(r ->
+                                r.names() + " needs " + Figures.degrees(r.hole().neededLean()) + ", binds between "
+                                        + Figures.degrees(r.hole().tiltMin()) + " and "
+                                        + Figures.degrees(r.hole().tiltMax()))
+                        .collect(Collectors.joining("; "))
+                + ".";
+    }
+
+    private double x(double degrees) {
+        return NAMES + (degrees - low) / (high - low) * (width - NAMES - FIGURES);
+    }
+
+    @Override
+    public void paint(Sketch sketch) {
+        scale(sketch);
+        for (int i = 0; i < rows.size(); i++) {
+            row(sketch, rows.get(i), HEAD + (i + 0.5) * ROW);
+        }
+        sketch.write(Label.of("room", width, 4, Label.Side.RIGHT));
+    }
+
+    private void scale(Sketch sketch) {
+        double bottom = HEAD + rows.size() * ROW;
+        double step = high - low > 12 ? 2 : 1;
+        for (double degrees = low; degrees <= high + 1e-9; degrees += step) {
+            sketch.line(
+                    Stroking.solid(Stroking.FINE, Ink.RULE),
+                    new Spot(x(degrees), HEAD - 1),
+                    new Spot(x(degrees), bottom));
+            sketch.write(Label.of(Decimals.fixed(degrees, 0) + "°", x(degrees), bottom + 5, Label.Side.MIDDLE));
+        }
+    }
+
+    private void row(Sketch sketch, Row row, double y) {
+        Hole hole = row.hole();
+        sketch.write(Label.of(row.names(), 0, y + 1.4, Label.Side.LEFT));
+        double from = x(Angles.degrees(hole.tiltMin()));
+        double to = x(Angles.degrees(hole.tiltMax()));
+        sketch.fill(Ink.TINT, new Rectangle2D.Double(from, y - 1.1, StrictMath.max(0.2, to - from), 2.2));
+        double limit = x(Angles.degrees(hole.tiltLimit()));
+        double chance = x(Angles.degrees(hole.tiltLimit() + hole.tolerance().spread())) - limit;
+        sketch.fill(Ink.FAR, new Rectangle2D.Double(limit - chance, y - 1.1, StrictMath.max(0.2, 2 * chance), 2.2));
+        sketch.line(Stroking.edge(), new Spot(limit, y - 1.8), new Spot(limit, y + 1.8));
+        double need = x(Angles.degrees(hole.neededLean()));
+        sketch.line(Stroking.solid(Stroking.WIDE, Ink.DATUM), new Spot(need, y - 2.6), new Spot(need, y + 2.6));
+        sketch.fill(Ink.DATUM, Sketch.circle(new Spot(need, y), 1.1));
+        sketch.write(Label.of(
+                        (row.room() < 0 ? "" : "+") + Decimals.fixed(Angles.degrees(row.room()), 2) + "°",
+                        width,
+                        y + 1.4,
+                        Label.Side.RIGHT)
+                .in(row.room() < 0 ? Ink.DATUM : Ink.INK));
+    }
+
+    /**
+     * How it is read.
+     *
+     * @return one or two sentences
+     */
+    public String legend() {
+        return "Blue dot: the lean that is needed. Pale bar: where the strut may bind, from the tightest to the loosest case;"
+                + " grey: by chance; black line: at nominal sizes. Room: tightest case less need; below 0 a strut may fall"
+                + " short."
+                + (kinds > rows.size() ? " The " + rows.size() + " kinds with the least room of " + kinds + "." : "");
+    }
+}
