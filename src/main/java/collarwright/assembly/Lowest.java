@@ -1,0 +1,58 @@
+package collarwright.assembly;
+
+import java.util.function.DoubleUnaryOperator;
+
+/** Least values of functions of one number over a stretch. */
+final class Lowest {
+
+    private static final int STEPS = 60;
+    private static final double GOLDEN = (StrictMath.sqrt(5) - 1) / 2;
+
+    private Lowest() {}
+
+    /** Where a function that falls and then rises is least, by the golden section; within 1e-12 of the stretch. */
+    static double at(DoubleUnaryOperator f, double from, double to) {
+        double low = from;
+        double high = to;
+        double left = high - GOLDEN * (high - low);
+        double right = low + GOLDEN * (high - low);
+        double atLeft = f.applyAsDouble(left);
+        double atRight = f.applyAsDouble(right);
+        for (int step = 0; step < STEPS; step++) {
+            if (atLeft <= atRight) {
+                high = right;
+                right = left;
+                atRight = atLeft;
+                left = high - GOLDEN * (high - low);
+                atLeft = f.applyAsDouble(left);
+            } else {
+                low = left;
+                left = right;
+                atLeft = atRight;
+                right = low + GOLDEN * (high - low);
+                atRight = f.applyAsDouble(right);
+            }
+        }
+        return (low + high) / 2;
+    }
+
+    /**
+     * The least value of any function whose dips are wider than the stretch divided by the cells: the best cell of an even
+     * division and its neighbours, searched by the golden section.
+     */
+    static double of(DoubleUnaryOperator f, double from, double to, int cells) {
+        double cell = (to - from) / cells;
+        int best = 0;
+        double least = f.applyAsDouble(from);
+        for (int i = 1; i <= cells; i++) {
+            double value = f.applyAsDouble(from + i * cell);
+            if (value < least) {
+                least = value;
+                best = i;
+            }
+        }
+        double low = StrictMath.max(from, from + (best - 1) * cell);
+        double high = StrictMath.min(to, from + (best + 1) * cell);
+        return StrictMath.min(least, f.applyAsDouble(at(f, low, high)));
+    }
+}
