@@ -120,23 +120,6 @@ public record HubTravel(List<HoleTravel> holes) {
     }
 
     /**
-     * Tells which neighbours must not be seated yet for a push. Each limits it alone, so these are the fewest.
-     *
-     * @param hole the hole, from 0
-     * @param travel how far the strut has to be pushed
-     * @return bit i is set if hole i has to be empty; the wall may be too near all the same
-     */
-    public int waiting(int hole, double travel) {
-        int mask = 0;
-        for (int other = 0; other < holes.size(); other++) {
-            if (holes.get(hole).past().get(other) < travel) {
-                mask |= 1 << other;
-            }
-        }
-        return mask;
-    }
-
-    /**
      * All holes of the hub.
      *
      * @return a bit for each

@@ -61,4 +61,14 @@ public record SeatedStrut(double axialAngle, double azimuth, double swing, doubl
     double miss(double midRadius) {
         return midRadius * StrictMath.sin(swing);
     }
+
+    /**
+     * The same strut cut to another length.
+     *
+     * @param another setback
+     * @return a strut that differs in nothing else
+     */
+    public SeatedStrut withSetback(double another) {
+        return new SeatedStrut(axialAngle, azimuth, swing, another, hole);
+    }
 }

@@ -11,13 +11,13 @@ import collarwright.geometry.Vec3;
  * over the rectangle's edges inside the strip, in closed form. Both solids are convex, so this least push is a convex
  * function of the plane's distance, and one golden section over the planes finds the least of all.
  *
- * <p>Accuracy: 1e-6 mm (SlideOracleTest holds it against the sampled surfaces). Solids that overlap by less than a
- * millionth of a millimetre pass each other.
+ * <p>Accuracy: 1e-6 mm (SlideOracleTest holds it against the sampled surfaces). Solids that overlap by less than 1e-9
+ * mm pass each other.
  */
 public final class Slide {
 
     /** Overlap that does not count. */
-    private static final double GRAZE = 1e-6;
+    private static final double GRAZE = 1e-9;
 
     private static final double PARALLEL = 1e-9;
     private static final int HALVINGS = 60;

@@ -68,11 +68,15 @@ final class SettingsReader {
         Given<Double> nearest = new Given<>(t.key("nearest-band"), key -> key.angle(0, 90), band);
         Given<Double> overtravel = new Given<>(
                 t.key("overtravel"), key -> key.length(Length.Zero.ALLOWED).map(Length::mm), usual.overtravel());
+        Given<Double> clearance = new Given<>(
+                t.key("working-clearance"),
+                key -> key.length(Length.Zero.ALLOWED).map(Length::mm),
+                usual.workingClearance());
         t.later("extra-lean", "take it out; patterns are exact");
         t.later("miss", "take it out; patterns are exact");
         boolean ordered = ordered(webStop, webWarn);
         ordered = ordered(engagementStop, engagementWarn) && ordered;
-        if (!ordered || !slack.good() || !nearest.good() || !overtravel.good()) {
+        if (!ordered || !slack.good() || !nearest.good() || !overtravel.good() || !clearance.good()) {
             return Optional.empty();
         }
         Limits limits = new Limits(
@@ -81,7 +85,8 @@ final class SettingsReader {
                 engagementStop.value(),
                 engagementWarn.value(),
                 slack.value(),
-                overtravel.value());
+                overtravel.value(),
+                clearance.value());
         return Optional.of(new Bounds(limits, nearest.value()));
     }
 
