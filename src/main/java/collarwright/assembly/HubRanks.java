@@ -1,9 +1,13 @@
 package collarwright.assembly;
 
 import collarwright.dome.Dome;
+import collarwright.hub.Hubs;
 import java.util.ArrayDeque;
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
 import java.util.PriorityQueue;
+import java.util.stream.IntStream;
 
 /**
  * The order in which hubs are raised: from the foot up, tier by tier, around each tier by place. A frame without tiers goes
@@ -78,7 +82,7 @@ final class HubRanks {
         int[] level = new int[dome.nodeCount()];
         Arrays.fill(level, -1);
         ArrayDeque<Integer> next = new ArrayDeque<>();
-        for (int node : dome.feet().isEmpty() ? java.util.List.of(0) : dome.feet()) {
+        for (int node : dome.feet().isEmpty() ? List.of(0) : dome.feet()) {
             level[node] = 0;
             next.add(node);
         }
@@ -110,5 +114,21 @@ final class HubRanks {
     /** Whether it stands on the ground, or is where a frame without feet begins. */
     boolean grounded(int node) {
         return grounded[node];
+    }
+
+    /** The members by the hub that is raised later; of its struts, the one to the hub raised first comes first. */
+    int[] members(Hubs hubs) {
+        int members = hubs.dome().memberCount();
+        long[] keys = new long[members];
+        for (int m = 0; m < members; m++) {
+            int one = rank[hubs.nodeAtA(m)];
+            int two = rank[hubs.nodeAtB(m)];
+            keys[m] = ((long) StrictMath.max(one, two) << Integer.SIZE) + StrictMath.min(one, two);
+        }
+        return IntStream.range(0, members)
+                .boxed()
+                .sorted(Comparator.comparingLong(m -> keys[m]))
+                .mapToInt(m -> m)
+                .toArray();
     }
 }

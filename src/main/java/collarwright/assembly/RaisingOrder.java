@@ -51,7 +51,9 @@ public record RaisingOrder(List<Stage> stages) {
         Joints joints = Joints.of(hubs, travels, bending.lengths());
         Links links = Links.of(hubs.dome());
         HubRanks ranks = HubRanks.of(hubs.dome(), links);
-        List<RaisingStep> steps = new TakingApart(joints, links, ranks, bending).steps();
+        TakingApart apart = new TakingApart(joints, links, ranks, bending);
+        List<RaisingStep> possible = apart.steps();
+        List<RaisingStep> steps = new Sequencing(joints, links, ranks, apart.room()).inOrder(possible);
         return new RaisingOrder(new Staging(hubs, ranks).stages(steps));
     }
 

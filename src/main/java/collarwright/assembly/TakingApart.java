@@ -3,7 +3,6 @@ package collarwright.assembly;
 import collarwright.assembly.RaisingStep.Way;
 import collarwright.hub.Hubs;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -35,6 +34,9 @@ final class TakingApart {
     private final boolean[] gone;
     private final boolean[] passed;
     private final boolean[] queued;
+    /** How far each strut could be pushed where it was pushed in, when it was. */
+    private final double[] room;
+
     private final int[] mark;
     private final int[] stack;
     private int marks;
@@ -63,11 +65,14 @@ final class TakingApart {
         this.bending = bending;
         int nodes = hubs.dome().nodeCount();
         int members = joints.count();
-        this.order = lastFirst(members);
+        this.order = new int[members];
         this.place = new int[members];
+        int[] firstToLast = ranks.members(hubs);
         for (int i = 0; i < members; i++) {
+            order[i] = firstToLast[members - 1 - i];
             place[order[i]] = i;
         }
+        this.room = new double[members];
         this.seated = new int[nodes];
         this.degree = new int[nodes];
         for (int node = 0; node < nodes; node++) {
@@ -81,34 +86,27 @@ final class TakingApart {
         this.stack = new int[nodes];
     }
 
-    // By the hub that is raised later, the last one first; of its struts, the one to the hub raised first goes last.
-    private int[] lastFirst(int members) {
-        long[] keys = new long[members];
-        for (int m = 0; m < members; m++) {
-            int one = ranks.rank(hubs.nodeAtA(m));
-            int two = ranks.rank(hubs.nodeAtB(m));
-            keys[m] = ((long) StrictMath.max(one, two) << Integer.SIZE) + StrictMath.min(one, two);
-        }
-        Integer[] sorted = new Integer[members];
-        Arrays.setAll(sorted, i -> i);
-        Arrays.sort(sorted, (x, y) -> Long.compare(keys[y], keys[x]));
-        return Arrays.stream(sorted).mapToInt(i -> i).toArray();
-    }
-
-    /** The steps of assembly, in the order in which they are done. */
+    /** The steps of assembly, in an order in which they can be done. */
     List<RaisingStep> steps() {
         while (steps.size() < order.length) {
             int at = nextPlace();
-            if (at >= 0) {
-                if (!gone[order[at]]) {
-                    tryOut(order[at], false);
+            if (at < 0) {
+                // Rather bow a strut than hold up parts; if neither helps, it is stuck.
+                boolean out = bow(true) || anyPassed() || bow(false);
+                if (!out) {
+                    throw new IllegalStateException("struts left, and none of them is the weakest");
                 }
-            } else if (!anyPassed()) {
-                force();
+            } else if (!gone[order[at]]) {
+                tryOut(order[at], false);
             }
         }
         Collections.reverse(steps);
         return steps;
+    }
+
+    /** How far each strut could be pushed where it was pushed in, by member; infinite where it did not have to be. */
+    double[] room() {
+        return room;
     }
 
     private int nextPlace() {
@@ -179,6 +177,10 @@ final class TakingApart {
     private void take(RaisingStep step) {
         int m = step.member();
         steps.add(step);
+        Joint.End end = hubs.nodeAtA(m) == step.hub() ? joints.of(m).a() : joints.of(m).b();
+        room[m] = step.way() == Way.JOIN
+                ? Double.POSITIVE_INFINITY
+                : end.travel() + end.margin(seated[step.hub()]);
         gone[m] = true;
         int a = hubs.nodeAtA(m);
         int b = hubs.nodeAtB(m);
@@ -239,8 +241,8 @@ final class TakingApart {
         return false;
     }
 
-    // No strut is free: the one that has to bow least goes.
-    private void force() {
+    // No strut is free: the one that has to bow least goes; within its limit, and with what is left standing, if so asked.
+    private boolean bow(boolean well) {
         if (!bowing) {
             bowing = true;
             for (int m : order) {
@@ -249,17 +251,31 @@ final class TakingApart {
                 }
             }
         }
-        Weak weak = weakest.remove();
-        int member = order[weak.place()];
-        if (gone[member] || weak.strain() > strain(member)) {
-            return;
+        List<Weak> aside = new ArrayList<>();
+        boolean out = false;
+        while (!out && !weakest.isEmpty()) {
+            Weak weak = weakest.remove();
+            int member = order[weak.place()];
+            if (gone[member] || weak.strain() > strain(member)) {
+                continue;
+            }
+            boolean within = weak.strain() <= bending.strainLimit();
+            if (well && !within) {
+                aside.add(weak);
+                break;
+            }
+            if (well && !standsWithout(member)) {
+                aside.add(weak);
+                continue;
+            }
+            passed[member] = false;
+            passedCount--;
+            take(new RaisingStep(
+                    member, within ? Way.BOW : Way.STUCK, intoWhenBowed(member), false, weak.strain()));
+            out = true;
         }
-        passed[member] = false;
-        passedCount--;
-        double strain = weak.strain();
-        boolean stands = strain <= bending.strainLimit();
-        take(new RaisingStep(
-                member, stands ? Way.BOW : Way.STUCK, intoWhenBowed(member), false, strain));
+        weakest.addAll(aside);
+        return out;
     }
 
     private double shortfall(Joint.End end, int node) {

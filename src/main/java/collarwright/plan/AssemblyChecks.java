@@ -106,8 +106,10 @@ final class AssemblyChecks {
         List<Finding> findings = new ArrayList<>();
         byType(Way.STUCK).forEach((type, steps) -> findings.add(stuck(type, steps)));
         byType(Way.BOW).forEach((type, steps) -> findings.add(bowed(type, steps)));
-        List<RaisingStep> held =
-                assembly.order().steps().stream().filter(RaisingStep::held).toList();
+        boolean stuck = !assembly.order().steps(Way.STUCK).isEmpty();
+        List<RaisingStep> held = stuck
+                ? List.of()
+                : assembly.order().steps().stream().filter(RaisingStep::held).toList();
         if (!held.isEmpty()) {
             findings.add(Finding.warn(
                     Code.ASSEMBLY_HELD,
