@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param ringOut how far it can be, with all neighbours seated and the centre ring out
  * @param ringIn the same with the ring in
  * @param waiting the fewest neighbours that have to wait until the strut is in, if it is to be pushed in here: holes from 0
- * @param bow how the strut has to bow where it is too near to the far wall even then; empty if it need not
+ * @param bow how it would have to bow to be pushed in here with all neighbours seated; empty if it need not
  */
 public record HoleReport(
         double needed, double toEnter, Push ringOut, Push ringIn, List<Integer> waiting, Optional<Bow> bow) {
@@ -42,11 +42,11 @@ public record HoleReport(
                 waiting.add(other);
             }
         }
-        Optional<Bow> bow = at.wall() < least
-                ? Optional.of(new Bow(strut.diameter(), strut.length(), toEnter - at.wall()))
+        Push out = Push.ringOut(hub, hole);
+        Optional<Bow> bow = out.travel() < least
+                ? Optional.of(new Bow(strut.diameter(), strut.length(), toEnter - out.travel()))
                 : Optional.empty();
-        return new HoleReport(
-                at.needed(), toEnter, Push.ringOut(hub, hole), Push.ringIn(hub, hole), waiting, bow);
+        return new HoleReport(at.needed(), toEnter, out, Push.ringIn(hub, hole), waiting, bow);
     }
 
     /**
@@ -55,6 +55,6 @@ public record HoleReport(
      * @return true if the ring is all that has to wait
      */
     public boolean enough() {
-        return waiting.isEmpty() && bow.isEmpty();
+        return bow.isEmpty();
     }
 }
