@@ -12,11 +12,11 @@ import collarwright.picture.Figures;
 import collarwright.plan.PartNames;
 import collarwright.plan.Plan;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /** How a frame is put together: what room every collar leaves for a push, and the order in which it goes up. */
@@ -117,27 +117,30 @@ final class AssemblyTables {
         return assembly.order().stages().size() <= MOST_STAGES;
     }
 
+    /** One row for each strut type in each go. */
     Grid order() {
         List<List<Cell>> rows = new ArrayList<>();
         int go = 0;
         for (Stage stage : assembly.order().stages()) {
             go++;
-            Map<List<String>, Integer> alike = new TreeMap<>(
-                    Comparator.comparing((List<String> k) -> k.get(0)).thenComparing(k -> k.get(1)));
-            for (RaisingStep step : stage.steps()) {
-                alike.merge(List.of(names.strutType(hubs.strutTypeOf(step.member())), how(step)), 1, Integer::sum);
-            }
             String head = Integer.toString(go);
             String stand = stand(stage);
-            for (Map.Entry<List<String>, Integer> entry : alike.entrySet()) {
+            Map<Integer, List<RaisingStep>> byStrut = stage.steps().stream()
+                    .collect(Collectors.groupingBy(
+                            s -> hubs.strutTypeOf(s.member()), TreeMap::new, Collectors.toList()));
+            for (Map.Entry<Integer, List<RaisingStep>> entry : byStrut.entrySet()) {
+                List<RaisingStep> steps = entry.getValue();
+                long join =
+                        steps.stream().filter(s -> s.way() == Way.JOIN).count();
                 rows.add(List.of(
                         Cell.strong(head),
                         Cell.of(stand),
-                        Cell.of(entry.getKey().get(0)),
-                        Cell.of(Integer.toString(entry.getValue())),
-                        Cell.of(entry.getKey().get(1))));
-                stand = "";
+                        Cell.strong(names.strutType(entry.getKey())),
+                        Cell.of(Long.toString(join)),
+                        Cell.of(Long.toString(steps.size() - join)),
+                        Cell.of(into(steps))));
                 head = "";
+                stand = "";
             }
         }
         return new Grid(
@@ -146,20 +149,32 @@ final class AssemblyTables {
                         Column.words("go"),
                         Column.words("hubs that come to stand"),
                         Column.words("strut"),
-                        Column.numbers("how many"),
-                        Column.words("how")),
+                        Column.numbers("come with a hub"),
+                        Column.numbers("are pushed in"),
+                        Column.words("pushed first into")),
                 rows);
     }
 
-    private String how(RaisingStep step) {
-        if (step.way() == Way.JOIN) {
-            return "comes with its hub";
+    // Such as "CB holes 2, 6; CE hole 3".
+    private String into(List<RaisingStep> steps) {
+        Map<String, TreeSet<Integer>> places = new TreeMap<>();
+        for (RaisingStep step : steps) {
+            if (step.way() != Way.JOIN) {
+                places.computeIfAbsent(collar(step), k -> new TreeSet<>()).add(hole(step));
+            }
         }
-        String into = "push into " + names.pattern(hubs.typeOf(step.hub())) + " hole " + hole(step);
+        return places.entrySet().stream()
+                .map(e -> e.getKey() + (e.getValue().size() == 1 ? " hole " : " holes ")
+                        + e.getValue().stream().map(h -> Integer.toString(h)).collect(Collectors.joining(", ")))
+                .collect(Collectors.joining("; "));
+    }
+
+    private String collar(RaisingStep step) {
+        String pattern = names.pattern(hubs.typeOf(step.hub()));
         return switch (step.way()) {
-            case BOW -> into + ", bowed";
-            case STUCK -> "cannot be put in";
-            default -> into;
+            case BOW -> "bowed: " + pattern;
+            case STUCK -> "no room: " + pattern;
+            default -> pattern;
         };
     }
 
