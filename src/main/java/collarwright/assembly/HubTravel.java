@@ -2,6 +2,7 @@ package collarwright.assembly;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * How far every strut of a hub can be pushed into its collar beyond its seat, and how far it has to come out of its hole
@@ -63,8 +64,8 @@ public record HubTravel(List<HoleTravel> holes) {
 
     /**
      * Finds how far a strut's end has to stand back from its seat to be clear of its hole: {@code Ro·cos θ + (p + Rm·tan|θ|)·sin|θ|
-     * − s} and the working clearance; the outer rim's far lip is at the underside. With a swing ψ the rim's lip is taken
-     * as flat, which is up to {@code p²·sin²ψ/(2·Ro)} on the safe side.
+     * − s} and the working clearance; the outer rim's far lip is at the underside. With a swing it is beside it, and is searched
+     * for on the rim.
      *
      * @param seat the strut
      * @param space what it sits in
@@ -72,13 +73,20 @@ public record HubTravel(List<HoleTravel> holes) {
      */
     static double needed(SeatedStrut seat, HubSpace space) {
         double mid = space.body().midRadius();
+        double outer = space.body().outerRadius();
         double sin = StrictMath.sin(seat.axialAngle());
-        double cos = StrictMath.cos(seat.axialAngle());
-        double aside = cos * StrictMath.sin(seat.swing());
-        double half = space.strut() / 2;
-        double rim = StrictMath.max(half, seat.hole().diameter() / 2);
-        double lip = (space.body().outerRadius() - mid) * cos * StrictMath.cos(seat.swing())
-                + rim * StrictMath.sqrt(sin * sin + aside * aside);
+        double ahead = StrictMath.cos(seat.axialAngle()) * StrictMath.cos(seat.swing());
+        double aside = StrictMath.cos(seat.axialAngle()) * StrictMath.sin(seat.swing());
+        double rim = StrictMath.max(space.strut(), seat.hole().diameter()) / 2;
+        double lip = (outer - mid) * ahead + rim * StrictMath.abs(sin);
+        if (aside != 0) {
+            DoubleUnaryOperator shorter = turn -> {
+                double beside = rim * StrictMath.sin(turn);
+                double out = StrictMath.sqrt(StrictMath.max(0, outer * outer - beside * beside));
+                return -((out - mid) * ahead + beside * aside + rim * StrictMath.cos(turn) * sin);
+            };
+            lip = -Lowest.around(shorter, 64);
+        }
         return StrictMath.max(0, seat.alongToHole(mid) + lip - seat.setback() + space.clearance());
     }
 
@@ -92,11 +100,9 @@ public record HubTravel(List<HoleTravel> holes) {
         boolean over = StrictMath.hypot(out / (half * sin), miss / half) <= 1;
         double nearest = over
                 ? 0
-                : Lowest.of(
+                : Lowest.around(
                         turn -> StrictMath.hypot(
                                 out + half * sin * StrictMath.cos(turn), miss + half * StrictMath.sin(turn)),
-                        0,
-                        2 * StrictMath.PI,
                         64);
         return nearest - space.ring().radius();
     }

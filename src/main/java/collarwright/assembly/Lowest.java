@@ -42,17 +42,29 @@ final class Lowest {
      */
     static double of(DoubleUnaryOperator f, double from, double to, int cells) {
         double cell = (to - from) / cells;
-        int best = 0;
+        double best = best(f, from, cell, cells);
+        double low = StrictMath.max(from, best - cell);
+        double high = StrictMath.min(to, best + cell);
+        return StrictMath.min(f.applyAsDouble(best), f.applyAsDouble(at(f, low, high)));
+    }
+
+    /** The same once around a circle. */
+    static double around(DoubleUnaryOperator f, int cells) {
+        double cell = 2 * StrictMath.PI / cells;
+        double best = best(f, 0, cell, cells);
+        return f.applyAsDouble(at(f, best - cell, best + cell));
+    }
+
+    private static double best(DoubleUnaryOperator f, double from, double cell, int cells) {
+        double best = from;
         double least = f.applyAsDouble(from);
         for (int i = 1; i <= cells; i++) {
             double value = f.applyAsDouble(from + i * cell);
             if (value < least) {
                 least = value;
-                best = i;
+                best = from + i * cell;
             }
         }
-        double low = StrictMath.max(from, from + (best - 1) * cell);
-        double high = StrictMath.min(to, from + (best + 1) * cell);
-        return StrictMath.min(least, f.applyAsDouble(at(f, low, high)));
+        return best;
     }
 }

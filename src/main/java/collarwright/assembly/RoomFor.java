@@ -63,10 +63,10 @@ public record RoomFor(List<Join> joins) {
     public boolean enough(List<Fitting> fittings) {
         Map<Integer, HubTravel> known = new HashMap<>();
         for (Join join : joins) {
-            HubTravel a = known.computeIfAbsent(
-                    join.typeA(), t -> fittings.get(t).travel());
-            HubTravel b = known.computeIfAbsent(
-                    join.typeB(), t -> fittings.get(t).travel());
+            HubTravel a =
+                    known.computeIfAbsent(join.typeA(), t -> fittings.get(t).travel());
+            HubTravel b =
+                    known.computeIfAbsent(join.typeB(), t -> fittings.get(t).travel());
             if (Joint.of(a, join.holeA(), b, join.holeB(), 1).margin() < -Joint.SAME) {
                 return false;
             }

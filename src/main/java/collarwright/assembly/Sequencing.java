@@ -96,7 +96,6 @@ final class Sequencing {
         }
     }
 
-
     private void forEachLater(RaisingStep step, IntConsumer action) {
         for (int i = links.first(step.hub()); i < links.first(step.hub() + 1); i++) {
             int m = links.member(i);

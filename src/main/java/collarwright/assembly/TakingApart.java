@@ -156,8 +156,7 @@ final class TakingApart {
         int later = ranks.rank(a) > ranks.rank(b) ? a : b;
         int earlier = later == a ? b : a;
         if (degree[later] == 1 || degree[earlier] == 1) {
-            return Optional.of(
-                    new RaisingStep(member, Way.JOIN, degree[later] == 1 ? later : earlier, false, 0));
+            return Optional.of(new RaisingStep(member, Way.JOIN, degree[later] == 1 ? later : earlier, false, 0));
         }
         Joint joint = joints.of(member);
         // Where both ends have room with all neighbours seated, the roomier is told for all struts of the kind.
@@ -177,10 +176,9 @@ final class TakingApart {
     private void take(RaisingStep step) {
         int m = step.member();
         steps.add(step);
-        Joint.End end = hubs.nodeAtA(m) == step.hub() ? joints.of(m).a() : joints.of(m).b();
-        room[m] = step.way() == Way.JOIN
-                ? Double.POSITIVE_INFINITY
-                : end.travel() + end.margin(seated[step.hub()]);
+        Joint.End end =
+                hubs.nodeAtA(m) == step.hub() ? joints.of(m).a() : joints.of(m).b();
+        room[m] = step.way() == Way.JOIN ? Double.POSITIVE_INFINITY : end.travel() + end.margin(seated[step.hub()]);
         gone[m] = true;
         int a = hubs.nodeAtA(m);
         int b = hubs.nodeAtB(m);
@@ -241,7 +239,8 @@ final class TakingApart {
         return false;
     }
 
-    // No strut is free: the one that has to bow least goes; within its limit, and with what is left standing, if so asked.
+    // No strut is free: the one that has to bow least goes; within its limit, and with what is left standing, if so
+    // asked.
     private boolean bow(boolean well) {
         if (!bowing) {
             bowing = true;
@@ -270,8 +269,7 @@ final class TakingApart {
             }
             passed[member] = false;
             passedCount--;
-            take(new RaisingStep(
-                    member, within ? Way.BOW : Way.STUCK, intoWhenBowed(member), false, weak.strain()));
+            take(new RaisingStep(member, within ? Way.BOW : Way.STUCK, intoWhenBowed(member), false, weak.strain()));
             out = true;
         }
         weakest.addAll(aside);
@@ -291,8 +289,8 @@ final class TakingApart {
 
     private double strain(int member) {
         Joint joint = joints.of(member);
-        double shortfall = StrictMath.min(
-                shortfall(joint.a(), hubs.nodeAtA(member)), shortfall(joint.b(), hubs.nodeAtB(member)));
+        double shortfall =
+                StrictMath.min(shortfall(joint.a(), hubs.nodeAtA(member)), shortfall(joint.b(), hubs.nodeAtB(member)));
         return new Bow(bending.diameter(), joint.length(), shortfall).strain();
     }
 }

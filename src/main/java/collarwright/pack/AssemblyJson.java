@@ -47,7 +47,8 @@ final class AssemblyJson {
         push("ringOut", report.ringOut());
         out.numberIfFinite("ringInMm", report.ringIn().travel());
         out.wholes(
-                "waiting", report.waiting().stream().mapToInt(other -> other + 1).toArray());
+                "waiting",
+                report.waiting().stream().mapToInt(other -> other + 1).toArray());
         if (report.bow().isPresent()) {
             Bow bow = report.bow().get();
             out.row("bow", () -> {

@@ -130,8 +130,7 @@ final class AssemblyTables {
                             s -> hubs.strutTypeOf(s.member()), TreeMap::new, Collectors.toList()));
             for (Map.Entry<Integer, List<RaisingStep>> entry : byStrut.entrySet()) {
                 List<RaisingStep> steps = entry.getValue();
-                long join =
-                        steps.stream().filter(s -> s.way() == Way.JOIN).count();
+                long join = steps.stream().filter(s -> s.way() == Way.JOIN).count();
                 rows.add(List.of(
                         Cell.strong(head),
                         Cell.of(stand),
@@ -164,7 +163,8 @@ final class AssemblyTables {
             }
         }
         return places.entrySet().stream()
-                .map(e -> e.getKey() + (e.getValue().size() == 1 ? " hole " : " holes ")
+                .map(e -> e.getKey()
+                        + (e.getValue().size() == 1 ? " hole " : " holes ")
                         + e.getValue().stream().map(h -> Integer.toString(h)).collect(Collectors.joining(", ")))
                 .collect(Collectors.joining("; "));
     }
@@ -179,9 +179,7 @@ final class AssemblyTables {
     }
 
     private int hole(RaisingStep step) {
-        return hubs.nodeAtA(step.member()) == step.hub()
-                ? hubs.holeAtA(step.member())
-                : hubs.holeAtB(step.member());
+        return hubs.nodeAtA(step.member()) == step.hub() ? hubs.holeAtA(step.member()) : hubs.holeAtB(step.member());
     }
 
     // Such as "T5-01 to T5-15" where they follow each other.

@@ -225,8 +225,9 @@ public final class Traveller {
             flow.text("The order has too many goes for paper; it stands in plan.json, under assembly.");
         }
         flow.grid(tables.travel());
-        flow.text("Has to go in: so that the other end is clear of the other collar. Either end may be the one that is pushed;"
-                + " where the room at one end does not do, that at the other may. Leave out first: the struts in these"
-                + " holes wait until this one is in.");
+        flow.text(
+                "Has to go in: so that the other end is clear of the other collar. Either end may be the one that is pushed;"
+                        + " where the room at one end does not do, that at the other may. Leave out first: the struts in these"
+                        + " holes wait until this one is in.");
     }
 }

@@ -30,7 +30,8 @@ final class AssemblyAdvice {
     /** What to change for these members, the best first; a thing that no size of it cures is left out. */
     List<String> hints(List<Integer> members) {
         double ring = job.hub().ring().outerRadius();
-        double room = job.hub().body().leastInnerRadius() - job.hub().ring().od().max() / 2
+        double room = job.hub().body().leastInnerRadius()
+                - job.hub().ring().od().max() / 2
                 - job.hub().endGap();
         double bore = job.hub().body().leastInnerRadius();
         List<String> hints = new ArrayList<>();
@@ -38,7 +39,10 @@ final class AssemblyAdvice {
         least(struts, more -> f -> f.withRing(more), room)
                 .ifPresent(more -> hints.add("take a centre ring of at least " + up(2 * (ring + more))
                         + " mm outside diameter: the struts then end further out"));
-        least(struts, less -> f -> f.withCollar(-less), StrictMath.min(room, bore - job.strut().stock().od().max()))
+        least(
+                        struts,
+                        less -> f -> f.withCollar(-less),
+                        StrictMath.min(room, bore - job.strut().stock().od().max()))
                 .ifPresent(less -> hints.add("or a collar pipe of at most " + down(2 * (outer() - less))
                         + " mm outside diameter with the same wall: the struts then have less far to come"));
         if (hints.isEmpty()) {

@@ -29,6 +29,7 @@ import java.util.stream.Collectors;
 final class AssemblyChecks {
 
     private static final String GEOMETRY = "geometry";
+    private static final double ROUNDING = 1e-6;
     private static final int TOLD = 6;
 
     private final Job job;
@@ -55,9 +56,10 @@ final class AssemblyChecks {
     private Check travel(Tightest tightest) {
         Check check = new Check(
                 Code.STRUT_TRAVEL,
-                new Where.Part("strut " + struts.types().get(tightest.strutType()).id()
-                        + " / pushed into pattern " + Ids.letters('C', tightest.hubType()) + " hole "
-                        + (tightest.hole() + 1)),
+                new Where.Part(
+                        "strut " + struts.types().get(tightest.strutType()).id()
+                                + " / pushed into pattern " + Ids.letters('C', tightest.hubType()) + " hole "
+                                + (tightest.hole() + 1)),
                 Quantity.LENGTH,
                 Sense.AT_LEAST,
                 tightest.travel(),
@@ -91,6 +93,11 @@ final class AssemblyChecks {
                 .mapToDouble(HubTravel.HoleTravel::ringRoom)
                 .min()
                 .orElseThrow();
+        List<String> hints = room >= 0
+                ? List.of()
+                : List.of("make end-gap at least "
+                        + Decimals.fixed(StrictMath.ceil(-room * 10 - ROUNDING) / 10, 1)
+                        + " mm larger, or take a smaller centre ring");
         return new Check(
                 Code.RING_LAST,
                 new Where.Part("pattern " + Ids.letters('C', type) + " / centre ring"),
@@ -98,8 +105,7 @@ final class AssemblyChecks {
                 Sense.AT_LEAST,
                 room,
                 new Check.Limits(OptionalDouble.of(0), 0, GEOMETRY),
-                List.of("make end-gap at least " + Decimals.fixed(StrictMath.ceil(-room * 10) / 10, 1)
-                        + " mm larger, or take a smaller centre ring"));
+                hints);
     }
 
     List<Finding> findings() {
@@ -149,10 +155,11 @@ final class AssemblyChecks {
     private Finding finding(Level level, Code code, List<RaisingStep> steps, String expected, String found) {
         List<String> hints = new ArrayList<>(new AssemblyAdvice(job, hubs, assembly)
                 .hints(steps.stream().map(RaisingStep::member).toList()));
-        hints.add(
-                level == Level.WARN
-                        ? "or bow it by hand as it goes in, and mind that it springs back"
-                        : "or take thinner struts");
+        if (level == Level.WARN) {
+            hints.add("or bow it by hand as it goes in, and mind that it springs back");
+        } else if (hints.isEmpty()) {
+            hints.add("take thinner struts, or another pair of pipes for collar and ring");
+        }
         return new Finding(level, code, new Where.Part(named(steps)), expected, found, hints);
     }
 

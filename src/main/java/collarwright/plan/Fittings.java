@@ -31,7 +31,8 @@ final class Fittings {
         double strut = job.strut().stock().od().max();
         List<Fitting> fittings = new ArrayList<>();
         for (int i = 0; i < hubs.types().size(); i++) {
-            fittings.add(fitting(job, hubs.types().get(i), struts, book.patterns().get(i)));
+            fittings.add(
+                    fitting(job, hubs.types().get(i), struts, book.patterns().get(i)));
         }
         // A strut that is too short for its ends is told by its own check.
         List<Double> lengths = struts.types().stream()
@@ -46,8 +47,7 @@ final class Fittings {
     private static Fitting fitting(Job job, HubType type, StrutLayout struts, Pattern pattern) {
         HubSettings hub = job.hub();
         double strut = job.strut().stock().od().max();
-        double middle =
-                RingSeat.of(type, struts, hub.body().midRadius(), strut).middle();
+        double middle = RingSeat.of(type, struts, hub.body().midRadius(), strut).middle();
         HubSpace.Ring ring = new HubSpace.Ring(
                 hub.ring().od().max() / 2, middle - hub.ringWidth() / 2, middle + hub.ringWidth() / 2);
         List<SeatedStrut> seats = new ArrayList<>();

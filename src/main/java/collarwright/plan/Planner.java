@@ -65,7 +65,8 @@ public final class Planner {
         checks.add(ringClearance());
         PatternBook book = book(hubs, hub, findings);
         checks.addAll(hubChecks(hubs, struts, book, hub));
-        // Ends that collide, or do not reach through their holes, are told first: nothing can be said of putting them in.
+        // Ends that collide, or do not reach through their holes, are told first: nothing can be said of putting them
+        // in.
         boolean sound = checks.stream().noneMatch(c -> c.verdict().equals(Optional.of(Level.STOP)));
         Optional<Assembly> assembly = sound ? Fittings.of(job, hubs, struts, book) : Optional.empty();
         assembly.map(a -> new AssemblyChecks(job, hubs, struts, a)).ifPresent(a -> {

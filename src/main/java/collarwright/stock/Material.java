@@ -14,7 +14,6 @@ public record Material(String name, String title, boolean chlorinated, double de
     /** What a material stands of which nothing is said. Our choice, no source: steel tube stands it, unhurt. */
     public static final double USUAL_STRAIN_LIMIT = 0.001;
 
-
     /** Checks the values. */
     public Material {
         if (name.isBlank() || title.isBlank() || !(densityKgPerM3 > 0) || !(strainLimit > 0)) {

@@ -82,8 +82,7 @@ class SlideOracleTest {
     }
 
     private static Vec3 point(Seeds draw, double within) {
-        return new Vec3(
-                draw.between(-within, within), draw.between(-within, within), draw.between(-within, within));
+        return new Vec3(draw.between(-within, within), draw.between(-within, within), draw.between(-within, within));
     }
 
     private static Vec3 direction(Seeds draw) {
@@ -113,8 +112,7 @@ class SlideOracleTest {
                 for (int i = 0; i <= turns; i++) {
                     for (int j = 0; j <= rings; j++) {
                         double a = turn + 2 * StrictMath.PI * span * (i / (double) turns - 0.5);
-                        double b = StrictMath.min(
-                                1, StrictMath.max(0, ring + span * (j / (double) rings - 0.5)));
+                        double b = StrictMath.min(1, StrictMath.max(0, ring + span * (j / (double) rings - 0.5)));
                         double way = way(end(a, b));
                         if (way < least) {
                             least = way;
@@ -138,8 +136,7 @@ class SlideOracleTest {
             Vec3 any = StrictMath.abs(axis.z()) < 0.9 ? new Vec3(0, 0, 1) : new Vec3(0, 1, 0);
             Vec3 one = axis.cross(any).unit();
             Vec3 two = axis.cross(one);
-            return middle.plus(one.times(radius * StrictMath.cos(turn)))
-                    .plus(two.times(radius * StrictMath.sin(turn)));
+            return middle.plus(one.times(radius * StrictMath.cos(turn))).plus(two.times(radius * StrictMath.sin(turn)));
         }
 
         // The place deepest inside, then the way in, from far outside to there.

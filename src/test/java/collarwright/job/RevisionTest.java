@@ -79,9 +79,12 @@ class RevisionTest {
     @Test
     void revision_profilesValue_counts_itsWordingDoesNot() {
         String material =
-                "[[material]]\nname = \"pvc\"\ntitle = \"PVC\"\nchlorinated = true\nsource = \"another book\"\n";
+                "[[material]]\nname = \"pvc\"\ntitle = \"PVC\"\nchlorinated = true\nstrain-limit-percent = 1.0\n"
+                        + "source = \"another book\"\n";
         assertThat(withOwn(material + "density-kg-per-m3 = 1400\n")).isEqualTo(REVISION);
         assertThat(withOwn(material + "density-kg-per-m3 = 1401\n")).isNotEqualTo(REVISION);
+        assertThat(withOwn(material.replace("= 1.0", "= 1.1") + "density-kg-per-m3 = 1400\n"))
+                .isNotEqualTo(REVISION);
     }
 
     private static String withOwn(String profiles) {
