@@ -39,9 +39,8 @@ class RaisingOrderTest {
     }
 
     private static Assembly assembly(Hubs hubs, HubSpace space, double strainLimit) {
-        List<Double> lengths = hubs.strutShapes().stream()
-                .map(s -> 2000 * s.chordFactor())
-                .toList();
+        List<Double> lengths =
+                hubs.strutShapes().stream().map(s -> 2000 * s.chordFactor()).toList();
         return Assembly.of(hubs, fittings(hubs, space), new Bending(space.strut(), lengths, strainLimit));
     }
 
@@ -62,13 +61,14 @@ class RaisingOrderTest {
             boolean atA = step.hub() == a;
             assertThat(step.hub()).isIn(a, b);
             if (step.way() == Way.JOIN) {
-                assertThat(seated[step.hub()]).as("hub comes with its first strut").isZero();
+                assertThat(seated[step.hub()])
+                        .as("hub comes with its first strut")
+                        .isZero();
             } else {
                 int far = atA ? b : a;
                 int hole = (atA ? hubs.holeAtA(m) : hubs.holeAtB(m)) - 1;
                 int farHole = (atA ? hubs.holeAtB(m) : hubs.holeAtA(m)) - 1;
-                double room =
-                        assembly.travels().get(hubs.typeOf(step.hub())).available(hole, seated[step.hub()]);
+                double room = assembly.travels().get(hubs.typeOf(step.hub())).available(hole, seated[step.hub()]);
                 double need = assembly.travels()
                         .get(hubs.typeOf(far))
                         .holes()
@@ -77,7 +77,8 @@ class RaisingOrderTest {
                 if (step.way() == Way.SLIDE) {
                     assertThat(room).isGreaterThanOrEqualTo(need - 1e-6);
                 } else {
-                    double length = 2000 * hubs.strutShapes().get(hubs.strutTypeOf(m)).chordFactor();
+                    double length =
+                            2000 * hubs.strutShapes().get(hubs.strutTypeOf(m)).chordFactor();
                     double strut = assembly.fittings().get(0).space().strut();
                     assertThat(new Bow(strut, length, StrictMath.max(0, need - room)).strain())
                             .isLessThanOrEqualTo(step.strain() + 1e-12);
@@ -101,8 +102,7 @@ class RaisingOrderTest {
         assertThat(standing).hasSize(61).doesNotHaveDuplicates();
         for (Stage stage : stages) {
             assertThat(stage.hubs()).isSorted();
-            assertThat(stage.hubs())
-                    .allMatch(node -> hubs.dome().tierOf(node) == 5 - stage.level());
+            assertThat(stage.hubs()).allMatch(node -> hubs.dome().tierOf(node) == 5 - stage.level());
             assertThat(stage.steps()).noneMatch(RaisingStep::held);
         }
         // One hub stands to begin with; each other comes with one strut.
@@ -125,7 +125,8 @@ class RaisingOrderTest {
         });
     }
 
-    // Struts in line round the foot of a 2v half: with so small a ring the last of them finds both its neighbours in line
+    // Struts in line round the foot of a 2v half: with so small a ring the last of them finds both its neighbours in
+    // line
     // seated, whatever the order; there is no order.
     @Test
     void order_closedLineOfStruts_sticksOnce() {
@@ -153,13 +154,11 @@ class RaisingOrderTest {
                         .map(RaisingStep::member)
                         .toList());
         assertThat(stuck.enough(assembly.fittings())).isFalse();
-        assertThat(stuck.enough(assembly.fittings().stream()
-                        .map(f -> f.withRing(20))
-                        .toList()))
+        assertThat(stuck.enough(
+                        assembly.fittings().stream().map(f -> f.withRing(20)).toList()))
                 .isTrue();
-        assertThat(stuck.enough(assembly.fittings().stream()
-                        .map(f -> f.withCollar(-40))
-                        .toList()))
+        assertThat(stuck.enough(
+                        assembly.fittings().stream().map(f -> f.withCollar(-40)).toList()))
                 .isTrue();
     }
 

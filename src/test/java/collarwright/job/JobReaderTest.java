@@ -197,9 +197,7 @@ class JobReaderTest {
 
     @Test
     void read_limits_areTaken() {
-        Job job = Jobs.job(
-                "[shop]",
-                """
+        Job job = Jobs.job("[shop]", """
                 [limits]
                 web-stop = 0.1
                 web-warn = 0.6
