@@ -112,6 +112,7 @@ final class ProfilesCommand implements Callable<Integer> {
 
     private static void material(StringBuilder text, MaterialProfile m) {
         row(text, "density", Decimals.trimmed(m.material().densityKgPerM3(), 1) + " kg/m³");
+        row(text, "bowed", "up to " + Decimals.trimmed(100 * m.material().strainLimit(), 3) + " % strain");
         row(text, "cutting data", m.cutting());
         row(
                 text,

@@ -104,6 +104,16 @@ public enum Code {
     RING_CLEARANCE(Outcome.PLAN),
     /** Whether the centre ring covers every strut end. */
     RING_COVER(Outcome.PLAN),
+    /** How far a strut can be pushed into a collar so that its other end can enter. */
+    STRUT_TRAVEL(Outcome.PLAN),
+    /** Whether the centre ring can go in when all struts are seated. */
+    RING_LAST(Outcome.PLAN),
+    /** Struts that cannot be put in. */
+    ASSEMBLY_STUCK(Outcome.PLAN),
+    /** Struts that have to bow to be put in. */
+    ASSEMBLY_BOW(Outcome.PLAN),
+    /** Parts that have to be held while the frame is raised. */
+    ASSEMBLY_HELD(Outcome.PLAN),
     /** A size that is nominal and was not measured. */
     NOT_MEASURED(Outcome.PLAN),
     /** PVC, CPVC or vinyl under a laser or plasma torch. */

@@ -24,14 +24,18 @@ final class MaterialReader {
         Optional<Double> density = table.need(
                         "density-kg-per-m3", "kilograms in a cubic metre", "density-kg-per-m3 = 1400")
                 .number(1, 30_000);
+        Given<Double> strain = new Given<>(
+                table.key("strain-limit-percent"), key -> key.number(0.001, 20), 100 * Material.USUAL_STRAIN_LIMIT);
         String cutting = table.key("cutting").text().orElse(entry.name());
         if (chlorinated.isEmpty()
                 || density.isEmpty()
+                || !strain.good()
                 || entry.name().isEmpty()
                 || entry.title().isBlank()) {
             return Optional.empty();
         }
-        Material material = new Material(entry.name(), entry.title(), chlorinated.get(), density.get());
+        Material material =
+                new Material(entry.name(), entry.title(), chlorinated.get(), density.get(), strain.value() / 100);
         return Optional.of(new MaterialProfile(material, cutting));
     }
 }

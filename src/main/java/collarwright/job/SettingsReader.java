@@ -74,9 +74,19 @@ final class SettingsReader {
                 new Given<>(t.key("extra-lean"), key -> key.angle(0, 20), SharingLimits.USUAL.extraLean());
         Given<Double> miss = new Given<>(
                 t.key("miss"), key -> key.length(Length.Zero.ALLOWED).map(Length::mm), SharingLimits.USUAL.miss());
+        Given<Double> clearance = new Given<>(
+                t.key("working-clearance"),
+                key -> key.length(Length.Zero.ALLOWED).map(Length::mm),
+                usual.workingClearance());
         boolean ordered = ordered(webStop, webWarn);
         ordered = ordered(engagementStop, engagementWarn) && ordered;
-        if (!ordered || !slack.good() || !nearest.good() || !overtravel.good() || !extraLean.good() || !miss.good()) {
+        if (!ordered
+                || !slack.good()
+                || !nearest.good()
+                || !overtravel.good()
+                || !extraLean.good()
+                || !miss.good()
+                || !clearance.good()) {
             return Optional.empty();
         }
         Limits limits = new Limits(
@@ -85,7 +95,8 @@ final class SettingsReader {
                 engagementStop.value(),
                 engagementWarn.value(),
                 slack.value(),
-                overtravel.value());
+                overtravel.value(),
+                clearance.value());
         return Optional.of(new Bounds(limits, nearest.value(), new SharingLimits(extraLean.value(), miss.value())));
     }
 

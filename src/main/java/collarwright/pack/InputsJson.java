@@ -78,6 +78,7 @@ final class InputsJson {
             stock(stock);
             interval("od", "Mm", stock.od());
             out.flag("measured", stock.odMeasured());
+            out.number("strainLimitPercent", 100 * stock.material().strainLimit());
             if (strut.tieHole().isPresent()) {
                 TieHole hole = strut.tieHole().get();
                 out.row("tieHole", () -> {
@@ -151,6 +152,7 @@ final class InputsJson {
             out.number("engagementWarnDiameters", limits.engagementWarn());
             out.degrees("slackWarnDeg", limits.slackWarn());
             out.number("overtravelMm", limits.overtravel());
+            out.number("workingClearanceMm", limits.workingClearance());
         });
     }
 }

@@ -48,6 +48,9 @@ public final class PlanJson {
             counts(out, plan.hubs().dome());
             order(out, plan);
             new PartsJson(out, plan).write();
+            if (plan.assembly().isPresent()) {
+                new AssemblyJson(out, plan).write(plan.assembly().get());
+            }
             out.rows("stock", StockNeed.of(plan), need -> stock(out, need));
             out.rows("programs", programs, program -> program(out, program));
             new ChecksJson(out).write(plan);

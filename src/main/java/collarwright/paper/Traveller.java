@@ -1,5 +1,6 @@
 package collarwright.paper;
 
+import collarwright.assembly.Assembly;
 import collarwright.collar.CollarBody;
 import collarwright.job.Job;
 import collarwright.picture.DomePicture;
@@ -69,6 +70,7 @@ public final class Traveller {
         work.setups().forEach(setup -> new SetupPages(flow, figures).print(setup));
         struts();
         hubs();
+        plan.assembly().ifPresent(this::assembly);
         return flow.pages();
     }
 
@@ -228,5 +230,22 @@ public final class Traveller {
         flow.title("Hubs: which way up");
         flow.text(HubTables.rule());
         flow.grid(HubTables.grid(plan));
+    }
+
+    private void assembly(Assembly assembly) {
+        AssemblyTables tables = new AssemblyTables(plan, assembly);
+        flow.page("Putting it together");
+        flow.title("Putting it together");
+        flow.points(AssemblyTables.rules());
+        if (tables.printed()) {
+            flow.grid(tables.order());
+        } else {
+            flow.text("The order has too many goes for paper; it stands in plan.json, under assembly.");
+        }
+        flow.grid(tables.travel());
+        flow.text(
+                "Has to go in: so that the other end is clear of the other collar. Either end may be the one that is pushed;"
+                        + " where the room at one end does not do, that at the other may. Leave out first: the struts in these"
+                        + " holes wait until this one is in.");
     }
 }

@@ -1,5 +1,6 @@
 package collarwright.plan;
 
+import collarwright.assembly.Assembly;
 import collarwright.finding.Finding;
 import collarwright.finding.Level;
 import collarwright.hub.Hubs;
@@ -8,6 +9,7 @@ import collarwright.strut.StrutLayout;
 import collarwright.tooling.PatternBook;
 import collarwright.tooling.Placement;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -17,11 +19,18 @@ import java.util.stream.IntStream;
  * @param hubs the dome and its hubs
  * @param struts the struts and the size of the dome
  * @param book hole sizes and patterns
+ * @param assembly whether and how it goes together; empty where holes have no cutter or a check stops
  * @param checks all checks, the worst margin first within each kind
  * @param findings what a person has to know, stops first
  */
 public record Plan(
-        Job job, Hubs hubs, StrutLayout struts, PatternBook book, List<Check> checks, List<Finding> findings) {
+        Job job,
+        Hubs hubs,
+        StrutLayout struts,
+        PatternBook book,
+        Optional<Assembly> assembly,
+        List<Check> checks,
+        List<Finding> findings) {
 
     /** Keeps the lists. */
     public Plan {
@@ -36,7 +45,7 @@ public record Plan(
      * @return a plan that differs in nothing else
      */
     public Plan with(List<Finding> all) {
-        return new Plan(job, hubs, struts, book, checks, all);
+        return new Plan(job, hubs, struts, book, assembly, checks, all);
     }
 
     /**

@@ -1,8 +1,10 @@
 package collarwright.plan;
 
+import collarwright.assembly.Assembly;
 import collarwright.collar.HubSettings;
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
+import collarwright.finding.Level;
 import collarwright.finding.Where;
 import collarwright.hub.Hubs;
 import collarwright.job.Job;
@@ -64,13 +66,21 @@ public final class Planner {
             checks.addAll(SharingChecks.of(sharing));
             findings.add(SharingChecks.note(sharing));
         });
+        // Ends that collide, or do not reach through their holes, are told first: nothing can be said of putting them
+        // in.
+        boolean sound = checks.stream().noneMatch(c -> c.verdict().equals(Optional.of(Level.STOP)));
+        Optional<Assembly> assembly = sound ? Fittings.of(job, hubs, struts, book) : Optional.empty();
+        assembly.map(a -> new AssemblyChecks(job, hubs, struts, book, a)).ifPresent(a -> {
+            checks.addAll(a.checks());
+            findings.addAll(a.findings());
+        });
         checks.sort(Comparator.comparing(Check::code).thenComparingDouble(Check::margin));
         checks.forEach(c -> c.finding().ifPresent(findings::add));
         offerCollar(findings, frame);
         findings.addAll(NotMeasured.notes(job, book));
         noLaser().ifPresent(findings::add);
         findings.sort(Comparator.comparing(Finding::level));
-        return new Plan(job, hubs, struts, book, checks, findings);
+        return new Plan(job, hubs, struts, book, assembly, checks, findings);
     }
 
     private PatternBook book(Hubs hubs, StrutLayout struts, HubSettings hub, List<Finding> findings) {

@@ -7,12 +7,29 @@ package collarwright.stock;
  * @param title its name for people
  * @param chlorinated whether it gives off corrosive, toxic gas under a laser or a plasma torch (PVC, CPVC, vinyl)
  * @param densityKgPerM3 mass by volume, kg/m³
+ * @param strainLimit how far a strut of it may be bowed for a moment: change of length of its outside, by length
  */
-public record Material(String name, String title, boolean chlorinated, double densityKgPerM3) {
+public record Material(String name, String title, boolean chlorinated, double densityKgPerM3, double strainLimit) {
+
+    /** What a material stands of which nothing is said. Our choice, no source: steel tube stands it, unhurt. */
+    public static final double USUAL_STRAIN_LIMIT = 0.001;
+
     /** Checks the values. */
     public Material {
-        if (name.isBlank() || title.isBlank() || !(densityKgPerM3 > 0)) {
-            throw new IllegalArgumentException("a material needs a name, a title and a density");
+        if (name.isBlank() || title.isBlank() || !(densityKgPerM3 > 0) || !(strainLimit > 0)) {
+            throw new IllegalArgumentException("a material needs a name, a title, a density and a strain");
         }
+    }
+
+    /**
+     * A material of which nobody says how far it may be strained.
+     *
+     * @param name its name in job files and profiles
+     * @param title its name for people
+     * @param chlorinated whether it gives off corrosive, toxic gas under a laser or a plasma torch
+     * @param densityKgPerM3 mass by volume, kg/m³
+     */
+    public Material(String name, String title, boolean chlorinated, double densityKgPerM3) {
+        this(name, title, chlorinated, densityKgPerM3, USUAL_STRAIN_LIMIT);
     }
 }

@@ -197,11 +197,18 @@ class JobReaderTest {
 
     @Test
     void read_limits_areTaken() {
-        Job job = Jobs.job(
-                "[shop]",
-                "[limits]\nweb-stop = 0.1\nweb-warn = 0.6\nengagement-stop = 0.2\nengagement-warn = 1\n"
-                        + "slack-warn = \"3 deg\"\nnearest-band = 1\novertravel = \"1/16 in\"\n[shop]");
-        assertThat(job.limits()).isEqualTo(new Limits(0.1, 0.6, 0.2, 1, StrictMath.PI / 60, 1.5875));
+        Job job = Jobs.job("[shop]", """
+                [limits]
+                web-stop = 0.1
+                web-warn = 0.6
+                engagement-stop = 0.2
+                engagement-warn = 1
+                slack-warn = "3 deg"
+                nearest-band = 1
+                overtravel = "1/16 in"
+                working-clearance = "3 mm"
+                [shop]""");
+        assertThat(job.limits()).isEqualTo(new Limits(0.1, 0.6, 0.2, 1, StrictMath.PI / 60, 1.5875, 3));
         assertThat(job.drilling().nearestBand()).isCloseTo(StrictMath.PI / 180, within(1e-15));
     }
 

@@ -32,6 +32,6 @@ class OrderTest {
     void order_outOfRange_isRefused() {
         assertThatThrownBy(() -> new Order(0, 3)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new Order(1, Double.NaN)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> new Limits(1, 0.5, 0, 0.5, 0, 1)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Limits(1, 0.5, 0, 0.5, 0, 1, 2)).isInstanceOf(IllegalArgumentException.class);
     }
 }

@@ -78,10 +78,18 @@ class RevisionTest {
 
     @Test
     void revision_profilesValue_counts_itsWordingDoesNot() {
-        String material =
-                "[[material]]\nname = \"pvc\"\ntitle = \"PVC\"\nchlorinated = true\nsource = \"another book\"\n";
+        String material = """
+                [[material]]
+                name = "pvc"
+                title = "PVC"
+                chlorinated = true
+                strain-limit-percent = 1.0
+                source = "another book"
+                """;
         assertThat(withOwn(material + "density-kg-per-m3 = 1400\n")).isEqualTo(REVISION);
         assertThat(withOwn(material + "density-kg-per-m3 = 1401\n")).isNotEqualTo(REVISION);
+        assertThat(withOwn(material.replace("= 1.0", "= 1.1") + "density-kg-per-m3 = 1400\n"))
+                .isNotEqualTo(REVISION);
     }
 
     private static String withOwn(String profiles) {

@@ -126,6 +126,24 @@ final class PackJobs {
                 job.shop());
     }
 
+    /** The same job with thinner struts and another ring. */
+    static Job ringed(Job job, double strut, double ring) {
+        HubSettings hub = job.hub();
+        RoundStock thin = stock("thin", PVC, Interval.of(strut), Interval.of(1.5), true);
+        RoundStock small = stock("small", PVC, Interval.of(ring), Interval.of(3), true);
+        return new Job(
+                job.title(),
+                job.revision(),
+                job.order(),
+                job.dome(),
+                job.size(),
+                new StrutSettings(thin, job.strut().tieHole()),
+                new HubSettings(hub.collar(), hub.width(), small, hub.ringWidth(), hub.fix(), hub.endGap()),
+                new DrillingSettings(List.of(saw("HS-23", "23 mm", 23)), Fit.REACH, StrictMath.PI / 360),
+                job.limits(),
+                job.shop());
+    }
+
     static Plan plan(Job job) {
         return Planner.plan(job, List.of());
     }

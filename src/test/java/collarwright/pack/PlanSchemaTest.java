@@ -49,7 +49,9 @@ class PlanSchemaTest {
                 // No cutter fits: stopped before any pattern is laid out.
                 PackJobs.drilled(PackJobs.metric(), List.of(PackJobs.saw("HS-20", "20 mm", 20))),
                 // Struts shorter than nothing.
-                PackJobs.with(PackJobs.metric(), new DomeSettings(3, 5), new SizeRule.Radius(120)));
+                PackJobs.with(PackJobs.metric(), new DomeSettings(3, 5), new SizeRule.Radius(120)),
+                // So small a ring that the frame cannot be put together.
+                PackJobs.ringed(PackJobs.metric(), 20, 35));
         List<JsonNode> plans = new ArrayList<>();
         List<Job> all = new ArrayList<>(jobs);
         all.addAll(DomeJobs.all());

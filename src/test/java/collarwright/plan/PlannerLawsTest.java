@@ -55,7 +55,7 @@ class PlannerLawsTest {
                 .ring(Jobs.pipe("r", Interval.of(ring), Interval.of(ring / 20)), draw.between(1, 100))
                 .width(draw.between(1, 200))
                 .endGap(draw.between(0, 20))
-                .limits(new Limits(draw.between(-2, 0.5), 0.5, draw.between(-2, 0.5), 0.5, draw.between(0, 0.1), 1))
+                .limits(new Limits(draw.between(-2, 0.5), 0.5, draw.between(-2, 0.5), 0.5, draw.between(0, 0.1), 1, 2))
                 .cutters(draw.numbers(draw.whole(1, 30), strut, 1.6 * strut).stream()
                         .map(mm -> Jobs.saw(StrictMath.rint(mm * 10) / 10))
                         .distinct()

@@ -100,10 +100,10 @@ class PlannerTest {
 
     @Test
     void webBetweenHoles_limitsOfTheJob_count() {
-        Limits strict = new Limits(1.2, 1.3, 0, 0.5, 0.05, 1);
+        Limits strict = new Limits(1.2, 1.3, 0, 0.5, 0.05, 1, 2);
         assertThat(worst(plan(Jobs.windbreak().limits(strict)), Code.WEB_BETWEEN_HOLES))
                 .isEqualTo(Level.STOP);
-        Limits lax = new Limits(-1, -1, 0, 0.5, 0.05, 1);
+        Limits lax = new Limits(-1, -1, 0, 0.5, 0.05, 1, 2);
         Jobs tight = Jobs.windbreak().collar(collar(104)).ring(Jobs.pipe("r", Interval.of(60), Interval.of(3)), 50);
         assertThat(found(plan(tight.limits(lax)), Code.WEB_BETWEEN_HOLES)).isEmpty();
     }

@@ -20,6 +20,12 @@ class MaterialTest {
     }
 
     @Test
+    void material_strainLimit_isAboveNothing() {
+        assertThat(new Material("pvc", "PVC-U", true, 1400).strainLimit()).isEqualTo(Material.USUAL_STRAIN_LIMIT);
+        assertThatIllegalArgumentException().isThrownBy(() -> new Material("pvc", "PVC-U", true, 1400, 0));
+    }
+
+    @Test
     void material_noName_isRefused() {
         assertThatIllegalArgumentException().isThrownBy(() -> new Material(" ", "PVC-U", true, 1400));
         assertThatIllegalArgumentException().isThrownBy(() -> new Material("pvc", "", true, 1400));

@@ -45,6 +45,7 @@ public record HouseRules(String root) {
             "collar",
             "strut",
             "tooling",
+            "assembly",
             "machining",
             "rehearsal",
             "drawing",
