@@ -24,7 +24,7 @@ public record HoleSize(HoleNeed need, double required, Optional<Cutter> cutter) 
     public static HoleSize choose(HoleNeed need, DrillingSettings drilling) {
         CollarBody body = need.body();
         double required =
-                body.required(need.strut().max(), need.lean(), body.wall().max());
+                body.required(need.strut().max(), need.lean(), body.bearing().max());
         if (required == Double.POSITIVE_INFINITY) {
             return new HoleSize(need, required, Optional.empty());
         }
@@ -70,7 +70,7 @@ public record HoleSize(HoleNeed need, double required, Optional<Cutter> cutter) 
                 .tiltLimit(
                         need.strut().nominal(),
                         cutter.asDrilled().nominal(),
-                        need.body().wall().nominal());
+                        need.body().bearing().nominal());
     }
 
     /**
@@ -81,7 +81,7 @@ public record HoleSize(HoleNeed need, double required, Optional<Cutter> cutter) 
     public double tightestLimit() {
         CollarBody body = need.body();
         return body.tiltLimit(
-                need.strut().max(), chosen().asDrilled().min(), body.wall().max());
+                need.strut().max(), chosen().asDrilled().min(), body.bearing().max());
     }
 
     /**
@@ -92,7 +92,7 @@ public record HoleSize(HoleNeed need, double required, Optional<Cutter> cutter) 
     public double loosestLimit() {
         CollarBody body = need.body();
         return body.tiltLimit(
-                need.strut().min(), chosen().asDrilled().max(), body.wall().min());
+                need.strut().min(), chosen().asDrilled().max(), body.bearing().min());
     }
 
     private Cutter chosen() {

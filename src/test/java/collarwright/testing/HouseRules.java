@@ -45,6 +45,7 @@ public record HouseRules(String root) {
             "collar",
             "strut",
             "tooling",
+            "trial",
             "machining",
             "rehearsal",
             "drawing",

@@ -1,0 +1,198 @@
+package collarwright.trial;
+
+import collarwright.geometry.Interval;
+import collarwright.trial.BoundedFit.Normal;
+import collarwright.trial.Guess.Unknown;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Bearing wall and oversize from the angles that were measured on a test collar, by least squares.
+ *
+ * <p>Limits: where the sum of squares, with the other unknown fitted anew, is its least times 1 + t²/ν, t being Student's for
+ * 95 % and ν the degrees of freedom (Bates and Watts, Nonlinear Regression Analysis and Its Applications, 1988, 6.1: the
+ * profile t). Values that cannot be (a bearing wall below 0 or above the wall) do not count as candidates, so a limit that
+ * would lie beyond a bound stands on it. It is assumed that readings are off by chance, each by as much as another.
+ *
+ * @param collar the test collar
+ * @param rows what was read
+ * @param bearing the wall that bears
+ * @param oversize of cutters whose holes were not measured
+ * @param correlation of the two unknowns' errors, −1 to 1; 0 if one was given
+ * @param rms root of the weighted mean of the squares of what the readings are off
+ * @param freedom degrees of freedom: readings less fitted unknowns, 1 or more
+ * @param almost where the rms is a tenth more, on either side; empty unless both were fitted
+ */
+public record TrialFit(
+        TrialCollar collar,
+        List<TrialRow> rows,
+        Estimate bearing,
+        Estimate oversize,
+        double correlation,
+        double rms,
+        int freedom,
+        List<Other> almost) {
+
+    /** The share of the limits. */
+    public static final double SHARE = 0.95;
+
+    private static final double TENTH_MORE = StrictMath.sqrt(1.1 * 1.1 - 1);
+    private static final double ONE_AND_THE_SAME = 1 - 1e-9;
+
+    /** Keeps the lists. */
+    public TrialFit {
+        rows = List.copyOf(rows);
+        almost = List.copyOf(almost);
+    }
+
+    /**
+     * Another pair that fits.
+     *
+     * @param bearing the wall that bears
+     * @param oversize of the cutters
+     * @param rms of what the readings are off with it
+     */
+    public record Other(double bearing, double oversize, double rms) {}
+
+    /**
+     * What is known before.
+     *
+     * @param bearing the wall that bears; empty if it is looked for
+     * @param oversize of the cutters; empty if it is looked for
+     */
+    public record Known(Optional<Double> bearing, Optional<Double> oversize) {
+        /** Nothing is known: both are looked for. */
+        public static final Known NOTHING = new Known(Optional.empty(), Optional.empty());
+
+        /**
+         * Counts what is looked for.
+         *
+         * @param rows what was read; where every hole was measured, the oversize plays no part
+         * @return 0 to 2
+         */
+        public int unknowns(List<TrialRow> rows) {
+            return free(rows).size();
+        }
+
+        private Set<Unknown> free(List<TrialRow> rows) {
+            EnumSet<Unknown> free = EnumSet.noneOf(Unknown.class);
+            if (bearing.isEmpty()) {
+                free.add(Unknown.BEARING);
+            }
+            if (oversize.isEmpty() && !rows.stream().allMatch(TrialRow::sizeMeasured)) {
+                free.add(Unknown.OVERSIZE);
+            }
+            return free;
+        }
+    }
+
+    /**
+     * Fits.
+     *
+     * @param collar the test collar
+     * @param rows what was read; more rows than unknowns; every size below the bore
+     * @param known what is known before; a bearing wall within the wall, an oversize with which every strut passes
+     * @return the fit
+     * @throws IllegalArgumentException if there are too few rows
+     */
+    public static TrialFit of(TrialCollar collar, List<TrialRow> rows, Known known) {
+        Set<Unknown> free = known.free(rows);
+        int freedom = rows.size() - free.size();
+        if (freedom < 1) {
+            throw new IllegalArgumentException(rows.size() + " rows for " + free.size() + " unknowns");
+        }
+        BearingModel model = new BearingModel(collar, rows);
+        Guess start = new Guess(
+                known.bearing().orElse(collar.wall() / 4), known.oversize().orElse(0.0));
+        Guess best = new BoundedFit(model, free).from(start.within(model.lowest(), model.highest()));
+        return new Reckoning(model, free, best, freedom).fit();
+    }
+
+    /**
+     * Returns what a reading is off.
+     *
+     * @param row one of the rows
+     * @return measured less fitted angle
+     */
+    public double off(TrialRow row) {
+        return row.angle() - fitted(row);
+    }
+
+    /**
+     * Returns the angle that a row should have.
+     *
+     * @param row one of the rows
+     * @return the tilt limit by the fit
+     */
+    public double fitted(TrialRow row) {
+        Guess best = new Guess(bearing.value().nominal(), oversize.value().nominal());
+        return new BearingModel(collar, rows).angle(row, best);
+    }
+
+    /**
+     * Returns how far readings stray.
+     *
+     * @return the standard deviation of a reading of weight 1
+     */
+    public double spread() {
+        double weights = rows.stream().mapToDouble(TrialRow::weight).sum();
+        return rms * StrictMath.sqrt(weights / freedom);
+    }
+
+    /** Everything that follows from the best guess. */
+    private record Reckoning(BearingModel model, Set<Unknown> free, Guess best, int freedom) {
+
+        TrialFit fit() {
+            Normal normal = Normal.of(model, best);
+            boolean both = free.size() == 2;
+            return new TrialFit(
+                    model.collar(),
+                    model.rows(),
+                    estimate(Unknown.BEARING, normal),
+                    estimate(Unknown.OVERSIZE, normal),
+                    both && normal.bearings() > 0 && normal.oversizes() > 0 ? -normal.likeness() : 0,
+                    rms(best),
+                    freedom,
+                    both ? almost() : List.of());
+        }
+
+        private double rms(Guess guess) {
+            double weights = model.rows().stream().mapToDouble(TrialRow::weight).sum();
+            return StrictMath.sqrt(model.sum(guess) / weights);
+        }
+
+        private Estimate estimate(Unknown unknown, Normal normal) {
+            double value = best.get(unknown);
+            if (!free.contains(unknown)) {
+                return new Estimate(Interval.of(value), 0, true, false);
+            }
+            double rise = StudentT.twoSided(SHARE, freedom) / StrictMath.sqrt(freedom);
+            Profile profile = new Profile(model, free, best);
+            double low = StrictMath.min(value, profile.end(unknown, false, rise).get(unknown));
+            double high = StrictMath.max(value, profile.end(unknown, true, rise).get(unknown));
+            boolean bound = value <= model.lowest().get(unknown)
+                    || value >= model.highest().get(unknown);
+            return new Estimate(new Interval(low, value, high), error(unknown, normal), false, bound);
+        }
+
+        private double error(Unknown unknown, Normal normal) {
+            double variance = model.sum(best) / freedom / normal.square(unknown);
+            double alike = free.size() == 2 && normal.bearings() > 0 && normal.oversizes() > 0 ? normal.likeness() : 0;
+            boolean told = normal.square(unknown) > 0 && StrictMath.abs(alike) < ONE_AND_THE_SAME;
+            return told ? StrictMath.sqrt(variance / (1 - alike * alike)) : Double.POSITIVE_INFINITY;
+        }
+
+        private List<Other> almost() {
+            Profile profile = new Profile(model, free, best);
+            return List.of(
+                    other(profile.end(Unknown.BEARING, false, TENTH_MORE)),
+                    other(profile.end(Unknown.BEARING, true, TENTH_MORE)));
+        }
+
+        private Other other(Guess guess) {
+            return new Other(guess.bearing(), guess.oversize(), rms(guess));
+        }
+    }
+}
