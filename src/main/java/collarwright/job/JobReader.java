@@ -120,11 +120,16 @@ public final class JobReader {
                 size.orElseThrow(),
                 strut.orElseThrow(),
                 hub.orElseThrow(),
-                drilling.orElseThrow(),
+                drilled(drilling.orElseThrow(), hub.orElseThrow()),
                 bounds.orElseThrow().limits(),
                 shop.orElseThrow(),
                 sheet.orElseThrow());
         return Optional.of(Revisions.stamped(job));
+    }
+
+    // A cutter that was not measured drills as the trial piece showed.
+    private static DrillingSettings drilled(DrillingSettings drilling, HubSettings hub) {
+        return hub.trialPiece().map(piece -> drilling.wider(piece.oversize())).orElse(drilling);
     }
 
     private static void floorOfSphere(TableView dome, Optional<DomeSource> settings, Optional<SizeRule> size) {
