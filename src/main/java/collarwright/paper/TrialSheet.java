@@ -2,6 +2,8 @@ package collarwright.paper;
 
 import collarwright.collar.CollarBody;
 import collarwright.job.Job;
+import collarwright.machining.HoleDepth;
+import collarwright.machining.Workpiece;
 import collarwright.picture.Figures;
 import collarwright.picture.Lettering;
 import collarwright.picture.RingPicture;
@@ -63,8 +65,8 @@ public final class TrialSheet {
         double wide = StrictMath.min(Flow.WIDTH, STRIP_HEIGHT * whole / body.width());
         flow.pictures(new StripPicture(body, layout.pattern(), figures, wide));
         flow.grid(holes());
-        flow.heading("Cautions");
-        flow.points(Cautions.all());
+        flow.text("Depth: touch the crown with the cutter's lowest point, set zero, go down so far. "
+                + Cautions.atTheDrill());
     }
 
     private List<DomeFacts.Fact> facts(CollarBody body) {
@@ -98,6 +100,7 @@ public final class TrialSheet {
                     Cell.strong(
                             hole.cutter().marked() + " " + hole.cutter().kind().title()),
                     Cell.of(figures.size(hole.diameter())),
+                    Cell.of(figures.length(depth(hole))),
                     Cell.of(Figures.degrees(layout.ladder().fullWall(hole.cutter()))),
                     Cell.of(Figures.degrees(layout.ladder().singleEdge(hole.cutter()))),
                     Cell.tick()));
@@ -111,10 +114,18 @@ public final class TrialSheet {
                         Column.numbers("on the outside"),
                         Column.words("cutter"),
                         Column.numbers("drills"),
+                        Column.numbers("depth"),
                         Column.numbers("full wall"),
                         Column.numbers("an edge"),
                         Column.marks("done")),
                 rows);
+    }
+
+    private double depth(Hole hole) {
+        CollarBody body = job.hub().body();
+        Workpiece work = Workpiece.of(job.hub().collar(), body);
+        return body.outerRadius()
+                - HoleDepth.of(work, hole.cutter(), job.limits().overtravel()).bottom();
     }
 
     private void measure() {
@@ -130,7 +141,7 @@ public final class TrialSheet {
                 "Put the strut through a hole, toward the middle of the collar. Lean its outer end toward TOP until it binds on"
                         + " both rims. Hold it there with two fingers, no force: a strut that is pushed bends the reading.",
                 "Read the angle between the strut and the hub's plane. Take the strut out, turn it a little, and read again:"
-                        + " three readings for each hole.",
+                        + " three readings for each hole. Leave a hole blank that the strut does not pass.",
                 "If you have pins or a good caliper, measure each hole as well, across TOP and bottom: then the wall that bears"
                         + " comes out much better."));
         flow.grid(readings());
@@ -140,6 +151,8 @@ public final class TrialSheet {
         flow.text("collarwright trial JOB --rows rows.csv --write profiles/my-trial.toml");
         flow.text("It says what the readings tell and what they do not, and writes a profile that a job calls with"
                 + " trial-piece = \"my-trial\" in [hub].");
+        flow.heading("Cautions");
+        flow.points(Cautions.all());
     }
 
     private Grid readings() {

@@ -19,8 +19,8 @@ import java.util.Optional;
  *
  * <p>Steps: 1. the cutters whose holes the strut passes, up to a lean well above the need. 2. From eight holes down: as many
  * as the girth has room for, with webs; first spread evenly over the lean, then exchanged one by one as long as the expected
- * errors of bearing wall and oversize together get less; neighbours in size stay half an even step of lean apart, so that it
- * stays a ladder and shows where the contact is another than supposed. 3. Laid round the collar with equal webs, smallest
+ * errors of bearing wall and oversize together get less; neighbours in size stay half an even step to one and a half
+ * apart, so that it stays a ladder and shows where the contact is another than supposed. 3. Laid round the collar with equal webs, smallest
  * first, clockwise from above.
  *
  * @param need what it is laid out for
@@ -37,7 +37,7 @@ public record Ladder(LadderNeed need, List<Cutter> cutters) {
     /** Fewest holes for which wide webs are kept. Our choice, no source. */
     private static final int ENOUGH = 4;
 
-    /** How far beyond the need the largest hole may lean: twice the need, at least so much more. Our choice, no source. */
+    /** How far beyond the need the largest hole may lean: half the need more, at least so much. Our choice, no source. */
     private static final double BEYOND = StrictMath.toRadians(8);
 
     private static final double STEEPEST = StrictMath.toRadians(45);
@@ -75,7 +75,7 @@ public record Ladder(LadderNeed need, List<Cutter> cutters) {
      * @return by size, one of each
      */
     public static List<Cutter> usable(LadderNeed need, List<Cutter> rack) {
-        double most = StrictMath.min(STEEPEST, StrictMath.max(2 * need.largestNeed(), need.largestNeed() + BEYOND));
+        double most = StrictMath.min(STEEPEST, StrictMath.max(1.5 * need.largestNeed(), need.largestNeed() + BEYOND));
         List<Cutter> usable = new ArrayList<>();
         rack.stream()
                 .sorted(Comparator.comparingDouble((Cutter c) -> c.asDrilled().nominal())
@@ -149,12 +149,14 @@ public record Ladder(LadderNeed need, List<Cutter> cutters) {
 
         Optional<List<Cutter>> of(int holes) {
             List<Cutter> chosen = even(holes);
-            if (chosen.size() < holes || !room(chosen) || !apart(chosen)) {
+            if (chosen.size() < holes || !room(chosen) || !apart(chosen, Double.POSITIVE_INFINITY)) {
                 return Optional.empty();
             }
+            // A rack with wide steps has gaps that cannot be helped.
+            double widest = StrictMath.max(1.5 * step(holes), widest(chosen));
             double best = error(chosen);
             for (int i = 0; i < MOST_EXCHANGES; i++) {
-                List<Cutter> better = exchanged(chosen, best);
+                List<Cutter> better = exchanged(chosen, best, widest);
                 double error = error(better);
                 if (!(error < best * (1 - 1e-9))) {
                     break;
@@ -192,14 +194,22 @@ public record Ladder(LadderNeed need, List<Cutter> cutters) {
                     .toList();
         }
 
-        private boolean apart(List<Cutter> chosen) {
+        private boolean apart(List<Cutter> chosen, double widest) {
             double least = step(chosen.size()) / 2;
             for (int i = 1; i < chosen.size(); i++) {
                 if (lean(chosen.get(i)) - lean(chosen.get(i - 1)) < least) {
                     return false;
                 }
             }
-            return true;
+            return widest(chosen) <= widest;
+        }
+
+        private double widest(List<Cutter> chosen) {
+            double widest = 0;
+            for (int i = 1; i < chosen.size(); i++) {
+                widest = StrictMath.max(widest, lean(chosen.get(i)) - lean(chosen.get(i - 1)));
+            }
+            return widest;
         }
 
         // At the inner wall, each web as wide as the larger of its two holes asks.
@@ -233,7 +243,7 @@ public record Ladder(LadderNeed need, List<Cutter> cutters) {
             return determinant > 0 ? (normal.bearings() + normal.oversizes()) / determinant : Double.POSITIVE_INFINITY;
         }
 
-        private List<Cutter> exchanged(List<Cutter> chosen, double error) {
+        private List<Cutter> exchanged(List<Cutter> chosen, double error, double widest) {
             List<Cutter> best = chosen;
             double least = error;
             for (int i = 0; i < chosen.size(); i++) {
@@ -241,7 +251,7 @@ public record Ladder(LadderNeed need, List<Cutter> cutters) {
                     List<Cutter> next = new ArrayList<>(chosen);
                     next.set(i, other);
                     List<Cutter> sorted = bySize(next);
-                    if (!chosen.contains(other) && apart(sorted) && room(sorted)) {
+                    if (!chosen.contains(other) && apart(sorted, widest) && room(sorted)) {
                         double there = error(sorted);
                         if (there < least) {
                             least = there;
