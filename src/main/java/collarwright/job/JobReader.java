@@ -15,7 +15,7 @@ import java.util.Optional;
  *
  * <p>It is an error, each with its place in the text: JOB_FILE_UNREADABLE, JOB_SYNTAX, JOB_UNKNOWN_KEY, JOB_KEY_MISSING,
  * JOB_WRONG_TYPE, JOB_BAD_LENGTH, JOB_BAD_NUMBER, JOB_OUT_OF_RANGE, JOB_UNKNOWN_WORD, JOB_CONFLICT,
- * JOB_NOT_IN_THIS_VERSION, PROFILE_UNKNOWN, PROFILE_WRONG, DOME_PORTION. All of them are reported in one run.
+ * JOB_NOT_IN_THIS_VERSION, PROFILE_UNKNOWN, PROFILE_WRONG, TRIAL_PIECE (a warning), DOME_PORTION. All of them are reported in one run.
  */
 public final class JobReader {
 

@@ -9,7 +9,7 @@ import java.util.Optional;
  * The size of a hole and the reason for it.
  *
  * @param need what it has to fit
- * @param required least diameter for the thickest strut and wall, sharp rims; infinite if no hole does
+ * @param required least diameter for the thickest strut and bearing wall; infinite if no hole does
  * @param cutter the chosen cutter; empty if none fits
  */
 public record HoleSize(HoleNeed need, double required, Optional<Cutter> cutter) {

@@ -15,6 +15,9 @@ public final class FitWords {
     /** A bearing wall whose limits are wider than this share of the wall is badly known. Our choice, no source. */
     static final double WIDE = 0.3;
 
+    /** From here on the holes differ among themselves. Our choice, no source: chance alone comes to it about once in 50. */
+    static final double UNEVEN = 4;
+
     private FitWords() {}
 
     /**
@@ -36,6 +39,12 @@ public final class FitWords {
         }
         if (!fit.almost().isEmpty()) {
             together(fit, words);
+        }
+        if (fit.unevenness().orElse(0) > UNEVEN) {
+            words.add("The holes differ more than the readings in one hole do (mean squares "
+                    + Decimals.fixed(fit.unevenness().orElseThrow(), 1)
+                    + " to 1), so the limits above are too narrow: measure the holes and give as-drilled-mm, and look for a"
+                    + " hole that is out of round or off its place.");
         }
         return words;
     }

@@ -5,8 +5,12 @@ import collarwright.trial.BoundedFit.Normal;
 import collarwright.trial.Guess.Unknown;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * Bearing wall and oversize from the angles that were measured on a test collar, by least squares.
@@ -81,7 +85,8 @@ public record TrialFit(
             if (bearing.isEmpty()) {
                 free.add(Unknown.BEARING);
             }
-            if (oversize.isEmpty() && !rows.stream().allMatch(TrialRow::sizeMeasured)) {
+            boolean measured = !rows.isEmpty() && rows.stream().allMatch(TrialRow::sizeMeasured);
+            if (oversize.isEmpty() && !measured) {
                 free.add(Unknown.OVERSIZE);
             }
             return free;
@@ -139,6 +144,36 @@ public record TrialFit(
     public double spread() {
         double weights = rows.stream().mapToDouble(TrialRow::weight).sum();
         return rms * StrictMath.sqrt(weights / freedom);
+    }
+
+    /**
+     * Tells how much more the holes differ than the readings in one hole do: the ratio of the two mean squares, which is
+     * about 1 where every hole is as wide as its cutter says (Draper and Smith, Applied Regression Analysis, 3rd edition,
+     * 1998, 2.1: lack of fit and pure error).
+     *
+     * @return the ratio; empty where too few holes were read more than once
+     */
+    public OptionalDouble unevenness() {
+        Map<String, List<TrialRow>> holes = rows.stream()
+                .collect(Collectors.groupingBy(
+                        r -> r.hole() + " " + r.size() + " " + r.strut(), TreeMap::new, Collectors.toList()));
+        int unknowns = rows.size() - freedom;
+        int between = holes.size() - unknowns;
+        int within = rows.size() - holes.size();
+        double pure = holes.values().stream().mapToDouble(this::within).sum();
+        double all =
+                rows.stream().mapToDouble(r -> r.weight() * off(r) * off(r)).sum();
+        return between > 0 && within > 1 && pure > 0
+                ? OptionalDouble.of((all - pure) / between / (pure / within))
+                : OptionalDouble.empty();
+    }
+
+    private double within(List<TrialRow> hole) {
+        double weights = hole.stream().mapToDouble(TrialRow::weight).sum();
+        double mean = hole.stream().mapToDouble(r -> r.weight() * off(r)).sum() / weights;
+        return hole.stream()
+                .mapToDouble(r -> r.weight() * (off(r) - mean) * (off(r) - mean))
+                .sum();
     }
 
     /** Everything that follows from the best guess. */

@@ -72,17 +72,17 @@ class TrialRowsTest {
                         "10,TW-21,,20.1,7,5"))
                 .containsExactly(
                         "rows.csv:2:1|the number of the hole, 1 to 99|\"x\"|write the number that stands beside the hole",
-                        "rows.csv:3:3|a cutter of the job's racks|\"TW-20.55\"|did you mean TW-20.5 or TW-20.25 or TW-20.75?",
+                        "rows.csv:3:3|a cutter of the job's racks|\"TW-20.55\"|did you mean TW-20.25 or TW-20.5 or TW-20.75?",
                         "rows.csv:4:9|a size in mm, above 0 and below the bore, 92.7|\"2l\"|write the bare number, without a"
                                 + " unit",
                         "rows.csv:5:15|an angle in degrees, above 0 to 80|90|check the reading, and that it is in the right"
                                 + " column",
-                        "rows.csv:6:14|an angle in degrees, above 0 to 80|\"7,5\"|write a decimal point; a comma only where"
+                        "rows.csv:6:15|an angle in degrees, above 0 to 80|\"7,5\"|write a decimal point; a comma only where"
                                 + " ; separates the cells",
                         "rows.csv:7:1|the number of the hole|nothing|write 1 for the first hole, and so on",
                         "rows.csv:8:1|a cutter, or the measured size of the hole|neither|write the cutter's name, such as"
-                                + " TW-1",
-                        "rows.csv:9:10|a hole that the strut of 20.1 mm passes|20 mm|check the hole's and the strut's size,"
+                                + " TW-3",
+                        "rows.csv:9:9|a hole that the strut of 20.1 mm passes|20 mm|check the hole's and the strut's size,"
                                 + " and that the row has the right cutter",
                         "rows.csv:10:10|a size in mm, above 0 and below the bore, 92.7|200|check the reading, and that it is"
                                 + " in the right column",
