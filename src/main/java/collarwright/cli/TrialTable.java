@@ -28,11 +28,12 @@ final class TrialTable {
         if (!fit.almost().isEmpty()) {
             line(text, "correlation", Decimals.fixed(fit.correlation(), 2));
         }
+        line(text, "off", degrees(fit.rms()) + " rms; a reading strays by " + degrees(fit.spread()));
         line(
                 text,
-                "off",
-                degrees(fit.rms()) + " rms; a reading strays by " + degrees(fit.spread()) + " (" + fit.freedom()
-                        + (fit.freedom() == 1 ? " degree" : " degrees") + " of freedom)");
+                "limits",
+                "by the scatter of the " + (fit.byHoles() ? "holes, " : "readings, ") + fit.freedom()
+                        + (fit.freedom() == 1 ? " degree" : " degrees") + " of freedom");
         text.append('\n');
         rows(text, fit);
         text.append('\n');

@@ -43,8 +43,9 @@ public final class FitWords {
         if (fit.unevenness().orElse(0) > UNEVEN) {
             words.add("The holes differ more than the readings in one hole do (mean squares "
                     + Decimals.fixed(fit.unevenness().orElseThrow(), 1)
-                    + " to 1), so the limits above are too narrow: measure the holes and give as-drilled-mm, and look for a"
-                    + " hole that is out of round or off its place.");
+                    + " to 1), so "
+                    + (fit.byHoles() ? "the limits are as wide as that asks" : "the limits are too narrow")
+                    + ": measure the holes and give as-drilled-mm, and look for a hole that is out of round.");
         }
         return words;
     }

@@ -3,9 +3,9 @@ package collarwright.trial;
 import collarwright.geometry.Interval;
 import collarwright.trial.BoundedFit.Normal;
 import collarwright.trial.Guess.Unknown;
+import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -18,7 +18,12 @@ import java.util.stream.Collectors;
  * <p>Limits: where the sum of squares, with the other unknown fitted anew, is its least times 1 + t²/ν, t being Student's for
  * 95 % and ν the degrees of freedom (Bates and Watts, Nonlinear Regression Analysis and Its Applications, 1988, 6.1: the
  * profile t). Values that cannot be (a bearing wall below 0 or above the wall) do not count as candidates, so a limit that
- * would lie beyond a bound stands on it. It is assumed that readings are off by chance, each by as much as another.
+ * would lie beyond a bound stands on it. Readings are taken to be off
+ * by chance, each by as much as another.
+ *
+ * <p>What counts as one piece of evidence is a hole, not a reading: no two holes of one size come out alike, and a hole's own
+ * error is the same in all its readings. So the scatter of the holes' means makes the limits, as long as that leaves two
+ * degrees of freedom; with fewer holes it is that of the readings. The fitted values are the same.
  *
  * @param collar the test collar
  * @param rows what was read
@@ -26,7 +31,8 @@ import java.util.stream.Collectors;
  * @param oversize of cutters whose holes were not measured
  * @param correlation of the two unknowns' errors, −1 to 1; 0 if one was given
  * @param rms root of the weighted mean of the squares of what the readings are off
- * @param freedom degrees of freedom: readings less fitted unknowns, 1 or more
+ * @param freedom degrees of freedom of the limits: holes (or readings) less fitted unknowns, 1 or more
+ * @param byHoles whether the scatter of the holes makes the limits, and not that of the readings
  * @param almost where the rms is a tenth more, on either side; empty unless both were fitted
  */
 public record TrialFit(
@@ -37,12 +43,16 @@ public record TrialFit(
         double correlation,
         double rms,
         int freedom,
+        boolean byHoles,
         List<Other> almost) {
 
     /** The share of the limits. */
     public static final double SHARE = 0.95;
 
     private static final double TENTH_MORE = StrictMath.sqrt(1.1 * 1.1 - 1);
+    /** Below it limits from a few holes are too wide to be of use. Our choice, no source. */
+    private static final int LEAST_FREEDOM = 2;
+
     private static final double ONE_AND_THE_SAME = 1 - 1e-9;
 
     /** Keeps the lists. */
@@ -112,7 +122,43 @@ public record TrialFit(
         Guess start = new Guess(
                 known.bearing().orElse(collar.wall() / 4), known.oversize().orElse(0.0));
         Guess best = new BoundedFit(model, free).from(start.within(model.lowest(), model.highest()));
-        return new Reckoning(model, free, best, freedom).fit();
+        List<TrialRow> means = means(rows);
+        int between = means.size() - free.size();
+        boolean byHoles = between >= LEAST_FREEDOM && means.size() < rows.size();
+        return byHoles
+                ? new Reckoning(model, new BearingModel(collar, means), free, best, between).fit()
+                : new Reckoning(model, model, free, best, freedom).fit();
+    }
+
+    // One row for each hole, that counts as much as all its readings: least squares finds the same.
+    private static List<TrialRow> means(List<TrialRow> rows) {
+        return byHole(rows).stream().map(TrialFit::mean).toList();
+    }
+
+    private static TrialRow mean(List<TrialRow> hole) {
+        TrialRow first = hole.get(0);
+        double weights = hole.stream().mapToDouble(TrialRow::weight).sum();
+        double angle = hole.stream().mapToDouble(r -> r.weight() * r.angle()).sum() / weights;
+        return new TrialRow(
+                first.hole(), first.cutter(), first.size(), first.sizeMeasured(), first.strut(), angle, weights);
+    }
+
+    private static Collection<List<TrialRow>> byHole(List<TrialRow> rows) {
+        return rows.stream()
+                .collect(Collectors.groupingBy(
+                        r -> r.hole() + " " + r.size() + " " + r.sizeMeasured() + " " + r.strut(),
+                        TreeMap::new,
+                        Collectors.toList()))
+                .values();
+    }
+
+    /**
+     * Counts what was fitted.
+     *
+     * @return 0 to 2
+     */
+    public int unknowns() {
+        return (bearing.given() ? 0 : 1) + (oversize.given() ? 0 : 1);
     }
 
     /**
@@ -143,7 +189,7 @@ public record TrialFit(
      */
     public double spread() {
         double weights = rows.stream().mapToDouble(TrialRow::weight).sum();
-        return rms * StrictMath.sqrt(weights / freedom);
+        return rms * StrictMath.sqrt(weights / (rows.size() - unknowns()));
     }
 
     /**
@@ -154,13 +200,10 @@ public record TrialFit(
      * @return the ratio; empty where too few holes were read more than once
      */
     public OptionalDouble unevenness() {
-        Map<String, List<TrialRow>> holes = rows.stream()
-                .collect(Collectors.groupingBy(
-                        r -> r.hole() + " " + r.size() + " " + r.strut(), TreeMap::new, Collectors.toList()));
-        int unknowns = rows.size() - freedom;
-        int between = holes.size() - unknowns;
+        Collection<List<TrialRow>> holes = byHole(rows);
+        int between = holes.size() - unknowns();
         int within = rows.size() - holes.size();
-        double pure = holes.values().stream().mapToDouble(this::within).sum();
+        double pure = holes.stream().mapToDouble(this::within).sum();
         double all =
                 rows.stream().mapToDouble(r -> r.weight() * off(r) * off(r)).sum();
         return between > 0 && within > 1 && pure > 0
@@ -177,25 +220,26 @@ public record TrialFit(
     }
 
     /** Everything that follows from the best guess. */
-    private record Reckoning(BearingModel model, Set<Unknown> free, Guess best, int freedom) {
+    private record Reckoning(BearingModel all, BearingModel model, Set<Unknown> free, Guess best, int freedom) {
 
         TrialFit fit() {
             Normal normal = Normal.of(model, best);
             boolean both = free.size() == 2;
             return new TrialFit(
-                    model.collar(),
-                    model.rows(),
+                    all.collar(),
+                    all.rows(),
                     estimate(Unknown.BEARING, normal),
                     estimate(Unknown.OVERSIZE, normal),
                     both && normal.bearings() > 0 && normal.oversizes() > 0 ? -normal.likeness() : 0,
                     rms(best),
                     freedom,
+                    !all.equals(model),
                     both ? almost() : List.of());
         }
 
         private double rms(Guess guess) {
-            double weights = model.rows().stream().mapToDouble(TrialRow::weight).sum();
-            return StrictMath.sqrt(model.sum(guess) / weights);
+            double weights = all.rows().stream().mapToDouble(TrialRow::weight).sum();
+            return StrictMath.sqrt(all.sum(guess) / weights);
         }
 
         private Estimate estimate(Unknown unknown, Normal normal) {
@@ -220,7 +264,7 @@ public record TrialFit(
         }
 
         private List<Other> almost() {
-            Profile profile = new Profile(model, free, best);
+            Profile profile = new Profile(all, free, best);
             return List.of(
                     other(profile.end(Unknown.BEARING, false, TENTH_MORE)),
                     other(profile.end(Unknown.BEARING, true, TENTH_MORE)));

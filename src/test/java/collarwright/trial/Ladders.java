@@ -15,14 +15,20 @@ final class Ladders {
 
     /** Three readings in every hole, off by chance. */
     static List<TrialRow> read(TrialCollar collar, Guess truth, double noise, Seeds seeds) {
+        return read(collar, truth, noise, 0, seeds);
+    }
+
+    /** The same with holes that come out wider or narrower by chance, too. */
+    static List<TrialRow> read(TrialCollar collar, Guess truth, double noise, double scatter, Seeds seeds) {
         List<TrialRow> rows = new ArrayList<>();
         for (int hole = 1; hole <= SIZES.size(); hole++) {
             double size = SIZES.get(hole - 1);
             double half = truth.bearing() / 2;
-            double true_ =
-                    RoundHole.tiltLimit(STRUT, size + truth.oversize(), collar.middle() - half, collar.middle() + half);
+            double drilled = size + truth.oversize() + (scatter > 0 ? scatter * gauss(seeds) : 0);
+            double limit = RoundHole.tiltLimit(
+                    STRUT, StrictMath.max(STRUT, drilled), collar.middle() - half, collar.middle() + half);
             for (int i = 0; i < 3; i++) {
-                double angle = StrictMath.max(true_ + noise * gauss(seeds), StrictMath.toRadians(0.05));
+                double angle = StrictMath.max(limit + noise * gauss(seeds), StrictMath.toRadians(0.05));
                 rows.add(new TrialRow(hole, "saw", size, false, STRUT, angle));
             }
         }

@@ -28,10 +28,16 @@ class TrialCoverageTest {
         private final double bearing;
         private final double oversize;
         private final TrialFit.Known known;
+        private final double scatter;
         private final int[] counts = new int[2];
         private final double[] sums = new double[3];
 
         Tally(double bearing, double oversize, TrialFit.Known known) {
+            this(bearing, oversize, known, 0);
+        }
+
+        Tally(double bearing, double oversize, TrialFit.Known known, double scatter) {
+            this.scatter = scatter;
             this.bearing = bearing;
             this.oversize = oversize;
             this.known = known;
@@ -39,7 +45,7 @@ class TrialCoverageTest {
 
         void run() {
             Seeds.each(SEEDS, seeds -> {
-                List<TrialRow> rows = Ladders.read(Ladders.COLLAR, new Guess(bearing, oversize), NOISE, seeds);
+                List<TrialRow> rows = Ladders.read(Ladders.COLLAR, new Guess(bearing, oversize), NOISE, scatter, seeds);
                 TrialFit fit = TrialFit.of(Ladders.COLLAR, rows, known);
                 count(0, fit.bearing().value(), bearing);
                 count(1, fit.oversize().value(), oversize);
@@ -61,6 +67,7 @@ class TrialCoverageTest {
                     ",",
                     Decimals.trimmed(bearing, 3),
                     Decimals.trimmed(oversize, 3),
+                    Decimals.trimmed(scatter, 3),
                     known.oversize().isPresent() ? "oversize" : known.bearing().isPresent() ? "bearing wall" : "none",
                     Integer.toString(SEEDS),
                     Decimals.fixed(share(0), 1),
@@ -83,8 +90,14 @@ class TrialCoverageTest {
         tallies.add(new Tally(1.2, 0.15, new TrialFit.Known(Optional.of(1.2), Optional.empty())));
         List<String> lines = new ArrayList<>(
                 List.of(
-                        "bearing wall mm,oversize mm,known,seeds,bearing wall held %,"
+                        "bearing wall mm,oversize mm,hole scatter mm,known,seeds,bearing wall held %,"
                                 + "oversize held %,mean half width of bearing wall mm,mean half width of oversize mm,mean correlation"));
+        // Holes that differ by chance, as they do. From 0.05 mm on their errors are larger than those of the readings,
+        // and
+        // in tight holes larger than in wide ones, so the limits come out somewhat narrow; how narrow, the table says.
+
+        tallies.add(new Tally(1.2, 0.15, TrialFit.Known.NOTHING, 0.02));
+        tallies.add(new Tally(1.2, 0.15, TrialFit.Known.NOTHING, 0.05));
         for (Tally tally : tallies) {
             tally.run();
             lines.add(tally.line());
@@ -95,11 +108,12 @@ class TrialCoverageTest {
         for (Tally tally : tallies) {
             boolean nearBound = tally.bearing < 0.5 || tally.bearing > 4;
             double most = nearBound ? 99.5 : 97;
+            double least = tally.scatter > 0.03 ? 90 : 93;
             if (tally.known.bearing().isEmpty()) {
-                assertThat(tally.share(0)).as(tally.line()).isBetween(93.0, most);
+                assertThat(tally.share(0)).as(tally.line()).isBetween(least, most);
             }
             if (tally.known.oversize().isEmpty()) {
-                assertThat(tally.share(1)).as(tally.line()).isBetween(93.0, most);
+                assertThat(tally.share(1)).as(tally.line()).isBetween(least, most);
             }
         }
     }
