@@ -373,6 +373,13 @@ def check_inputs(given):
     if (given.get("collar") or {}).get("rimsMm") is not None:
         need("collar.rimsMm", number, lambda v: 0 <= v < (thin / 2 if isinstance(thin, number) else inf),
              "from 0 to less than half the thinnest wall")
+    if (given.get("collar") or {}).get("trialPiece") is not None:
+        least = need("collar.trialPiece.bearingWallMinMm", number, lambda v: v >= 0, "a length from 0")
+        mean = need("collar.trialPiece.bearingWallMm", number,
+                    lambda v: not isinstance(least, number) or v >= least, f"at least {least}")
+        need("collar.trialPiece.bearingWallMaxMm", number,
+             lambda v: (not isinstance(mean, number) or v >= mean) and (not isinstance(wall, number) or v <= wall),
+             f"from {mean} to the wall")
     need("collar.widthMm", number, lambda v: v > 0, "a length above 0")
     need("ring.radiusMm", number, lambda v: v >= 0, "a length from 0")
     need("endGapMm", number, lambda v: v >= 0, "a length from 0")
@@ -397,6 +404,9 @@ class Holes:
         self.outer = collar["outerRadiusMm"]
         self.wall = {"min": collar["wallMinMm"], "mid": collar["wallMm"], "max": collar["wallMaxMm"]}
         self.rims = collar.get("rimsMm", 0)     # eased this far at 45 degrees, where the strut bears
+        piece = collar.get("trialPiece")        # what bears of the wall, measured, in the middle of its nominal thickness
+        self.bears = piece and {"min": piece["bearingWallMinMm"], "mid": piece["bearingWallMm"],
+                                "max": piece["bearingWallMaxMm"]}
         self.strut = {"min": strut["odMinMm"], "mid": strut["odMm"], "max": strut["odMaxMm"]}
         self.cutters = sorted(given.get("cutters") or [], key=lambda c: c["asDrilledMm"])
         self.fit, self.band = given["fit"], radians(given.get("nearestBandDeg") or 0)
@@ -406,17 +416,24 @@ class Holes:
     def bore(self, wall):
         return self.outer - self.wall[wall]
 
+    def edges(self, wall):
+        """Radii at which a strut touches inside and outside."""
+        if not self.bears:
+            return self.bore(wall) + self.rims, self.outer - self.rims
+        middle = self.outer - self.wall["mid"] / 2
+        return middle - self.bears[wall] / 2, middle + self.bears[wall] / 2
+
     def limit(self, size, strut, wall):
         key = (size, strut, wall)
         if key not in self.known:
             self.known[key] = None if size >= 2 * self.bore(wall) else tilt_limit(
-                size, self.strut[strut], self.bore(wall) + self.rims, self.outer - self.rims)
+                size, self.strut[strut], *self.edges(wall))
         return self.known[key]
 
     def required(self, tilt):
         key = ("required", tilt)
         if key not in self.known:
-            size = required_hole(tilt, self.strut["max"], self.bore("max") + self.rims, self.outer - self.rims)
+            size = required_hole(tilt, self.strut["max"], *self.edges("max"))
             self.known[key] = None if size is None or size >= 2 * self.bore("max") else size
         return self.known[key]
 

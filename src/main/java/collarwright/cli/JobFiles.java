@@ -7,6 +7,7 @@ import collarwright.finding.Where;
 import collarwright.frame.FrameReader;
 import collarwright.job.BundledProfiles;
 import collarwright.job.FrameFiles;
+import collarwright.job.Job;
 import collarwright.job.JobReader;
 import collarwright.job.JobReading;
 import collarwright.job.ProfileSource;
@@ -65,14 +66,10 @@ final class JobFiles {
      * @throws JobException if the job cannot be read
      */
     Planned planned(Progress progress) {
-        progress.step("reading the job");
-        JobReading reading = JobReader.read(file.toString(), bytes(), profiles, this::frame);
-        if (reading.job().isEmpty()) {
-            throw new JobException(reading.findings());
-        }
+        Read read = read(progress);
         progress.step("planning, writing and rehearsing programs");
-        Production production = Production.of(reading.job().get(), profiles.allStock());
-        List<Finding> findings = new ArrayList<>(reading.findings());
+        Production production = Production.of(read.job(), profiles.allStock());
+        List<Finding> findings = new ArrayList<>(read.findings());
         findings.addAll(production.findings());
         return new Planned(production, findings);
     }
@@ -80,6 +77,29 @@ final class JobFiles {
     /** All pipes and bars that are known. */
     List<RoundStock> allStock() {
         return profiles.allStock();
+    }
+
+    /**
+     * Reads the job.
+     *
+     * @param progress is told
+     * @return the job with the warnings and notes of reading
+     * @throws JobException if the job cannot be read
+     */
+    Read read(Progress progress) {
+        progress.step("reading the job");
+        JobReading reading = JobReader.read(file.toString(), bytes(), profiles, this::frame);
+        return new Read(reading.job().orElseThrow(() -> new JobException(reading.findings())), reading.findings());
+    }
+
+    /** A job that could be read, with what was found on the way. */
+    record Read(Job job, List<Finding> findings) {}
+
+    /** A folder beside a job file, named after it. */
+    static Path beside(Path job, String ending) {
+        String name = String.valueOf(job.getFileName());
+        int dot = name.lastIndexOf('.');
+        return job.resolveSibling((dot > 0 ? name.substring(0, dot) : name) + ending);
     }
 
     /** What came of a job, with every finding on the way. */

@@ -47,7 +47,7 @@ final class MakeCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         List<Finding> findings = new ArrayList<>();
-        Path folder = Optional.ofNullable(out).orElseGet(this::besideTheJob);
+        Path folder = Optional.ofNullable(out).orElseGet(() -> JobFiles.beside(job, "-pack"));
         int files;
         try (Progress progress = new Progress(terminal)) {
             Map<String, byte[]> contents = contents(findings, progress);
@@ -70,12 +70,6 @@ final class MakeCommand implements Callable<Integer> {
         }
         progress.step("drawing");
         return PackContents.of(production.with(inPack(findings)));
-    }
-
-    private Path besideTheJob() {
-        String name = String.valueOf(job.getFileName());
-        int dot = name.lastIndexOf('.');
-        return job.resolveSibling((dot > 0 ? name.substring(0, dot) : name) + "-pack");
     }
 
     // A pack is the same wherever its job file lies, so it names the file without its folder.

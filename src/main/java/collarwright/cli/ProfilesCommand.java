@@ -1,9 +1,11 @@
 package collarwright.cli;
 
+import collarwright.collar.TrialPiece;
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
 import collarwright.finding.JobException;
 import collarwright.finding.Where;
+import collarwright.geometry.Interval;
 import collarwright.job.MaterialProfile;
 import collarwright.job.Profile;
 import collarwright.job.Profiles;
@@ -12,6 +14,7 @@ import collarwright.machining.CuttingData;
 import collarwright.machining.Machine;
 import collarwright.stock.RoundStock;
 import collarwright.tooling.Cutter;
+import collarwright.units.Angles;
 import collarwright.units.Decimals;
 import collarwright.units.Spelling;
 import java.nio.file.Files;
@@ -61,6 +64,9 @@ final class ProfilesCommand implements Callable<Integer> {
         section(text, "racks: cutters", profiles.all(Profiles.Kind.RACK));
         section(text, "cutting data: speeds and feeds", profiles.all(Profiles.Kind.CUTTING));
         section(text, "machines", profiles.all(Profiles.Kind.MACHINE));
+        if (!profiles.all(Profiles.Kind.TRIAL_PIECE).isEmpty()) {
+            section(text, "trial pieces, measured", profiles.all(Profiles.Kind.TRIAL_PIECE));
+        }
         return text.append("\nOne profile in full, with its source and file: profiles NAME\n")
                 .toString();
     }
@@ -104,10 +110,23 @@ final class ProfilesCommand implements Callable<Integer> {
             cutting(text, c);
         } else if (value instanceof Machine m) {
             machine(text, m);
+        } else if (value instanceof TrialPiece t) {
+            trialPiece(text, t);
         }
         row(text, "source", profile.source());
         row(text, "file", profile.file());
         return text.toString();
+    }
+
+    private static void trialPiece(StringBuilder text, TrialPiece t) {
+        row(text, "cut from", t.stock() + ", " + t.material());
+        row(text, "bearing wall", limits(t.bearingWall()));
+        row(text, "oversize", limits(t.oversize()));
+        row(text, "readings", t.readings() + ", rms " + Decimals.fixed(Angles.degrees(t.rms()), 2) + "°");
+    }
+
+    private static String limits(Interval size) {
+        return interval(size.min(), size.nominal(), size.max());
     }
 
     private static void material(StringBuilder text, MaterialProfile m) {

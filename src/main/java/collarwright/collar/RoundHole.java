@@ -13,6 +13,9 @@ package collarwright.collar;
  * board, {@code D = d/cos θ + t·tan θ} (Mathematics Central, University of Regina, question QQ.09.18, for a flat board).
  * Otherwise the inner rim touches beside the mid-plane and the strut binds earlier. Sharp rims, rigid parts.
  *
+ * <p>Inner and outer radius may be equal: a wall that bears on one edge only, as thin as can be. On a wide collar the limit
+ * is then {@code arccos(d/D)}, the form that ignores the wall.
+ *
  * <p>Accuracy: the returned angle is within 1e-12 rad of the root of the formula, as long as the strut is thicker than a
  * thousandth of the bore; within 1e-10 rad otherwise.
  */
@@ -34,7 +37,7 @@ public final class RoundHole {
      * @param strut strut diameter d, at least 1e-100
      * @param hole hole diameter D, at least d and below twice the inner radius
      * @param inner inner radius Ri of the collar
-     * @param outer outer radius Ro of the collar, above Ri, at most 1e100
+     * @param outer outer radius Ro of the collar, Ri or above, at most 1e100
      * @return the lean at which the strut binds, in [0, π/2)
      * @throws IllegalArgumentException if a size is out of its range
      */
@@ -48,7 +51,7 @@ public final class RoundHole {
         double wall = outer - inner;
         // Half-angle tangent of the flat-board answer: exact while the contact is on the mid-plane, else an upper
         // bound.
-        double tau = (hole - strut) / (wall + StrictMath.sqrt(wall * wall + hole * hole - strut * strut));
+        double tau = hole > strut ? (hole - strut) / (wall + StrictMath.sqrt(squares(wall, hole, strut))) : 0;
         if (tau <= 0 || onMidPlane(tau, r, p, inner)) {
             return 2 * StrictMath.atan(StrictMath.max(tau, 0));
         }
@@ -61,7 +64,7 @@ public final class RoundHole {
      * @param strut strut diameter d, at least 1e-100
      * @param lean the lean that is needed, in [0, π/2)
      * @param inner inner radius Ri of the collar
-     * @param outer outer radius Ro of the collar, above Ri, at most 1e100
+     * @param outer outer radius Ro of the collar, Ri or above, at most 1e100
      * @return the hole's diameter; positive infinity if no hole narrower than the bore does
      * @throws IllegalArgumentException if a size is out of its range
      */
@@ -84,6 +87,11 @@ public final class RoundHole {
         if (!(strut >= LEAST_SIZE && inner > strut / 2 && outer >= inner && outer <= MOST_SIZE)) {
             throw new IllegalArgumentException("strut " + strut + " in a collar of radii " + inner + ", " + outer);
         }
+    }
+
+    // Without a wall the difference of the squares stands alone and has to be exact.
+    private static double squares(double wall, double hole, double strut) {
+        return wall > 0 ? wall * wall + hole * hole - strut * strut : (hole - strut) * (hole + strut);
     }
 
     private static boolean onMidPlane(double tau, double r, double p, double inner) {

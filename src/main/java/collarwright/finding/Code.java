@@ -36,6 +36,8 @@ public enum Code {
     PROFILE_UNKNOWN(Outcome.JOB),
     /** A profile file that cannot be used. */
     PROFILE_WRONG(Outcome.JOB),
+    /** A row of a trial piece's measurements. */
+    TRIAL_ROWS(Outcome.JOB),
     /** A portion of the dome that does not exist. */
     DOME_PORTION(Outcome.JOB),
     /** An opening that names what the dome does not have. */
@@ -116,6 +118,10 @@ public enum Code {
     ASSEMBLY_HELD(Outcome.PLAN),
     /** A size that is nominal and was not measured. */
     NOT_MEASURED(Outcome.PLAN),
+    /** What a trial piece says of the holes, and whether it is of the collar's own pipe. */
+    TRIAL_PIECE(Outcome.PLAN),
+    /** A test collar with too few holes. */
+    TRIAL_LADDER(Outcome.PLAN),
     /** PVC, CPVC or vinyl under a laser or plasma torch. */
     LASER_PVC(Outcome.PLAN),
 

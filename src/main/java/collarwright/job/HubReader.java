@@ -3,6 +3,7 @@ package collarwright.job;
 import collarwright.collar.Fix;
 import collarwright.collar.Heights;
 import collarwright.collar.HubSettings;
+import collarwright.collar.TrialPiece;
 import collarwright.finding.Code;
 import collarwright.stock.RoundStock;
 import collarwright.units.Decimals;
@@ -59,7 +60,10 @@ final class HubReader {
             return Optional.empty();
         }
         Optional<Double> rims = rims(collar.get());
-        if ((gapKey.present() && gap.isEmpty())
+        KeyView pieceKey = table.key("trial-piece");
+        Optional<TrialPiece> piece = trialPiece(pieceKey, collar.get(), rims.orElse(0.0));
+        if ((pieceKey.present() && piece.isEmpty())
+                || (gapKey.present() && gap.isEmpty())
                 || (heightsKey.present() && heights.isEmpty())
                 || rims.isEmpty()
                 || !ringFits(ringKey, ring.get(), collar.get())) {
@@ -73,7 +77,38 @@ final class HubReader {
                 Fix.TIE,
                 gap.orElse(END_GAP),
                 rims.get(),
-                heights.orElse(Heights.MIDPLANE)));
+                heights.orElse(Heights.MIDPLANE),
+                piece));
+    }
+
+    private Optional<TrialPiece> trialPiece(KeyView key, RoundStock collar, double rims) {
+        Optional<String> name = key.text();
+        Optional<TrialPiece> piece = name.flatMap(profiles::trialPiece);
+        if (name.isPresent() && piece.isEmpty()) {
+            StockReader.unknown(key, "a trial piece", name.get(), profiles.names(Profiles.Kind.TRIAL_PIECE));
+        }
+        if (piece.isPresent() && rims > 0) {
+            key.stop(
+                    Code.JOB_CONFLICT,
+                    "trial-piece or rims",
+                    "both",
+                    "take rims out: the trial piece has measured what the rims do");
+            return Optional.empty();
+        }
+        piece.ifPresent(p -> warnOfOther(key, p, collar));
+        return piece;
+    }
+
+    private static void warnOfOther(KeyView key, TrialPiece piece, RoundStock collar) {
+        boolean sameMaterial = piece.material().equals(collar.material().name());
+        if (!sameMaterial || !piece.stock().equals(collar.name())) {
+            key.warn(
+                    Code.TRIAL_PIECE,
+                    "a trial piece of the collar's own " + (sameMaterial ? "pipe, " : "material, ")
+                            + (sameMaterial ? collar.name() : collar.material().name()),
+                    piece.name() + " was cut from " + piece.stock() + " (" + piece.material() + ")",
+                    "make a trial piece of this pipe: collarwright trial; another wall and another material bear otherwise");
+        }
     }
 
     // Beyond half the wall the two chamfers would meet.
@@ -101,7 +136,6 @@ final class HubReader {
         fixes.put("tie", true);
         fixes.put("pin", false);
         fix.builtWord(fixes);
-        table.later("trial-piece", "take it out; the full wall bears");
     }
 
     private Optional<RoundStock> collar(KeyView key) {

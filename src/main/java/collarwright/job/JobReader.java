@@ -16,7 +16,7 @@ import java.util.Optional;
  *
  * <p>It is an error, each with its place in the text: JOB_FILE_UNREADABLE, JOB_SYNTAX, JOB_UNKNOWN_KEY, JOB_KEY_MISSING,
  * JOB_WRONG_TYPE, JOB_BAD_LENGTH, JOB_BAD_NUMBER, JOB_OUT_OF_RANGE, JOB_UNKNOWN_WORD, JOB_CONFLICT,
- * JOB_NOT_IN_THIS_VERSION, PROFILE_UNKNOWN, PROFILE_WRONG, DOME_PORTION. All of them are reported in one run.
+ * JOB_NOT_IN_THIS_VERSION, PROFILE_UNKNOWN, PROFILE_WRONG, TRIAL_PIECE (a warning), DOME_PORTION. All of them are reported in one run.
  */
 public final class JobReader {
 
@@ -122,11 +122,16 @@ public final class JobReader {
                 size.orElseThrow(),
                 strut.orElseThrow(),
                 hub.orElseThrow(),
-                drilling.orElseThrow(),
+                drilled(drilling.orElseThrow(), hub.orElseThrow()),
                 bounds.orElseThrow().limits(),
                 shop.orElseThrow(),
                 sheet.orElseThrow());
         return Optional.of(Revisions.stamped(job));
+    }
+
+    // A cutter that was not measured drills as the trial piece showed.
+    private static DrillingSettings drilled(DrillingSettings drilling, HubSettings hub) {
+        return hub.trialPiece().map(piece -> drilling.wider(piece.oversize())).orElse(drilling);
     }
 
     private static void floorOfSphere(TableView dome, Optional<DomeSource> settings, Optional<SizeRule> size) {

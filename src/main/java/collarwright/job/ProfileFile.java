@@ -1,5 +1,6 @@
 package collarwright.job;
 
+import collarwright.collar.TrialPiece;
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
 import collarwright.finding.Where;
@@ -16,10 +17,14 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 
-/** One file of profiles. It may hold any number of each kind, in the lists stock, material, rack, cutting and machine. */
+/**
+ * One file of profiles. It may hold any number of each kind, in the lists stock, material, rack, cutting, machine and
+ * trial-piece.
+ */
 final class ProfileFile {
 
-    private static final Pattern NAME = Pattern.compile("[a-z0-9][a-z0-9._-]{0,59}");
+    /** What a profile may be called. */
+    static final Pattern NAME = Pattern.compile("[a-z0-9][a-z0-9._-]{0,59}");
 
     private final TomlReader reader;
     private final String place;
@@ -91,6 +96,10 @@ final class ProfileFile {
 
     List<Profile<Machine>> machines() {
         return all("machine", entry -> MachineProfiles.read(entry));
+    }
+
+    List<Profile<TrialPiece>> trialPieces() {
+        return all("trial-piece", entry -> TrialPieces.read(entry));
     }
 
     void finish() {

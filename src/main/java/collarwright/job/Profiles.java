@@ -1,5 +1,6 @@
 package collarwright.job;
 
+import collarwright.collar.TrialPiece;
 import collarwright.finding.Finding;
 import collarwright.machining.CuttingData;
 import collarwright.machining.Machine;
@@ -14,8 +15,8 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
- * Everything that a job can call by name: stock, materials, racks, cutting data and machines. All sizes are nominal, not
- * measured.
+ * Everything that a job can call by name: stock, materials, racks, cutting data, machines and trial pieces. All sizes
+ * but those of trial pieces are nominal, not measured.
  */
 public final class Profiles {
 
@@ -30,7 +31,9 @@ public final class Profiles {
         /** Speeds and feeds in one material. */
         CUTTING,
         /** A machine that drills. */
-        MACHINE
+        MACHINE,
+        /** What a test collar showed. */
+        TRIAL_PIECE
     }
 
     private final SortedMap<String, Profile<MaterialProfile>> materials = new TreeMap<>();
@@ -38,6 +41,7 @@ public final class Profiles {
     private final SortedMap<String, Profile<Rack>> racks = new TreeMap<>();
     private final SortedMap<String, Profile<CuttingData>> cutting = new TreeMap<>();
     private final SortedMap<String, Profile<Machine>> machines = new TreeMap<>();
+    private final SortedMap<String, Profile<TrialPiece>> trialPieces = new TreeMap<>();
     private final List<Finding> findings = new ArrayList<>();
 
     private Profiles() {}
@@ -62,6 +66,7 @@ public final class Profiles {
             profiles.put(profiles.racks, file.racks());
             profiles.put(profiles.cutting, file.cutting());
             profiles.put(profiles.machines, file.machines());
+            profiles.put(profiles.trialPieces, file.trialPieces());
             file.finish();
         });
         profiles.findings.addAll(findings.sorted());
@@ -140,6 +145,16 @@ public final class Profiles {
         return value(machines, name);
     }
 
+    /**
+     * Finds a trial piece by name.
+     *
+     * @param name such as {@code our-160-trial}
+     * @return what was measured on it
+     */
+    public Optional<TrialPiece> trialPiece(String name) {
+        return value(trialPieces, name);
+    }
+
     private static <T> Optional<T> value(Map<String, Profile<T>> map, String name) {
         return Optional.ofNullable(map.get(name)).map(Profile::value);
     }
@@ -157,6 +172,7 @@ public final class Profiles {
             case RACK -> Collections.unmodifiableCollection(racks.values());
             case CUTTING -> Collections.unmodifiableCollection(cutting.values());
             case MACHINE -> Collections.unmodifiableCollection(machines.values());
+            case TRIAL_PIECE -> Collections.unmodifiableCollection(trialPieces.values());
         };
     }
 

@@ -81,10 +81,12 @@ final class Revisions {
         StringBuilder text = new StringBuilder(whole.getClass().getSimpleName()).append('(');
         for (RecordComponent component : whole.getClass().getRecordComponents()) {
             String name = component.getName();
-            // Printed as usual is as good as nothing said: such jobs keep the revision they had before there was a
-            // choice.
+            // Printed as usual, or no trial piece, is as good as nothing said: such jobs keep the revision they had
+            // before there was a choice.
             Object value = read(whole, component);
-            if (!name.equals("source") && !name.equals("revision") && !value.equals(SheetSettings.USUAL)) {
+            boolean said = !value.equals(SheetSettings.USUAL)
+                    && !(name.equals("trialPiece") && value.equals(Optional.empty()));
+            if (!name.equals("source") && !name.equals("revision") && said) {
                 text.append(name).append('=').append(canonical(value)).append(';');
             }
         }

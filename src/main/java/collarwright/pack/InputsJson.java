@@ -2,6 +2,7 @@ package collarwright.pack;
 
 import collarwright.collar.Fix;
 import collarwright.collar.HubSettings;
+import collarwright.collar.TrialPiece;
 import collarwright.geometry.Interval;
 import collarwright.job.Job;
 import collarwright.job.Limits;
@@ -100,6 +101,9 @@ final class InputsJson {
             out.flag("odMeasured", collar.odMeasured());
             out.flag("wallMeasured", collar.wallMeasured());
             out.number("outOfRoundMm", collar.outOfRound());
+            if (hub.trialPiece().isPresent()) {
+                trialPiece(hub.trialPiece().get(), hub.body().bearing());
+            }
         });
         out.object("ring", () -> {
             stock(hub.ring());
@@ -108,6 +112,19 @@ final class InputsJson {
         });
         out.number("endGapMm", hub.endGap());
         out.text("fix", hub.fix() == Fix.TIE ? "tie" : "pin");
+    }
+
+    // The bearing wall as it is counted with: never thicker than this collar's own.
+    private void trialPiece(TrialPiece piece, Interval bearing) throws IOException {
+        out.object("trialPiece", () -> {
+            out.text("name", piece.name());
+            out.text("stock", piece.stock());
+            out.text("material", piece.material());
+            interval("bearingWall", "Mm", bearing);
+            interval("oversize", "Mm", piece.oversize());
+            out.whole("readings", piece.readings());
+            out.degrees("rmsDeg", piece.rms());
+        });
     }
 
     private void stock(RoundStock stock) throws IOException {

@@ -1,29 +1,17 @@
 package collarwright.pack;
 
-import collarwright.drawing.Sheet;
-import collarwright.drawing.WrapSettings;
-import collarwright.drawing.WrapTemplate;
 import collarwright.frame.FrameCsv;
 import collarwright.frame.FrameDxf;
 import collarwright.frame.FrameGlb;
 import collarwright.frame.FrameObj;
 import collarwright.frame.FrameStl;
-import collarwright.job.Job;
 import collarwright.machining.ProgramFile;
-import collarwright.machining.ProgramUnits;
 import collarwright.paper.FrontPage;
 import collarwright.paper.PackFile;
 import collarwright.paper.Paperwork;
 import collarwright.paper.Traveller;
 import collarwright.plan.Plan;
 import collarwright.plan.Production;
-import collarwright.sheet.DxfFlavour;
-import collarwright.sheet.DxfOutlines;
-import collarwright.sheet.DxfWriter;
-import collarwright.sheet.Paper;
-import collarwright.sheet.PdfSettings;
-import collarwright.sheet.PdfWriter;
-import collarwright.sheet.SvgWriter;
 import collarwright.tooling.Pattern;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -103,51 +91,19 @@ public final class PackContents {
     }
 
     private void templates(Pattern pattern) {
-        Sheet sheet = WrapTemplate.of(wrap(pattern)).sheet();
-        String base = "templates/" + pattern.id();
-        String what = "wrap template of pattern " + pattern.id() + " at full size: ";
-        put(base + "-a4.pdf", what + "print at 100 % on A4", PdfWriter.print(sheet, onPaper(Paper.A4)));
-        put(base + "-letter.pdf", what + "print at 100 % on Letter", PdfWriter.print(sheet, onPaper(Paper.LETTER)));
-        put(
-                base + ".svg",
-                what + "for a plotter or a cutter of paper and card",
-                SvgWriter.print(sheet, plan.job().sheet().hairline()));
-        put(
-                base + "-r2000.dxf",
-                what + "DXF R2000, closed polylines",
-                DxfWriter.print(sheet, DxfFlavour.R2000, DxfOutlines.POLYLINES));
-        put(
-                base + "-r12.dxf",
-                what + "DXF R12, lines and arcs, for older programs",
-                DxfWriter.print(sheet, DxfFlavour.R12));
-    }
-
-    private PdfSettings onPaper(Paper paper) {
-        return new PdfSettings(
-                paper, plan.job().sheet().correctionX(), plan.job().sheet().correctionY());
-    }
-
-    private WrapSettings wrap(Pattern pattern) {
-        Job job = plan.job();
-        int made = job.order().made(pattern.count());
-        return new WrapSettings(
-                pattern,
-                job.hub().body(),
-                job.hub().collar().odMeasured(),
-                job.sheet().paperThickness(),
-                job.shop().programUnits() == ProgramUnits.INCH,
-                new WrapSettings.OrderWords(job.title(), job.revision(), made));
+        int made = plan.job().order().made(pattern.count());
+        new TemplateFiles(plan.job()).print(pattern, made, this::put);
     }
 
     private void program(ProgramFile program) {
         put(path(program), purpose(program), program.text());
     }
 
-    private static String path(ProgramFile program) {
+    static String path(ProgramFile program) {
         return "machine/" + program.name();
     }
 
-    private static String purpose(ProgramFile program) {
+    static String purpose(ProgramFile program) {
         String what = program.task()
                 .map(t -> "pattern " + t.pattern() + ", "
                         + (t.marks()

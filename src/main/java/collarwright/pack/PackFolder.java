@@ -65,8 +65,8 @@ public final class PackFolder {
      * Writes a pack.
      *
      * @param place the pack's folder; folders above it are created
-     * @param files the pack's files by path, with {@code /} between names; {@code plan.json} is one of them, {@code
-     *     files.sha256} is added
+     * @param files the pack's files by path, with {@code /} between names; {@code plan.json} is one of them
+     *     ({@code rows.csv} for a trial piece), {@code files.sha256} is added
      * @param replace whether a pack may be replaced although files of it were changed, added or removed since it was made;
      *     those changes are then lost
      * @return what a person should know, though the new pack stands: empty, or a warning that the old one is still beside it
@@ -114,7 +114,7 @@ public final class PackFolder {
                 faults.add("a name that the list itself takes: " + own);
             }
         }
-        if (!files.containsKey(PackList.MARK)) {
+        if (!PackList.marked(files.keySet())) {
             faults.add("a pack without " + PackList.MARK);
         }
         if (!faults.isEmpty()) {

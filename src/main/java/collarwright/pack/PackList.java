@@ -29,8 +29,11 @@ record PackList(SortedMap<String, String> sums) {
     /** Its name while the other files are being written: the first file of a pack to be written, the last to be renamed. */
     static final String UNFINISHED = "files.sha256~";
 
-    /** The file that every pack holds; a list without it is not ours. */
+    /** The file that every pack holds; a list without it is not ours, unless it is that of a trial piece. */
     static final String MARK = PlanJson.FILE;
+
+    /** The file that the folder of every trial piece holds. */
+    static final String TRIAL_MARK = TrialContents.ROWS;
 
     private static final Pattern LINE = Pattern.compile("([0-9a-f]{64})  (.+)");
 
@@ -57,9 +60,14 @@ record PackList(SortedMap<String, String> sums) {
         }
         PackList list = new PackList(sums);
         boolean ours = list.text().equals(text)
-                && sums.containsKey(MARK)
+                && marked(sums.keySet())
                 && PackPaths.faults(sums.keySet()).isEmpty();
         return ours ? Optional.of(list) : Optional.empty();
+    }
+
+    /** Whether these are the files of a pack or of a trial piece. */
+    static boolean marked(Set<String> paths) {
+        return paths.contains(MARK) || paths.contains(TRIAL_MARK);
     }
 
     /** The folders that the files lie in, without the pack itself. */

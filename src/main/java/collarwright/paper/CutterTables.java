@@ -52,8 +52,7 @@ final class CutterTables {
         for (Cutter cutter : used()) {
             rows.add(List.of(
                     Cell.strong(cutter.marked() + " " + cutter.kind().title()),
-                    Cell.of(figures.size(cutter.asDrilled().nominal())
-                            + (cutter.measured() ? "\nmeasured" : "\nnominal,\nnot measured")),
+                    Cell.of(figures.size(cutter.asDrilled().nominal()) + asDrilled(cutter)),
                     Cell.of(figures.length(cutter.lead())),
                     Cell.of(figures.length(cutter.depth())),
                     Cell.of(speed(cutter)),
@@ -71,6 +70,17 @@ final class CutterTables {
                         Column.numbers("holes in one dome"),
                         Column.numbers("holes to make")),
                 rows);
+    }
+
+    private String asDrilled(Cutter cutter) {
+        if (cutter.measured()) {
+            return "\nmeasured";
+        }
+        return plan.job()
+                .hub()
+                .trialPiece()
+                .map(piece -> "\nwith " + figures.size(piece.oversize().nominal()) + "\nof trial piece")
+                .orElse("\nnominal,\nnot measured");
     }
 
     private Optional<CuttingData.Row> row(Cutter cutter) {

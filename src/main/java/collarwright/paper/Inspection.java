@@ -173,7 +173,7 @@ final class Inspection {
             return "none left";
         }
         double strut = plan.job().strut().stock().od().nominal();
-        double limit = body.tiltLimit(strut, noGo(hole), body.wall().nominal());
+        double limit = body.tiltLimit(strut, noGo(hole), body.bearing().nominal());
         return Figures.degrees(limit - hole.neededLean());
     }
 

@@ -12,6 +12,7 @@ import collarwright.picture.SectionPicture;
 import collarwright.picture.StripPicture;
 import collarwright.picture.StrutPicture;
 import collarwright.picture.TierPicture;
+import collarwright.plan.BearingWords;
 import collarwright.plan.OrderTotals;
 import collarwright.plan.Plan;
 import collarwright.tooling.Hole;
@@ -179,6 +180,7 @@ public final class Traveller {
                     "rims",
                     "ease both rims of each hole " + figures.size(body.rims()) + " × 45°: the lean counts on it"));
         }
+        BearingWords.of(job.hub()).ifPresent(words -> facts.add(new DomeFacts.Fact("bears", words)));
         facts.add(new DomeFacts.Fact("fingerprint", pattern.fingerprint() + " (the drilling, the same in every job)"));
         return facts;
     }

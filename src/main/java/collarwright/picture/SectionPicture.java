@@ -121,9 +121,13 @@ public final class SectionPicture implements Picture {
         double s = StrictMath.sin(lean);
         double c = StrictMath.cos(lean);
         double r = strut.nominal() / 2;
-        double x = body.outerRadius() + r * s;
+        double x = outerRim() + r * s;
         double z = hole.height() - p() + r * c;
         return z + (x - body.midRadius()) * s / c;
+    }
+
+    private double outerRim() {
+        return body.outerRim(body.bearing().nominal());
     }
 
     private double reach() {
@@ -185,15 +189,16 @@ public final class SectionPicture implements Picture {
 
     // Where strut and rims meet: below outside in the mid-plane, above inside perhaps beside it.
     private void touches(Sketch sketch) {
-        sketch.fill(Ink.INK, Sketch.circle(at(body.outerRadius(), hole.height() - p()), 0.9));
+        sketch.fill(Ink.INK, Sketch.circle(at(outerRim(), hole.height() - p()), 0.9));
         double r = strut.nominal() / 2;
         double s = StrictMath.sin(hole.tiltLimit());
         double c = StrictMath.cos(hole.tiltLimit());
         double least = Double.POSITIVE_INFINITY;
-        Spot nearest = at(body.innerRadius(), hole.height() + p());
+        double inner = body.innerRim(body.bearing().nominal());
+        Spot nearest = at(inner, hole.height() + p());
         for (int i = 0; i <= 400; i++) {
             double y = r * i / 400;
-            double x = StrictMath.sqrt(body.innerRadius() * body.innerRadius() - y * y);
+            double x = StrictMath.sqrt(inner * inner - y * y);
             double z = hole.height() + StrictMath.sqrt(p() * p() - y * y);
             double room = x * s + z * c - StrictMath.sqrt(r * r - y * y);
             if (room < least - 1e-9) {
@@ -208,7 +213,10 @@ public final class SectionPicture implements Picture {
         double top = body.width() * scale + 3;
         sketch.write(Label.of(
                 "hole " + figures.size(hole.diameter()) + ", strut " + figures.size(strut.nominal()) + ", wall "
-                        + figures.size(body.wall().nominal()),
+                        + figures.size(body.wall().nominal())
+                        + body.measuredBearing()
+                                .map(b -> ", bears " + figures.size(b.nominal()))
+                                .orElse(""),
                 0,
                 top + 4,
                 Label.Side.LEFT));

@@ -1,5 +1,6 @@
 package collarwright.plan;
 
+import collarwright.collar.TrialPiece;
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
 import collarwright.finding.Where;
@@ -8,9 +9,11 @@ import collarwright.stock.RoundStock;
 import collarwright.tooling.Cutter;
 import collarwright.tooling.Hole;
 import collarwright.tooling.PatternBook;
+import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Notes of every size that the shop has not measured: nominal figures only stand in until it does. */
@@ -30,9 +33,11 @@ final class NotMeasured {
         stock("collar", job.hub().collar(), notes);
         List<Cutter> used = used(job, book);
         List<Cutter> nominal = used.stream().filter(c -> !c.measured()).toList();
+        Optional<TrialPiece> piece = job.hub().trialPiece();
         if (!nominal.isEmpty()) {
-            notes.add(rack(nominal, nominal.size() < used.size()));
+            notes.add(rack(nominal, nominal.size() < used.size(), piece));
         }
+        BearingWords.of(job.hub()).ifPresent(words -> notes.add(tried(words, job)));
         return notes;
     }
 
@@ -47,7 +52,18 @@ final class NotMeasured {
         return used.isEmpty() ? job.drilling().cutters() : used;
     }
 
-    private static Finding rack(List<Cutter> nominal, boolean some) {
+    // What takes the place of the full wall, so that nobody wonders why a hole is smaller than it would have been.
+    private static Finding tried(String words, Job job) {
+        return Finding.note(
+                Code.TRIAL_PIECE,
+                new Where.Part("collar wall"),
+                "the full wall bears, "
+                        + Decimals.trimmed(job.hub().body().wall().nominal(), 2) + " mm",
+                words,
+                "measure a new trial piece when the pipe, the cutters or the way rims are eased change");
+    }
+
+    private static Finding rack(List<Cutter> nominal, boolean some, Optional<TrialPiece> piece) {
         String which = some
                 ? nominal.stream()
                         .map(c -> c.kind().title() + " " + c.marked())
@@ -57,7 +73,9 @@ final class NotMeasured {
                 Code.NOT_MEASURED,
                 new Where.Part("rack"),
                 "as-drilled sizes measured on a test piece",
-                which + "marked sizes, nominal, not measured",
+                which + "marked sizes, "
+                        + piece.map(p -> "with " + BearingWords.oversize(p) + " from trial piece " + p.name())
+                                .orElse("nominal, not measured"),
                 "drill one hole of each size in scrap, measure it, and give as-drilled in [drilling]");
     }
 

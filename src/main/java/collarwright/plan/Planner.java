@@ -132,7 +132,7 @@ public final class Planner {
         HoleNeed need = size.need();
         double lean = StrictMath.max(0, need.lean() - job.drilling().nearestBand());
         double inBand = need.body()
-                .required(need.strut().nominal(), lean, need.body().wall().nominal());
+                .required(need.strut().nominal(), lean, need.body().bearing().nominal());
         return StrictMath.max(need.strut().max() + job.drilling().leastClearance(), inBand);
     }
 

@@ -35,4 +35,31 @@ public record Cutter(
             throw new IllegalArgumentException(id + ": a size, a depth or a speed is out of range");
         }
     }
+
+    /**
+     * The same cutter where its holes come out wider than given; one whose as-drilled size was measured stays as it is.
+     *
+     * @param oversize how much wider, with its limits
+     * @return the cutter; its holes are at least half as wide as before
+     */
+    public Cutter wider(Interval oversize) {
+        if (measured) {
+            return this;
+        }
+        double nominal = StrictMath.max(asDrilled.nominal() / 2, asDrilled.nominal() + oversize.nominal());
+        double least = StrictMath.max(asDrilled.nominal() / 2, asDrilled.min() + oversize.min());
+        double most = StrictMath.max(nominal, asDrilled.max() + oversize.max());
+        return new Cutter(
+                id,
+                kind,
+                marked,
+                size,
+                new Interval(StrictMath.min(least, nominal), nominal, most),
+                false,
+                lead,
+                depth,
+                minRpm,
+                maxRpm,
+                rack);
+    }
 }

@@ -1,5 +1,7 @@
 package collarwright.tooling;
 
+import collarwright.geometry.Interval;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -32,5 +34,20 @@ public record DrillingSettings(
      */
     public DrillingSettings(List<Cutter> cutters, Fit fit, double nearestBand) {
         this(cutters, fit, nearestBand, 0, Optional.empty());
+    }
+
+    /**
+     * The same settings where holes come out wider than given.
+     *
+     * @param oversize how much wider, with its limits; a measured as-drilled size stays as it is
+     * @return the settings, cutters in the order of their new sizes
+     */
+    public DrillingSettings wider(Interval oversize) {
+        List<Cutter> all = cutters.stream()
+                .map(c -> c.wider(oversize))
+                .sorted(Comparator.comparingDouble((Cutter c) -> c.asDrilled().nominal())
+                        .thenComparing(Cutter::id))
+                .toList();
+        return new DrillingSettings(all, fit, nearestBand, leastClearance, shared);
     }
 }

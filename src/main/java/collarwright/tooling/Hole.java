@@ -7,7 +7,7 @@ package collarwright.tooling;
  * @param azimuth of its axis, clockwise from above, from the 0° line, in [0, 2π)
  * @param height of its axis above the collar's mid-plane, + toward TOP
  * @param neededLean the largest lean that a strut in this hole needs
- * @param required the least diameter that allows it, for the thickest strut and wall, sharp rims
+ * @param required the least diameter that allows it, for the thickest strut and bearing wall
  * @param cutter the cutter that makes it
  * @param swing how far that strut points to the side of the hole's axis, clockwise from above; 0 unless the hole is shared
  * @param tiltLimit where a nominal strut binds in the nominal hole and wall

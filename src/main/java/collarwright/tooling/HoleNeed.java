@@ -46,6 +46,6 @@ public record HoleNeed(CollarBody body, Interval strut, Direction toward) {
      * @return its diameter; infinite if no hole narrower than the bore does
      */
     public double required() {
-        return body.required(strut.max(), toward, body.wall().max());
+        return body.required(strut.max(), toward, body.bearing().max());
     }
 }

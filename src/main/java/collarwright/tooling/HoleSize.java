@@ -9,7 +9,7 @@ import java.util.Optional;
  * The size of a hole and the reason for it.
  *
  * @param need what it has to fit
- * @param required least diameter for the thickest strut and wall, sharp rims; infinite if no hole does
+ * @param required least diameter for the thickest strut and bearing wall; infinite if no hole does
  * @param cutter the chosen cutter; empty if none fits
  */
 public record HoleSize(HoleNeed need, double required, Optional<Cutter> cutter) {
@@ -80,7 +80,7 @@ public record HoleSize(HoleNeed need, double required, Optional<Cutter> cutter) 
                 .tiltLimit(
                         need.strut().nominal(),
                         cutter.asDrilled().nominal(),
-                        need.body().wall().nominal(),
+                        need.body().bearing().nominal(),
                         need.toward());
     }
 
@@ -92,7 +92,7 @@ public record HoleSize(HoleNeed need, double required, Optional<Cutter> cutter) 
     public double tightestLimit() {
         CollarBody body = need.body();
         return body.tiltLimit(
-                need.strut().max(), chosen().asDrilled().min(), body.wall().max(), need.toward());
+                need.strut().max(), chosen().asDrilled().min(), body.bearing().max(), need.toward());
     }
 
     /**
@@ -103,7 +103,7 @@ public record HoleSize(HoleNeed need, double required, Optional<Cutter> cutter) 
     public double loosestLimit() {
         CollarBody body = need.body();
         return body.tiltLimit(
-                need.strut().min(), chosen().asDrilled().max(), body.wall().min(), need.toward());
+                need.strut().min(), chosen().asDrilled().max(), body.bearing().min(), need.toward());
     }
 
     private Cutter chosen() {
@@ -120,13 +120,13 @@ public record HoleSize(HoleNeed need, double required, Optional<Cutter> cutter) 
         Sizes nominal = new Sizes(
                 need.strut().nominal(),
                 chosen().asDrilled().nominal(),
-                body.wall().nominal());
+                body.bearing().nominal());
         double strut = limit(nominal.strut(need.strut().min()))
                 - limit(nominal.strut(need.strut().max()));
         double hole = limit(nominal.hole(chosen().asDrilled().max()))
                 - limit(nominal.hole(chosen().asDrilled().min()));
-        double wall = limit(nominal.wall(body.wall().min()))
-                - limit(nominal.wall(body.wall().max()));
+        double wall = limit(nominal.wall(body.bearing().min()))
+                - limit(nominal.wall(body.bearing().max()));
         double spread = StrictMath.sqrt(strut * strut + hole * hole + wall * wall) / 2;
         return new Tolerance(
                 spread,
@@ -172,8 +172,9 @@ public record HoleSize(HoleNeed need, double required, Optional<Cutter> cutter) 
             Sizes at = nominal.toward(stepped, share);
             if (at.strut > 0
                     && at.strut <= at.hole
-                    && at.wall > 2 * need.body().rims()
-                    && at.hole < 2 * (need.body().outerRadius() - at.wall)) {
+                    && at.wall >= 0
+                    && (need.body().rims() == 0 || at.wall > 2 * need.body().rims())
+                    && at.hole < 2 * need.body().leastInnerRadius()) {
                 return share;
             }
             share /= 2;

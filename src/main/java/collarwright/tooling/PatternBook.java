@@ -131,8 +131,15 @@ public record PatternBook(
         return patterns;
     }
 
-    // What a drill press needs to make the collar, and nothing of the dome's size, so that batches can be joined.
-    static String fingerprint(CollarBody body, List<Hole> holes) {
+    /**
+     * Tells a drilling apart from any other: what a drill press needs to make the collar, and nothing of the dome's size, so
+     * that batches can be joined.
+     *
+     * @param body the collar
+     * @param holes its holes, by number
+     * @return 8 letters
+     */
+    public static String fingerprint(CollarBody body, List<Hole> holes) {
         StringBuilder text = new StringBuilder()
                 .append(Decimals.fixed(2 * body.outerRadius(), 4))
                 .append(' ')

@@ -57,6 +57,54 @@ class CollarBodyTest {
     }
 
     @Test
+    void bearing_nothingTried_isTheWall() {
+        CollarBody body = new CollarBody(80, WALL, 80);
+        assertThat(body.bearing()).isEqualTo(WALL);
+        assertThat(body.tiltLimit(40, 42, 6.4)).isEqualTo(RoundHole.tiltLimit(40, 42, 73.6, 80));
+    }
+
+    @Test
+    void bearing_measured_liesInTheMiddleOfTheWall() {
+        CollarBody body = new CollarBody(80, WALL, 80, 0, Optional.of(new Interval(0, 1, 2)));
+        assertThat(body.innerRim(1)).isCloseTo(76.3, within(1e-12));
+        assertThat(body.outerRim(1)).isCloseTo(77.3, within(1e-12));
+        assertThat(body.tiltLimit(40, 42, 1)).isCloseTo(RoundHole.tiltLimit(40, 42, 76.3, 77.3), within(1e-12));
+        double lean = body.tiltLimit(40, 42, 1);
+        assertThat(body.required(40, lean, 1)).isCloseTo(42, within(1e-9));
+        // Less wall that bears, more lean; a single edge most of all.
+        assertThat(lean).isGreaterThan(body.tiltLimit(40, 42, 2)).isLessThan(body.tiltLimit(40, 42, 0));
+        // Webs, reach and depth still count with the whole wall.
+        assertThat(body.leastInnerRadius()).isCloseTo(73.4, within(1e-12));
+        assertThat(body.required(140, 0.3, 1)).isInfinite();
+    }
+
+    @Test
+    void bearing_impossible_isRefused() {
+        Optional<Interval> thick = Optional.of(new Interval(1, 2, 6.7));
+        assertThatIllegalArgumentException().isThrownBy(() -> new CollarBody(80, WALL, 80, 0, thick));
+        Optional<Interval> good = Optional.of(new Interval(1, 2, 3));
+        assertThatIllegalArgumentException().isThrownBy(() -> new CollarBody(80, WALL, 80, 0.5, good));
+        Optional<Interval> below = Optional.of(new Interval(-0.1, 2, 3));
+        assertThatIllegalArgumentException().isThrownBy(() -> new CollarBody(80, WALL, 80, 0, below));
+    }
+
+    @Test
+    void trialPiece_ofAThickerPipe_bearsNoMoreThanTheWall() {
+        TrialPiece piece = piece(new Interval(3, 6.5, 9));
+        assertThat(piece.bearingIn(WALL)).isEqualTo(new Interval(3, 6.4, 6.6));
+        assertThat(piece(new Interval(7, 8, 9)).bearingIn(WALL)).isEqualTo(new Interval(6.4, 6.4, 6.6));
+        HubSettings hub = new HubSettings(pipe(Optional.of(WALL)), 80, pipe(Optional.empty()), 40, Fix.TIE, 2);
+        assertThat(hub.with(piece).body().bearing()).isEqualTo(new Interval(3, 6.4, 6.6));
+        assertThat(hub.with(piece).cutFrom(pipe(Optional.of(WALL))).trialPiece())
+                .isEmpty();
+        assertThatIllegalArgumentException().isThrownBy(() -> piece(new Interval(-1, 0, 1)));
+    }
+
+    private static TrialPiece piece(Interval bearing) {
+        return new TrialPiece("p", "piece", "pipe", "pvc", bearing, Interval.of(0), 3, 0.01, "invented");
+    }
+
+    @Test
     void settings_body_countsWithTheMeasuredPipe() {
         HubSettings settings = new HubSettings(pipe(Optional.of(WALL)), 80, pipe(Optional.empty()), 40, Fix.TIE, 2);
         assertThat(settings.body()).isEqualTo(new CollarBody(80.05, WALL, 80));

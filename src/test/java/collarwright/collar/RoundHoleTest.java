@@ -223,13 +223,45 @@ class RoundHoleTest {
         "40, 39.999, 50, 55",
         "40, 100, 50, 55",
         "40, 42, 20, 55",
-        "40, 42, 50, 50",
         "40, 42, 50, 49",
         "1e-101, 42, 50, 55",
         "40, 42, 50, 1e101"
     })
     void tiltLimit_sizeOutOfRange_isRefused(double strut, double hole, double inner, double outer) {
         assertThatIllegalArgumentException().isThrownBy(() -> RoundHole.tiltLimit(strut, hole, inner, outer));
+    }
+
+    /** cos θ = d/D: what is left of D = d/cos θ + t·tan θ (Mathematics Central, question QQ.09.18) without a wall. */
+    @Test
+    void tiltLimit_noWallOnAWideCollar_isTheThinEdge() {
+        Seeds.each(200, draw -> {
+            double strut = draw.between(1, 100);
+            double hole = strut * (1 + StrictMath.pow(10, draw.between(-9, -0.3)));
+            double radius = strut * 1e9;
+
+            double limit = RoundHole.tiltLimit(strut, hole, radius, radius);
+
+            // arccos(d/D) loses digits near 0; its half-angle tangent does not.
+            double edge = 2 * StrictMath.atan(StrictMath.sqrt((hole - strut) / (hole + strut)));
+            assertThat(limit).isCloseTo(edge, within(1e-7 * edge + 1e-12));
+            assertThat(RoundHole.required(strut, limit, radius, radius)).isCloseTo(hole, within(1e-9 * hole));
+        });
+    }
+
+    @Test
+    void tiltLimit_noWallOnANarrowCollar_isTheLimitOfThinWalls() {
+        Seeds.each(200, draw -> {
+            double strut = draw.between(10, 60);
+            double hole = strut + draw.between(0.05, 4);
+            double radius = draw.between(0.6, 3) * hole;
+
+            double limit = RoundHole.tiltLimit(strut, hole, radius, radius);
+
+            assertThat(limit).isCloseTo(RoundHole.tiltLimit(strut, hole, radius, radius + 1e-8), within(1e-7));
+            assertThat(limit).isLessThanOrEqualTo(StrictMath.acos(strut / hole) + 1e-12);
+            assertThat(RoundHole.required(strut, limit, radius, radius)).isCloseTo(hole, within(1e-7));
+        });
+        assertThat(RoundHole.tiltLimit(40, 40, 50, 50)).isZero();
     }
 
     @Test

@@ -2,6 +2,7 @@ package collarwright.pack;
 
 import collarwright.collar.Fix;
 import collarwright.collar.HubSettings;
+import collarwright.collar.TrialPiece;
 import collarwright.dome.DomeSettings;
 import collarwright.geometry.Interval;
 import collarwright.job.Job;
@@ -198,12 +199,32 @@ final class PackJobs {
                 "invented");
     }
 
+    /** The metric job after a test collar was measured. */
+    static Job tried() {
+        Job job = metric();
+        TrialPiece piece = new TrialPiece(
+                "shed-160",
+                "Trial piece from the shed",
+                "pvc-metric-160x6.2",
+                "pvc",
+                new Interval(0.9, 1.2, 1.5),
+                new Interval(0.08, 0.15, 0.22),
+                18,
+                StrictMath.toRadians(0.31),
+                "invented");
+        Job drilled = drilled(job, job.drilling().wider(piece.oversize()).cutters());
+        return with(drilled, drilled.hub().with(piece));
+    }
+
     /** The metric job with the rims of its holes eased. */
     static Job eased(double rims) {
-        Job job = metric();
-        HubSettings hub = job.hub();
-        HubSettings eased =
-                new HubSettings(hub.collar(), hub.width(), hub.ring(), hub.ringWidth(), hub.fix(), hub.endGap(), rims);
+        HubSettings hub = metric().hub();
+        return with(
+                metric(),
+                new HubSettings(hub.collar(), hub.width(), hub.ring(), hub.ringWidth(), hub.fix(), hub.endGap(), rims));
+    }
+
+    private static Job with(Job job, HubSettings hub) {
         return new Job(
                 job.title(),
                 job.revision(),
@@ -211,7 +232,7 @@ final class PackJobs {
                 job.dome(),
                 job.size(),
                 job.strut(),
-                eased,
+                hub,
                 job.drilling(),
                 job.limits(),
                 job.shop());

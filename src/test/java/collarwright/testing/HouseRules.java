@@ -46,6 +46,7 @@ public record HouseRules(String root) {
             "strut",
             "tooling",
             "assembly",
+            "trial",
             "machining",
             "rehearsal",
             "drawing",
