@@ -5,6 +5,7 @@ import collarwright.tooling.Cutter;
 import collarwright.tooling.DrillingSettings;
 import collarwright.tooling.Fit;
 import collarwright.units.Length;
+import collarwright.units.Quoted;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -117,6 +118,10 @@ final class DrillingReader {
     }
 
     private void remove(KeyView item, Map<String, Cutter> cutters) {
+        if (item.isText() && item.text().filter(MarkedSize::isName).isPresent()) {
+            removeNamed(item, item.text().orElseThrow(), cutters);
+            return;
+        }
         Optional<Length> size = item.length(Length.Zero.REFUSED);
         if (size.isEmpty()) {
             faulty = true;
@@ -140,5 +145,18 @@ final class DrillingReader {
             faulty = true;
         }
         gone.forEach(cutters::remove);
+    }
+
+    // What is stamped on a cutter may be a name in place of a size, such as #7 or F.
+    private void removeNamed(KeyView item, String name, Map<String, Cutter> cutters) {
+        boolean gone = cutters.values().removeIf(c -> c.marked().equals(name));
+        if (!gone && !faulty) {
+            item.stop(
+                    Code.JOB_UNKNOWN_WORD,
+                    "what is stamped on a cutter in the racks",
+                    Quoted.text(name),
+                    "name the rack that has it, such as number-letter-twist, or take it out");
+        }
+        faulty |= !gone;
     }
 }
