@@ -22,6 +22,9 @@ final class DrillingReader {
     /** How much wider than the thickest strut a hole has to be. Our choice, no source. */
     private static final double LEAST_CLEARANCE = 0.3;
 
+    /** More than anybody changes in one job. Our choice, no source. */
+    private static final int MOST_CUTTERS = 99;
+
     private final TableView table;
     private final Profiles profiles;
     private boolean faulty;
@@ -53,6 +56,8 @@ final class DrillingReader {
         Map<String, Cutter> cutters = new LinkedHashMap<>();
         KeyView clearanceKey = table.key("least-clearance");
         Optional<Double> clearance = clearanceKey.length(Length.Zero.ALLOWED).map(Length::mm);
+        KeyView mostKey = table.key("most-cutters");
+        Optional<Integer> most = mostKey.wholeNumber(1, MOST_CUTTERS);
         KeyView rackKey = table.key("rack");
         KeyView addKey = table.key("add");
         KeyView removeKey = table.key("remove");
@@ -64,14 +69,15 @@ final class DrillingReader {
         removeKey.items().forEach(item -> remove(item, cutters));
         if (cutters.isEmpty()
                 || faulty
+                || (mostKey.present() && most.isEmpty())
                 || (fitKey.present() && fit.isEmpty())
                 || (clearanceKey.present() && clearance.isEmpty())) {
             noCutter(rackKey, addKey, cutters);
             return Optional.empty();
         }
         List<Cutter> sorted = cutters.values().stream().sorted(BY_SIZE).toList();
-        return Optional.of(
-                new DrillingSettings(sorted, fit.orElse(Fit.REACH), nearestBand, clearance.orElse(LEAST_CLEARANCE)));
+        return Optional.of(new DrillingSettings(
+                sorted, fit.orElse(Fit.REACH), nearestBand, clearance.orElse(LEAST_CLEARANCE), most));
     }
 
     private void noCutter(KeyView rackKey, KeyView addKey, Map<String, Cutter> cutters) {
@@ -89,7 +95,6 @@ final class DrillingReader {
         patterns.builtWord(words);
         KeyView flip = table.key("flip");
         flip.flag().filter(on -> on).ifPresent(on -> flip.notInThisVersion("flip = false", "write flip = false"));
-        table.later("most-cutters", "take it out; every cutter of the racks may be used");
     }
 
     private void rack(KeyView item, Map<String, Cutter> cutters) {

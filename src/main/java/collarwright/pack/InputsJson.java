@@ -126,6 +126,9 @@ final class InputsJson {
         out.text("fit", drilling.fit() == Fit.REACH ? "reach" : "nearest");
         out.degrees("nearestBandDeg", drilling.nearestBand());
         out.number("leastClearanceMm", drilling.leastClearance());
+        if (drilling.mostCutters().isPresent()) {
+            out.whole("mostCutters", drilling.mostCutters().get());
+        }
         out.rows("cutters", drilling.cutters(), this::cutter);
     }
 

@@ -39,11 +39,14 @@ public record PatternBook(List<HoleSize> sizes, List<Pattern> patterns) {
      * @return the book
      */
     public static PatternBook of(Hubs hubs, CollarBody body, Interval strut, DrillingSettings drilling) {
+        DrillingSettings settings = drilling.mostCutters().isEmpty()
+                ? drilling
+                : CutterChoice.narrowed(needs(hubs, body, strut, drilling), drilling);
         List<HoleSize> sizes = new ArrayList<>();
         for (var shape : hubs.strutShapes()) {
-            HoleSize first = size(shape.axialA(), body, strut, drilling);
+            HoleSize first = size(shape.axialA(), body, strut, settings);
             sizes.add(first);
-            sizes.add(shape.axialA() == shape.axialB() ? first : size(shape.axialB(), body, strut, drilling));
+            sizes.add(shape.axialA() == shape.axialB() ? first : size(shape.axialB(), body, strut, settings));
         }
         boolean complete = sizes.stream().allMatch(s -> s.cutter().isPresent());
         return new PatternBook(sizes, complete ? patterns(hubs, sizes, body) : List.of());
@@ -51,6 +54,27 @@ public record PatternBook(List<HoleSize> sizes, List<Pattern> patterns) {
 
     private static HoleSize size(double axialAngle, CollarBody body, Interval strut, DrillingSettings drilling) {
         return HoleSize.choose(new HoleNeed(body, strut, StrictMath.abs(axialAngle)), drilling);
+    }
+
+    /**
+     * States what all holes ask of the cutters.
+     *
+     * @param hubs the hubs
+     * @param body the collar
+     * @param strut strut diameter with its limits
+     * @param drilling the rule of choice
+     * @return one need for each lean that occurs, the least first, with the number of its holes in one dome
+     */
+    public static List<CutterNeed> needs(Hubs hubs, CollarBody body, Interval strut, DrillingSettings drilling) {
+        Map<Double, Integer> holes = new TreeMap<>();
+        for (var shape : hubs.strutShapes()) {
+            // + 0.0: a lean of -0 is one of 0.
+            holes.merge(StrictMath.abs(shape.axialA()) + 0.0, shape.count(), Integer::sum);
+            holes.merge(StrictMath.abs(shape.axialB()) + 0.0, shape.count(), Integer::sum);
+        }
+        List<CutterNeed> needs = new ArrayList<>();
+        holes.forEach((lean, count) -> needs.add(CutterNeed.of(new HoleNeed(body, strut, lean), count, drilling)));
+        return needs;
     }
 
     /**
