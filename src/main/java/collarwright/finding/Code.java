@@ -76,12 +76,18 @@ public enum Code {
 
     /** No cutter of the racks lets the strut reach its angle. */
     HOLE_NO_CUTTER(Outcome.PLAN),
+    /** What a limit on the number of cutters costs. */
+    CUTTERS_FEW(Outcome.PLAN),
     /** The hole is as wide as the collar's bore. */
     HOLE_TOO_WIDE(Outcome.PLAN),
     /** A hole lets the strut lean further than it needs to. */
     HOLE_SLACK(Outcome.PLAN),
     /** A hole stops the strut before it has its angle. */
     HOLE_SHORT_OF_REACH(Outcome.PLAN),
+    /** How far a hub can move before its struts bind. */
+    HUB_MOVEMENT(Outcome.PLAN),
+    /** Which bin of natural stock a job drills. */
+    STRUT_BINS(Outcome.PLAN),
     /** The web between two holes. */
     WEB_BETWEEN_HOLES(Outcome.PLAN),
     /** The web between a hole and the collar's edge. */

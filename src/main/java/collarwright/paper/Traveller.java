@@ -10,6 +10,7 @@ import collarwright.picture.SectionPicture;
 import collarwright.picture.StripPicture;
 import collarwright.picture.StrutPicture;
 import collarwright.picture.TierPicture;
+import collarwright.plan.HubPlay;
 import collarwright.plan.OrderTotals;
 import collarwright.plan.Plan;
 import collarwright.tooling.Hole;
@@ -172,6 +173,7 @@ public final class Traveller {
         flow.page("Pattern " + pattern.id() + ", checks");
         flow.facts(new SeatTables(plan).facts(pattern));
         flow.grid(tables.why());
+        flow.points(HubPlay.consequences(plan, pattern));
         flow.grid(inspection.firstArticle());
         flow.grid(inspection.caliper());
         flow.grid(inspection.pins());

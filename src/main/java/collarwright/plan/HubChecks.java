@@ -239,7 +239,7 @@ final class HubChecks {
                 new HoleCheck.Words(
                         this::at,
                         hole -> List.of(
-                                "the strut binds before it has its angle: use fit = \"reach\", or ease the rims by hand")));
+                                HubPlay.shortOf(part.hole(hole)), "use fit = \"reach\", or ease the rims by hand")));
     }
 
     private Check ringCover() {

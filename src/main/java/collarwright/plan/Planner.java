@@ -12,13 +12,8 @@ import collarwright.stock.Material;
 import collarwright.stock.RoundStock;
 import collarwright.strut.StrutLayout;
 import collarwright.strut.StrutType;
-import collarwright.tooling.Cutter;
-import collarwright.tooling.Fit;
-import collarwright.tooling.HoleNeed;
-import collarwright.tooling.HoleSize;
 import collarwright.tooling.Pattern;
 import collarwright.tooling.PatternBook;
-import collarwright.units.Angles;
 import collarwright.units.Decimals;
 import collarwright.units.Ids;
 import java.util.ArrayList;
@@ -26,7 +21,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 
 /** Runs the stages of a job one after another, checks what comes out, and gathers all findings. */
 public final class Planner {
@@ -67,6 +61,7 @@ public final class Planner {
         checks.forEach(c -> c.finding().ifPresent(findings::add));
         offerCollar(findings, frame);
         findings.addAll(NotMeasured.notes(job, book));
+        HubPlay.note(new Plan(job, hubs, struts, book, checks, findings)).ifPresent(findings::add);
         noLaser().ifPresent(findings::add);
         findings.sort(Comparator.comparing(Finding::level));
         return new Plan(job, hubs, struts, book, checks, findings);
@@ -84,61 +79,18 @@ public final class Planner {
             return new PatternBook(List.of(), List.of());
         }
         PatternBook book = PatternBook.of(hubs, hub.body(), job.strut().stock().od(), job.drilling());
+        CutterNotes notes = new CutterNotes(job);
+        if (job.drilling().mostCutters().isPresent()) {
+            notes.limited(hubs).ifPresent(findings::add);
+        }
         for (int i = 0; i < book.sizes().size(); i++) {
             boolean toldAlready =
                     i % 2 != 0 && book.sizes().get(i).equals(book.sizes().get(i - 1));
             if (book.sizes().get(i).cutter().isEmpty() && !toldAlready) {
-                findings.add(noCutter(i / 2, book.sizes().get(i)));
+                findings.add(notes.noCutter(i / 2, book.sizes().get(i)));
             }
         }
         return book;
-    }
-
-    private Finding noCutter(int strutType, HoleSize size) {
-        String where = "hole for strut " + Ids.letters('S', strutType) + " (axial angle "
-                + Decimals.fixed(Angles.degrees(size.need().lean()), 2) + "°)";
-        double bore = 2 * size.need().body().leastInnerRadius();
-        if (!(size.required() < bore)) {
-            return Finding.stop(
-                    Code.HOLE_TOO_WIDE,
-                    new Where.Part(where),
-                    "a hole narrower than the collar's bore, " + Decimals.fixed(bore, 2) + " mm",
-                    "no such hole lets the strut reach its angle",
-                    "take a wider collar pipe or a thinner strut");
-        }
-        double wanted = wanted(size);
-        return Finding.stop(
-                Code.HOLE_NO_CUTTER,
-                new Where.Part(where),
-                "a cutter of at least " + Decimals.fixed(wanted, 2) + " mm as drilled, below " + Decimals.fixed(bore, 2)
-                        + " mm",
-                "the nearest are " + nearestTwo(wanted),
-                "add a cutter of " + Decimals.fixed(StrictMath.ceil(wanted * 10) / 10, 1)
-                        + " mm or a little more to the rack",
-                "or take a thinner strut or a thinner collar wall");
-    }
-
-    // The least size that the rule of choice takes: under nearest it may come up short by the band.
-    private double wanted(HoleSize size) {
-        if (job.drilling().fit() == Fit.REACH) {
-            return StrictMath.max(
-                    size.required(), size.need().strut().max() + job.drilling().leastClearance());
-        }
-        HoleNeed need = size.need();
-        double lean = StrictMath.max(0, need.lean() - job.drilling().nearestBand());
-        double inBand = need.body()
-                .required(need.strut().nominal(), lean, need.body().wall().nominal());
-        return StrictMath.max(need.strut().max() + job.drilling().leastClearance(), inBand);
-    }
-
-    private String nearestTwo(double required) {
-        return job.drilling().cutters().stream()
-                .sorted(Comparator.comparingDouble(
-                        (Cutter c) -> StrictMath.abs(c.asDrilled().nominal() - required)))
-                .limit(2)
-                .sorted(Comparator.comparingDouble((Cutter c) -> c.asDrilled().nominal()))
-                .map(c -> c.kind().title() + " " + c.marked() + " (" + c.rack() + ")")
-                .collect(Collectors.joining(" and "));
     }
 
     private List<Check> strutChecks(StrutLayout struts) {
