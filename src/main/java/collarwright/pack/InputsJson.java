@@ -6,6 +6,7 @@ import collarwright.geometry.Interval;
 import collarwright.job.Job;
 import collarwright.job.Limits;
 import collarwright.stock.RoundStock;
+import collarwright.strut.SizeBins;
 import collarwright.strut.SizeRule;
 import collarwright.strut.StrutSettings;
 import collarwright.strut.TieHole;
@@ -78,6 +79,15 @@ final class InputsJson {
             stock(stock);
             interval("od", "Mm", stock.od());
             out.flag("measured", stock.odMeasured());
+            if (strut.bins().isPresent()) {
+                SizeBins bins = strut.bins().get();
+                out.numbers(
+                        "binLimitsMm",
+                        bins.limits().stream().mapToDouble(d -> d).toArray());
+                if (bins.chosen().isPresent()) {
+                    out.whole("bin", bins.chosen().get());
+                }
+            }
             if (strut.tieHole().isPresent()) {
                 TieHole hole = strut.tieHole().get();
                 out.row("tieHole", () -> {

@@ -48,6 +48,7 @@ public final class PlanJson {
             counts(out, plan.hubs().dome());
             order(out, plan);
             new PartsJson(out, plan).write();
+            new BinsJson(out).write(plan);
             out.rows("stock", StockNeed.of(plan), need -> stock(out, need));
             out.rows("programs", programs, program -> program(out, program));
             new ChecksJson(out).write(plan);

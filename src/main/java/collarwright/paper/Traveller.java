@@ -10,6 +10,7 @@ import collarwright.picture.SectionPicture;
 import collarwright.picture.StripPicture;
 import collarwright.picture.StrutPicture;
 import collarwright.picture.TierPicture;
+import collarwright.plan.BinTable;
 import collarwright.plan.HubPlay;
 import collarwright.plan.OrderTotals;
 import collarwright.plan.Plan;
@@ -197,6 +198,10 @@ public final class Traveller {
                     + ", through the strut's axis. Twist: from the hole at E1 to the hole at E2, about the strut; 0°: both"
                     + " holes are parallel.");
         });
+        if (job.strut().bins().isPresent()) {
+            flow.grid(BinTables.grid(plan));
+            flow.text(BinTable.rule());
+        }
         if (tables.ended()) {
             flow.grid(tables.ends());
             flow.text("From node: how far the cut end stands from the node, where the struts' axes meet. Which end goes"

@@ -62,6 +62,7 @@ public final class Planner {
         offerCollar(findings, frame);
         findings.addAll(NotMeasured.notes(job, book));
         HubPlay.note(new Plan(job, hubs, struts, book, checks, findings)).ifPresent(findings::add);
+        BinTable.note(job).ifPresent(findings::add);
         noLaser().ifPresent(findings::add);
         findings.sort(Comparator.comparing(Finding::level));
         return new Plan(job, hubs, struts, book, checks, findings);
