@@ -174,7 +174,10 @@ public final class Traveller {
         flow.page("Pattern " + pattern.id() + ", checks");
         flow.facts(new SeatTables(plan).facts(pattern));
         flow.grid(tables.why());
-        flow.points(HubPlay.consequences(plan, pattern));
+        List<String> consequences = HubPlay.consequences(plan, pattern);
+        if (!consequences.isEmpty()) {
+            flow.points(consequences);
+        }
         flow.grid(inspection.firstArticle());
         flow.grid(inspection.caliper());
         flow.grid(inspection.pins());

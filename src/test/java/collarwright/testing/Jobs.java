@@ -14,6 +14,7 @@ import collarwright.machining.Machine;
 import collarwright.machining.ProgramUnits;
 import collarwright.stock.Material;
 import collarwright.stock.RoundStock;
+import collarwright.strut.SizeBins;
 import collarwright.strut.SizeRule;
 import collarwright.strut.StrutSettings;
 import collarwright.strut.TieHole;
@@ -50,6 +51,8 @@ public final class Jobs {
     private Fit fit = Fit.REACH;
     private double nearestBand = StrictMath.toRadians(0.5);
     private Limits limits = Limits.DEFAULT;
+    private Optional<Integer> mostCutters = Optional.empty();
+    private Optional<SizeBins> bins = Optional.empty();
 
     /** The windbreak as described. */
     public static Jobs windbreak() {
@@ -184,6 +187,19 @@ public final class Jobs {
         return this;
     }
 
+    /** At most so many cutters. */
+    public Jobs mostCutters(int most) {
+        mostCutters = Optional.of(most);
+        return this;
+    }
+
+    /** Struts sorted by size: the stock has the diameter of the chosen bin, or of all. */
+    public Jobs bins(SizeBins sorted) {
+        bins = Optional.of(sorted);
+        strut = pipe("poles", sorted.chosen().map(sorted::bin).orElseGet(sorted::whole), Interval.of(3));
+        return this;
+    }
+
     /** Other limits. */
     public Jobs limits(Limits other) {
         limits = other;
@@ -202,9 +218,9 @@ public final class Jobs {
                 new Order(1, 3),
                 dome,
                 size,
-                new StrutSettings(strut, tieHole),
+                new StrutSettings(strut, tieHole, bins),
                 new HubSettings(collar, width, ring, ringWidth, Fix.TIE, endGap, rims),
-                new DrillingSettings(sorted, fit, nearestBand),
+                new DrillingSettings(sorted, fit, nearestBand, 0, mostCutters),
                 limits,
                 new Shop(press(), ProgramUnits.MM, cutting()));
     }
