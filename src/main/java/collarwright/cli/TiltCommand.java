@@ -1,5 +1,6 @@
 package collarwright.cli;
 
+import collarwright.collar.CollarBody;
 import collarwright.collar.RoundHole;
 import collarwright.collar.TiltReport;
 import collarwright.finding.Code;
@@ -7,6 +8,7 @@ import collarwright.finding.Finding;
 import collarwright.finding.JobException;
 import collarwright.finding.Level;
 import collarwright.finding.Where;
+import collarwright.geometry.Interval;
 import collarwright.units.Angles;
 import collarwright.units.Decimals;
 import collarwright.units.InchFractions;
@@ -16,6 +18,7 @@ import collarwright.units.Reading;
 import collarwright.units.Refusal;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -32,7 +35,8 @@ import picocli.CommandLine.Option;
         footer = {
             "",
             "Example:  tilt --strut \"40.2 mm\" --collar-od \"160 mm\" --wall \"5.1 mm\" --hole \"44 mm\"",
-            "          tilt --strut 0.922in --collar-od 4.5in --wall 0.337in --lean 15.86"
+            "          tilt --strut 0.922in --collar-od 4.5in --wall 0.337in --lean 15.86",
+            "          tilt --strut 40.2 --collar-od 160 --wall 5.1 --lean 11.64 --rack metric-hole-saws"
         })
 final class TiltCommand implements Callable<Integer> {
 
@@ -59,8 +63,17 @@ final class TiltCommand implements Callable<Integer> {
             description = "Size of the 45° chamfer that eases both rims; sharp rims without it.")
     private @Nullable String rims;
 
-    @ArgGroup(multiplicity = "1")
+    @ArgGroup(multiplicity = "0..1")
     private Asked asked = new Asked();
+
+    @Option(
+            names = "--rack",
+            paramLabel = "NAME",
+            description = "A rack of cutters: prints what each of them gives. May stand more than once, and alone.")
+    private List<String> racks = new ArrayList<>();
+
+    @Option(names = "--profiles", paramLabel = "FOLDER", description = "A folder of your own profiles.")
+    private @Nullable Path folder;
 
     @Option(names = "--units", paramLabel = "UNIT", description = "Unit of bare numbers: mm (default) or in.")
     private String units = "mm";
@@ -72,7 +85,7 @@ final class TiltCommand implements Callable<Integer> {
         this.terminal = terminal;
     }
 
-    /** What is asked: exactly one of the two. */
+    /** What is asked: one of the two; neither only beside a rack. */
     static final class Asked {
         @Option(names = "--hole", paramLabel = "LENGTH", description = "Hole diameter: prints the tilt limit.")
         private @Nullable String hole;
@@ -84,14 +97,26 @@ final class TiltCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Inputs inputs = read();
-        TiltReport.Sizes sizes = inputs.sizes();
-        TiltReport report = TiltReport.of(sizes);
-        terminal.print(json ? json(report, inputs) : text(report, inputs));
+        Optional<RackTilts> table = racks.isEmpty() ? Optional.empty() : Optional.of(table(inputs));
+        terminal.print(
+                json
+                        ? json(inputs, table)
+                        : text(inputs) + table.map(RackTilts::text).orElse(""));
         return 0;
     }
 
-    /** The sizes that were read. */
+    private RackTilts table(Inputs inputs) {
+        CollarBody body = new CollarBody(inputs.od() / 2, Interval.of(inputs.wall()), inputs.od(), inputs.rims());
+        return new RackTilts(
+                body, inputs.strut(), inputs.lean(), RackTilts.cutters(racks, Optional.ofNullable(folder)));
+    }
+
+    /** The sizes that were read; the hole is 0 where only a rack is asked for. */
     private record Inputs(double strut, double od, double wall, double rims, Optional<Double> lean, double hole) {
+        Optional<TiltReport> report() {
+            return hole > 0 ? Optional.of(TiltReport.of(sizes())) : Optional.empty();
+        }
+
         // Eased rims lie nearer together: the wall counts for that much less on either side.
         TiltReport.Sizes sizes() {
             return new TiltReport.Sizes(strut, hole, od / 2 - rims, wall - 2 * rims);
@@ -113,7 +138,17 @@ final class TiltCommand implements Callable<Integer> {
         double t = length("--wall", wall, findings);
         double c = rims == null ? 0 : length("--rims", rims, findings);
         Optional<String> leanText = Optional.ofNullable(asked.lean);
-        double hole = leanText.isPresent() ? 0 : length("--hole", String.valueOf(asked.hole), findings);
+        Optional<String> holeText = Optional.ofNullable(asked.hole);
+        double hole = holeText.map(text -> length("--hole", text, findings)).orElse(0.0);
+        if (leanText.isEmpty() && holeText.isEmpty() && racks.isEmpty()) {
+            findings.add(Finding.stop(
+                    Code.COMMAND_LINE,
+                    new Where.Part("tilt"),
+                    "--hole, --lean or --rack",
+                    "none of them",
+                    "add --hole LENGTH or --lean DEGREES",
+                    "or --rack NAME for a table"));
+        }
         Optional<Double> lean = leanText.map(text -> lean(text, findings));
         stopIfAny(findings);
         if (t >= od / 2) {
@@ -127,7 +162,7 @@ final class TiltCommand implements Callable<Integer> {
             if (!(hole < od - 2 * t)) {
                 findings.add(wrong("--lean", "a lean that a hole narrower than the bore allows", leanText.orElse("")));
             }
-        } else if (hole < d) {
+        } else if (holeText.isPresent() && hole < d) {
             findings.add(wrong("--hole", "a hole that the strut passes through, " + mm(d) + " or more", mm(hole)));
         } else if (hole >= od - 2 * t) {
             findings.add(wrong("--hole", "a hole narrower than the collar's bore, " + mm(od - 2 * t), mm(hole)));
@@ -184,7 +219,7 @@ final class TiltCommand implements Callable<Integer> {
         return Decimals.fixed(length, 3) + " mm (" + InchFractions.decimal(length, 4) + ")";
     }
 
-    private static String text(TiltReport report, Inputs inputs) {
+    private static String text(Inputs inputs) {
         StringBuilder text = new StringBuilder();
         line(text, "strut", both(inputs.strut()));
         line(text, "collar", both(inputs.od()) + " outside, wall " + both(inputs.wall()));
@@ -192,15 +227,19 @@ final class TiltCommand implements Callable<Integer> {
             line(text, "rims", "eased, " + both(inputs.rims()) + " × 45°");
         }
         inputs.lean().ifPresent(lean -> line(text, "needed lean", degrees(lean)));
+        inputs.report().ifPresent(report -> lines(text, report, inputs));
+        text.append((inputs.rims() > 0 ? "" : "Sharp rims are assumed. ")
+                + "Drill and measure a test piece before a batch.\n");
+        return text.toString();
+    }
+
+    private static void lines(StringBuilder text, TiltReport report, Inputs inputs) {
         line(text, inputs.lean().isPresent() ? "hole needed" : "hole", both(inputs.hole()));
         line(text, "tilt limit", degrees(report.tiltLimit()));
         line(text, "contact", report.beside() ? "inner rim, beside the mid-plane" : "both rims, on the mid-plane");
         line(text, "0.1 mm more hole", signed(report.perHole()));
         line(text, "0.1 mm more strut", signed(report.perStrut()));
         line(text, "0.1 mm more wall", signed(report.perWall()));
-        text.append((inputs.rims() > 0 ? "" : "Sharp rims are assumed. ")
-                + "Drill and measure a test piece before a batch.\n");
-        return text.toString();
     }
 
     private static void line(StringBuilder text, String name, String value) {
@@ -216,19 +255,22 @@ final class TiltCommand implements Callable<Integer> {
         return (degrees >= 0 ? "+" : "") + Decimals.fixed(degrees, 3) + "°";
     }
 
-    private static String json(TiltReport report, Inputs inputs) {
+    private static String json(Inputs inputs, Optional<RackTilts> table) {
         ObjectNode node = new ObjectMapper().createObjectNode();
         node.put("strutMm", inputs.strut());
         node.put("collarOdMm", inputs.od());
         node.put("wallMm", inputs.wall());
         node.put("rimsMm", inputs.rims());
         inputs.lean().ifPresent(lean -> node.put("neededLeanDeg", Angles.degrees(lean)));
-        node.put("holeMm", inputs.hole());
-        node.put("tiltLimitDeg", Angles.degrees(report.tiltLimit()));
-        node.put("contactBesideMidPlane", report.beside());
-        node.put("degPerTenthMmHole", Angles.degrees(report.perHole()));
-        node.put("degPerTenthMmStrut", Angles.degrees(report.perStrut()));
-        node.put("degPerTenthMmWall", Angles.degrees(report.perWall()));
+        inputs.report().ifPresent(report -> {
+            node.put("holeMm", inputs.hole());
+            node.put("tiltLimitDeg", Angles.degrees(report.tiltLimit()));
+            node.put("contactBesideMidPlane", report.beside());
+            node.put("degPerTenthMmHole", Angles.degrees(report.perHole()));
+            node.put("degPerTenthMmStrut", Angles.degrees(report.perStrut()));
+            node.put("degPerTenthMmWall", Angles.degrees(report.perWall()));
+        });
+        table.ifPresent(t -> t.json(node.putArray("rack")));
         return node.toPrettyString().replace(System.lineSeparator(), "\n") + "\n";
     }
 }

@@ -78,6 +78,8 @@ public enum Code {
 
     /** No cutter of the racks lets the strut reach its angle. */
     HOLE_NO_CUTTER(Outcome.PLAN),
+    /** What a limit on the number of cutters costs. */
+    CUTTERS_FEW(Outcome.PLAN),
     /** The hole is as wide as the collar's bore. */
     HOLE_TOO_WIDE(Outcome.PLAN),
     /** A hole lets the strut lean further than it needs to. */
@@ -90,6 +92,10 @@ public enum Code {
     HUB_MISS(Outcome.PLAN),
     /** How many patterns are shared, and what it costs. */
     PATTERNS_SHARED(Outcome.PLAN),
+    /** How far a hub can move before its struts bind. */
+    HUB_MOVEMENT(Outcome.PLAN),
+    /** Which bin of natural stock a job drills. */
+    STRUT_BINS(Outcome.PLAN),
     /** The web between two holes. */
     WEB_BETWEEN_HOLES(Outcome.PLAN),
     /** The web between a hole and the collar's edge. */

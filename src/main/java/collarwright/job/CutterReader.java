@@ -79,9 +79,12 @@ final class CutterReader {
         // Read in any case, so that its keys are known and their faults are told.
         Optional<Form> form =
                 form(table, kind.orElse(CutterKind.HOLE_SAW), size.stream().toList());
-        return kind.isEmpty() || size.isEmpty() || form.isEmpty()
+        KeyView mark = table.key("marked");
+        // A size that could not be read has had its finding; its name is not held against it.
+        Optional<List<MarkedSize>> marked = size.flatMap(s -> MarkedSize.of(mark, List.of(s)));
+        return kind.isEmpty() || marked.isEmpty() || form.isEmpty()
                 ? Optional.empty()
-                : Optional.of(form.get().cutter(kind.get(), size.get(), "in the job"));
+                : Optional.of(form.get().cutter(kind.get(), marked.get().get(0), "in the job"));
     }
 
     private static List<Cutter> series(TableView row, CutterKind kind, String rack) {
@@ -92,9 +95,12 @@ final class CutterReader {
         }
         sizes.addAll(steps(row, !listed.present()));
         Optional<Form> form = form(row, kind, sizes);
-        return form.map(f ->
-                        sizes.stream().map(size -> f.cutter(kind, size, rack)).toList())
-                .orElse(List.of());
+        Optional<List<MarkedSize>> marked = MarkedSize.of(row.key("marked"), sizes);
+        return form.isEmpty() || marked.isEmpty()
+                ? List.of()
+                : marked.get().stream()
+                        .map(size -> form.get().cutter(kind, size, rack))
+                        .toList();
     }
 
     private static List<Length> steps(TableView row, boolean needed) {
@@ -192,15 +198,15 @@ final class CutterReader {
             double minRpm,
             double maxRpm) {
 
-        Cutter cutter(CutterKind kind, Length size, String rack) {
-            double mm = size.mm();
+        Cutter cutter(CutterKind kind, MarkedSize size, String rack) {
+            double mm = size.size().mm();
             double point = mm / 2 / StrictMath.tan(pointAngle / 2);
             double lead = givenLead.orElse(kind == CutterKind.TWIST ? point : usualLead);
             Interval drilled = asDrilled.orElse(Interval.of(mm));
             return new Cutter(
-                    id(kind, size),
+                    size.id(kind),
                     kind,
-                    size.stamped(),
+                    size.marked(),
                     mm,
                     drilled,
                     asDrilled.isPresent(),
@@ -210,11 +216,6 @@ final class CutterReader {
                     maxRpm,
                     rack);
         }
-    }
-
-    private static String id(CutterKind kind, Length size) {
-        String plain = size.stamped().replace(" mm", "").replace(" in", "in");
-        return (kind == CutterKind.TWIST ? "TW-" : "HS-") + plain;
     }
 
     private static Map<String, CutterKind> kinds() {

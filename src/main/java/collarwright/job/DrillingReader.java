@@ -6,6 +6,7 @@ import collarwright.tooling.DrillingSettings;
 import collarwright.tooling.Fit;
 import collarwright.tooling.SharingLimits;
 import collarwright.units.Length;
+import collarwright.units.Quoted;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -21,6 +22,9 @@ final class DrillingReader {
 
     /** How much wider than the thickest strut a hole has to be. Our choice, no source. */
     private static final double LEAST_CLEARANCE = 0.3;
+
+    /** More than anybody changes in one job. Our choice, no source. */
+    private static final int MOST_CUTTERS = 99;
 
     private final TableView table;
     private final Profiles profiles;
@@ -59,6 +63,8 @@ final class DrillingReader {
         Map<String, Cutter> cutters = new LinkedHashMap<>();
         KeyView clearanceKey = table.key("least-clearance");
         Optional<Double> clearance = clearanceKey.length(Length.Zero.ALLOWED).map(Length::mm);
+        KeyView mostKey = table.key("most-cutters");
+        Optional<Integer> most = mostKey.wholeNumber(1, MOST_CUTTERS);
         KeyView rackKey = table.key("rack");
         KeyView addKey = table.key("add");
         KeyView removeKey = table.key("remove");
@@ -70,6 +76,7 @@ final class DrillingReader {
         removeKey.items().forEach(item -> remove(item, cutters));
         if (cutters.isEmpty()
                 || faulty
+                || (mostKey.present() && most.isEmpty())
                 || (fitKey.present() && fit.isEmpty())
                 || (patternsKey.present() && patterns.isEmpty())
                 || (clearanceKey.present() && clearance.isEmpty())) {
@@ -82,7 +89,8 @@ final class DrillingReader {
                 fit.orElse(Fit.REACH),
                 nearestBand,
                 clearance.orElse(LEAST_CLEARANCE),
-                patterns.filter(yes -> yes).map(yes -> shared)));
+                patterns.filter(yes -> yes).map(yes -> shared),
+                most));
     }
 
     private void noCutter(KeyView rackKey, KeyView addKey, Map<String, Cutter> cutters) {
@@ -95,7 +103,6 @@ final class DrillingReader {
     private void later() {
         KeyView flip = table.key("flip");
         flip.flag().filter(on -> on).ifPresent(on -> flip.notInThisVersion("flip = false", "write flip = false"));
-        table.later("most-cutters", "take it out; every cutter of the racks may be used");
     }
 
     private void rack(KeyView item, Map<String, Cutter> cutters) {
@@ -124,6 +131,10 @@ final class DrillingReader {
     }
 
     private void remove(KeyView item, Map<String, Cutter> cutters) {
+        if (item.isText() && item.text().filter(MarkedSize::isName).isPresent()) {
+            removeNamed(item, item.text().orElseThrow(), cutters);
+            return;
+        }
         Optional<Length> size = item.length(Length.Zero.REFUSED);
         if (size.isEmpty()) {
             faulty = true;
@@ -147,5 +158,18 @@ final class DrillingReader {
             faulty = true;
         }
         gone.forEach(cutters::remove);
+    }
+
+    // What is stamped on a cutter may be a name in place of a size, such as #7 or F.
+    private void removeNamed(KeyView item, String name, Map<String, Cutter> cutters) {
+        boolean gone = cutters.values().removeIf(c -> c.marked().equals(name));
+        if (!gone && !faulty) {
+            item.stop(
+                    Code.JOB_UNKNOWN_WORD,
+                    "what is stamped on a cutter in the racks",
+                    Quoted.text(name),
+                    "name the rack that has it, such as number-letter-twist, or take it out");
+        }
+        faulty |= !gone;
     }
 }

@@ -15,6 +15,9 @@ import java.util.stream.Collectors;
  */
 final class Revisions {
 
+    /** Choices that came later; a job that does not make them keeps the revision it had before they were there. */
+    private static final Set<String> LATER = Set.of("mostCutters", "bins");
+
     private Revisions() {}
 
     /**
@@ -84,9 +87,9 @@ final class Revisions {
             // Printed as usual, or no trial piece, is as good as nothing said: such jobs keep the revision they had
             // before there was a choice.
             Object value = read(whole, component);
-            boolean said = !value.equals(SheetSettings.USUAL)
-                    && !(name.equals("trialPiece") && value.equals(Optional.empty()));
-            if (!name.equals("source") && !name.equals("revision") && said) {
+            boolean unsaid =
+                    value.equals(SheetSettings.USUAL) || (LATER.contains(name) && value.equals(Optional.empty()));
+            if (!name.equals("source") && !name.equals("revision") && !unsaid) {
                 text.append(name).append('=').append(canonical(value)).append(';');
             }
         }

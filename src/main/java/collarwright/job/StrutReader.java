@@ -2,6 +2,7 @@ package collarwright.job;
 
 import collarwright.finding.Code;
 import collarwright.stock.RoundStock;
+import collarwright.strut.SizeBins;
 import collarwright.strut.StrutSettings;
 import collarwright.strut.TieHole;
 import java.util.Optional;
@@ -30,12 +31,15 @@ final class StrutReader {
      */
     Optional<StrutSettings> read() {
         MeasuredStock measured = MeasuredStock.in(table);
-        Optional<RoundStock> stock = measured.on(stock());
+        BinReader binned = new BinReader(table);
+        Optional<RoundStock> whole = measured.on(stock());
+        Optional<Optional<SizeBins>> bins = binned.read(whole);
+        Optional<RoundStock> stock = whole.map(s -> BinReader.sorted(s, bins.orElse(Optional.empty())));
         KeyView holeKey = table.key("tie-hole");
         Optional<TieHole> hole = holeKey.present() ? hole(holeKey, stock) : Optional.empty();
-        return stock.isEmpty() || (holeKey.present() && hole.isEmpty())
+        return stock.isEmpty() || bins.isEmpty() || (holeKey.present() && hole.isEmpty())
                 ? Optional.empty()
-                : Optional.of(new StrutSettings(stock.get(), hole));
+                : Optional.of(new StrutSettings(stock.get(), hole, bins.get()));
     }
 
     private Optional<RoundStock> stock() {

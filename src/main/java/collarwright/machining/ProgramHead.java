@@ -1,5 +1,6 @@
 package collarwright.machining;
 
+import collarwright.tooling.Cutter;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.List;
@@ -63,12 +64,17 @@ final class ProgramHead {
     private List<String> tool() {
         var cutter = task.cutter();
         return List.of(
-                "TOOL " + cutter.id() + ", " + cutter.kind().title() + " " + cutter.marked() + ", tip "
+                "TOOL " + cutter.id() + ", " + cutter.kind().title() + " " + marked(cutter) + ", tip "
                         + length(cutter.lead()) + " below its edge",
                 "SPINDLE " + task.cut().rpm() + " rpm, FEED "
                         + Decimals.fixed(
                                 task.cut().feedMmPerMin() / settings.units().millimetres(), 2)
                         + " " + settings.units().symbol() + "/min");
+    }
+
+    // A # begins a parameter in a program, and is no letter of it anywhere else.
+    private static String marked(Cutter cutter) {
+        return cutter.marked().replace("#", "No. ");
     }
 
     private List<String> cautions() {

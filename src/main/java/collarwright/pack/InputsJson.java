@@ -7,6 +7,7 @@ import collarwright.geometry.Interval;
 import collarwright.job.Job;
 import collarwright.job.Limits;
 import collarwright.stock.RoundStock;
+import collarwright.strut.SizeBins;
 import collarwright.strut.SizeRule;
 import collarwright.strut.StrutSettings;
 import collarwright.strut.TieHole;
@@ -80,6 +81,15 @@ final class InputsJson {
             interval("od", "Mm", stock.od());
             out.flag("measured", stock.odMeasured());
             out.number("strainLimitPercent", 100 * stock.material().strainLimit());
+            if (strut.bins().isPresent()) {
+                SizeBins bins = strut.bins().get();
+                out.numbers(
+                        "binLimitsMm",
+                        bins.limits().stream().mapToDouble(d -> d).toArray());
+                if (bins.chosen().isPresent()) {
+                    out.whole("bin", bins.chosen().get());
+                }
+            }
             if (strut.tieHole().isPresent()) {
                 TieHole hole = strut.tieHole().get();
                 out.row("tieHole", () -> {
@@ -144,6 +154,9 @@ final class InputsJson {
         out.text("fit", drilling.fit() == Fit.REACH ? "reach" : "nearest");
         out.degrees("nearestBandDeg", drilling.nearestBand());
         out.number("leastClearanceMm", drilling.leastClearance());
+        if (drilling.mostCutters().isPresent()) {
+            out.whole("mostCutters", drilling.mostCutters().get());
+        }
         out.rows("cutters", drilling.cutters(), this::cutter);
     }
 

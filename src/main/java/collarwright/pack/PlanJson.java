@@ -51,6 +51,7 @@ public final class PlanJson {
             if (plan.assembly().isPresent()) {
                 new AssemblyJson(out, plan).write(plan.assembly().get());
             }
+            new BinsJson(out).write(plan);
             out.rows("stock", StockNeed.of(plan), need -> stock(out, need));
             out.rows("programs", programs, program -> program(out, program));
             new ChecksJson(out).write(plan);

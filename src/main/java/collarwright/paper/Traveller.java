@@ -13,6 +13,8 @@ import collarwright.picture.StripPicture;
 import collarwright.picture.StrutPicture;
 import collarwright.picture.TierPicture;
 import collarwright.plan.BearingWords;
+import collarwright.plan.BinTable;
+import collarwright.plan.HubPlay;
 import collarwright.plan.OrderTotals;
 import collarwright.plan.Plan;
 import collarwright.tooling.Hole;
@@ -194,6 +196,10 @@ public final class Traveller {
         if (plan.book().sharing().isPresent()) {
             flow.grid(tables.sharing());
         }
+        List<String> consequences = HubPlay.consequences(plan, pattern);
+        if (!consequences.isEmpty()) {
+            flow.points(consequences);
+        }
         flow.grid(inspection.firstArticle());
         flow.grid(inspection.caliper());
         flow.grid(inspection.pins());
@@ -217,6 +223,10 @@ public final class Traveller {
                     + ", through the strut's axis. Twist: from the hole at E1 to the hole at E2, about the strut; 0°: both"
                     + " holes are parallel.");
         });
+        if (job.strut().bins().isPresent()) {
+            flow.grid(BinTables.grid(plan));
+            flow.text(BinTable.rule());
+        }
         if (tables.ended()) {
             flow.grid(tables.ends());
             flow.text("From node: how far the cut end stands from the node, where the struts' axes meet. Which end goes"

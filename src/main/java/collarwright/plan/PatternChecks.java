@@ -164,7 +164,6 @@ final class PatternChecks {
                 hole -> new Check.Limits(OptionalDouble.empty(), 0, GEOMETRY),
                 new HoleCheck.Words(
                         this::at,
-                        hole -> List.of(
-                                "the strut binds before it has its angle: use fit = \"reach\", or ease the rims by hand")));
+                        hole -> List.of(HubPlay.shortOf(hole(hole)), "use fit = \"reach\", or ease the rims by hand")));
     }
 }

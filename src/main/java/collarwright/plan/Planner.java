@@ -14,10 +14,6 @@ import collarwright.stock.Material;
 import collarwright.stock.RoundStock;
 import collarwright.strut.StrutLayout;
 import collarwright.strut.StrutType;
-import collarwright.tooling.Cutter;
-import collarwright.tooling.Fit;
-import collarwright.tooling.HoleNeed;
-import collarwright.tooling.HoleSize;
 import collarwright.tooling.PatternBook;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
@@ -25,7 +21,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 
 /** Runs the stages of a job one after another, checks what comes out, and gathers all findings. */
 public final class Planner {
@@ -78,6 +73,9 @@ public final class Planner {
         checks.forEach(c -> c.finding().ifPresent(findings::add));
         offerCollar(findings, frame);
         findings.addAll(NotMeasured.notes(job, book));
+        HubPlay.note(new Plan(job, hubs, struts, book, assembly, checks, findings))
+                .ifPresent(findings::add);
+        BinTable.note(job).ifPresent(findings::add);
         noLaser().ifPresent(findings::add);
         findings.sort(Comparator.comparing(Finding::level));
         return new Plan(job, hubs, struts, book, assembly, checks, findings);
@@ -95,55 +93,12 @@ public final class Planner {
             return PatternBook.unsized(hubs);
         }
         PatternBook book = PatternBook.of(hubs, struts, hub, job.strut().stock().od(), job.drilling());
+        CutterNotes notes = new CutterNotes(job);
+        notes.limited(book).ifPresent(findings::add);
         book.sizes().stream()
                 .filter(s -> s.size().cutter().isEmpty())
-                .forEach(s -> findings.add(noCutter(s.place(), s.size())));
+                .forEach(s -> findings.add(notes.noCutter(s.place(), s.size())));
         return book;
-    }
-
-    private Finding noCutter(String where, HoleSize size) {
-        double bore = 2 * size.need().body().leastInnerRadius();
-        if (!(size.required() < bore)) {
-            return Finding.stop(
-                    Code.HOLE_TOO_WIDE,
-                    new Where.Part(where),
-                    "a hole narrower than the collar's bore, " + Decimals.fixed(bore, 2) + " mm",
-                    "no such hole lets the strut reach its angle",
-                    "take a wider collar pipe or a thinner strut");
-        }
-        double wanted = wanted(size);
-        return Finding.stop(
-                Code.HOLE_NO_CUTTER,
-                new Where.Part(where),
-                "a cutter of at least " + Decimals.fixed(wanted, 2) + " mm as drilled, below " + Decimals.fixed(bore, 2)
-                        + " mm",
-                "the nearest are " + nearestTwo(wanted),
-                "add a cutter of " + Decimals.fixed(StrictMath.ceil(wanted * 10) / 10, 1)
-                        + " mm or a little more to the rack",
-                "or take a thinner strut or a thinner collar wall");
-    }
-
-    // The least size that the rule of choice takes: under nearest it may come up short by the band.
-    private double wanted(HoleSize size) {
-        if (job.drilling().fit() == Fit.REACH) {
-            return StrictMath.max(
-                    size.required(), size.need().strut().max() + job.drilling().leastClearance());
-        }
-        HoleNeed need = size.need();
-        double lean = StrictMath.max(0, need.lean() - job.drilling().nearestBand());
-        double inBand = need.body()
-                .required(need.strut().nominal(), lean, need.body().bearing().nominal());
-        return StrictMath.max(need.strut().max() + job.drilling().leastClearance(), inBand);
-    }
-
-    private String nearestTwo(double required) {
-        return job.drilling().cutters().stream()
-                .sorted(Comparator.comparingDouble(
-                        (Cutter c) -> StrictMath.abs(c.asDrilled().nominal() - required)))
-                .limit(2)
-                .sorted(Comparator.comparingDouble((Cutter c) -> c.asDrilled().nominal()))
-                .map(c -> c.kind().title() + " " + c.marked() + " (" + c.rack() + ")")
-                .collect(Collectors.joining(" and "));
     }
 
     private List<Check> strutChecks(StrutLayout struts) {

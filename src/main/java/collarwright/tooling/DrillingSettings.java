@@ -14,26 +14,35 @@ import java.util.Optional;
  * @param leastClearance how much wider than the thickest strut every hole has to be, 0 or more: a strut that hardly leans
  *     must still go in by hand
  * @param shared how far hub types may differ that share a pattern; empty if every hub type has its own
+ * @param mostCutters how many different cutters a job may use, 1 or more; empty for any number
  */
 public record DrillingSettings(
-        List<Cutter> cutters, Fit fit, double nearestBand, double leastClearance, Optional<SharingLimits> shared) {
-    /** Checks the band and the clearance and keeps the list. */
+        List<Cutter> cutters,
+        Fit fit,
+        double nearestBand,
+        double leastClearance,
+        Optional<SharingLimits> shared,
+        Optional<Integer> mostCutters) {
+    /** Checks the numbers and keeps the list. */
     public DrillingSettings {
         cutters = List.copyOf(cutters);
         if (cutters.isEmpty() || !(nearestBand >= 0) || !(leastClearance >= 0)) {
             throw new IllegalArgumentException("a shop needs a cutter, and a band and a clearance of 0 or more");
         }
+        if (mostCutters.isPresent() && mostCutters.get() < 1) {
+            throw new IllegalArgumentException("at most " + mostCutters.get() + " cutters");
+        }
     }
 
     /**
-     * Settings without a least clearance.
+     * Settings without a least clearance, for any number of cutters.
      *
      * @param cutters the shop's cutters, ascending
      * @param fit the rule of choice
      * @param nearestBand an angle
      */
     public DrillingSettings(List<Cutter> cutters, Fit fit, double nearestBand) {
-        this(cutters, fit, nearestBand, 0, Optional.empty());
+        this(cutters, fit, nearestBand, 0, Optional.empty(), Optional.empty());
     }
 
     /**
@@ -43,11 +52,20 @@ public record DrillingSettings(
      * @return the settings, cutters in the order of their new sizes
      */
     public DrillingSettings wider(Interval oversize) {
-        List<Cutter> all = cutters.stream()
+        return with(cutters.stream()
                 .map(c -> c.wider(oversize))
                 .sorted(Comparator.comparingDouble((Cutter c) -> c.asDrilled().nominal())
                         .thenComparing(Cutter::id))
-                .toList();
-        return new DrillingSettings(all, fit, nearestBand, leastClearance, shared);
+                .toList());
+    }
+
+    /**
+     * The same rules for other cutters.
+     *
+     * @param others the cutters, ascending
+     * @return settings that differ in nothing else
+     */
+    public DrillingSettings with(List<Cutter> others) {
+        return new DrillingSettings(others, fit, nearestBand, leastClearance, shared, mostCutters);
     }
 }

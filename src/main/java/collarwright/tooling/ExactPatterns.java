@@ -11,7 +11,9 @@ import collarwright.units.Decimals;
 import collarwright.units.Ids;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /** One pattern for every hub type. */
 final class ExactPatterns {
@@ -19,24 +21,18 @@ final class ExactPatterns {
     private ExactPatterns() {}
 
     static PatternBook book(Hubs hubs, CollarBody body, Interval strut, DrillingSettings drilling, Heights heights) {
-        List<HoleSize> byEnd = new ArrayList<>();
+        List<CutterNeed> needs = needs(hubs, body, strut, drilling);
+        List<HoleSize> byEnd = byEnd(hubs, body, strut, CutterChoice.narrowed(needs, drilling));
         List<PatternBook.Sized> sizes = new ArrayList<>();
-        for (var shape : hubs.strutShapes()) {
-            int type = byEnd.size() / 2;
-            HoleSize first = size(shape.axialA(), body, strut, drilling);
-            byEnd.add(first);
-            sizes.add(new PatternBook.Sized(place(type, shape.axialA()), first));
-            if (shape.axialA() == shape.axialB()) {
-                byEnd.add(first);
-            } else {
-                HoleSize second = size(shape.axialB(), body, strut, drilling);
-                byEnd.add(second);
-                sizes.add(new PatternBook.Sized(place(type, shape.axialB()), second));
+        for (int end = 0; end < byEnd.size(); end++) {
+            if (end % 2 == 0 || !byEnd.get(end).equals(byEnd.get(end - 1))) {
+                sizes.add(new PatternBook.Sized(
+                        place(end / 2, byEnd.get(end).need().lean()), byEnd.get(end)));
             }
         }
         boolean complete = byEnd.stream().allMatch(s -> s.cutter().isPresent());
         List<Pattern> patterns = complete ? patterns(hubs, byEnd, body, heights) : List.of();
-        return new PatternBook(sizes, patterns, placements(hubs), Optional.empty());
+        return new PatternBook(sizes, patterns, placements(hubs), Optional.empty(), needs);
     }
 
     static List<Placement> placements(Hubs hubs) {
@@ -50,6 +46,29 @@ final class ExactPatterns {
     private static String place(int type, double axialAngle) {
         return "hole for strut " + Ids.letters('S', type) + " (axial angle "
                 + Decimals.fixed(Angles.degrees(StrictMath.abs(axialAngle)), 2) + "°)";
+    }
+
+    static List<HoleSize> byEnd(Hubs hubs, CollarBody body, Interval strut, DrillingSettings drilling) {
+        List<HoleSize> byEnd = new ArrayList<>();
+        for (var shape : hubs.strutShapes()) {
+            HoleSize first = size(shape.axialA(), body, strut, drilling);
+            byEnd.add(first);
+            byEnd.add(shape.axialA() == shape.axialB() ? first : size(shape.axialB(), body, strut, drilling));
+        }
+        return byEnd;
+    }
+
+    // One need for each lean that occurs, the least first, with the number of its holes in one dome.
+    private static List<CutterNeed> needs(Hubs hubs, CollarBody body, Interval strut, DrillingSettings drilling) {
+        Map<Double, Integer> holes = new TreeMap<>();
+        for (var shape : hubs.strutShapes()) {
+            // + 0.0: a lean of -0 is one of 0.
+            holes.merge(StrictMath.abs(shape.axialA()) + 0.0, shape.count(), Integer::sum);
+            holes.merge(StrictMath.abs(shape.axialB()) + 0.0, shape.count(), Integer::sum);
+        }
+        List<CutterNeed> needs = new ArrayList<>();
+        holes.forEach((lean, count) -> needs.add(CutterNeed.of(new HoleNeed(body, strut, lean), count, drilling)));
+        return needs;
     }
 
     private static HoleSize size(double axialAngle, CollarBody body, Interval strut, DrillingSettings drilling) {

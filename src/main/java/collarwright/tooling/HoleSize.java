@@ -2,7 +2,6 @@ package collarwright.tooling;
 
 import collarwright.collar.CollarBody;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 
 /**
@@ -34,38 +33,40 @@ public record HoleSize(HoleNeed need, double required, Optional<Cutter> cutter) 
      * @return the size
      */
     static HoleSize choose(HoleNeed need, double required, DrillingSettings drilling) {
-        CollarBody body = need.body();
-        if (required == Double.POSITIVE_INFINITY) {
-            return new HoleSize(need, required, Optional.empty());
-        }
-        double easy = need.strut().max() + drilling.leastClearance();
-        Optional<Cutter> cutter = drilling.fit() == Fit.REACH
-                ? reach(StrictMath.max(required, easy), body, drilling.cutters())
-                : nearest(need, drilling);
+        Comparator<Cutter> order = Comparator.comparingDouble(
+                        (Cutter c) -> c.asDrilled().nominal())
+                .thenComparing(Cutter::id);
+        Optional<Cutter> cutter = drilling.cutters().stream()
+                .filter(c -> fits(need, required, c, drilling))
+                .min(
+                        drilling.fit() == Fit.REACH
+                                ? order
+                                : Comparator.comparingDouble((Cutter c) -> StrictMath.abs(limit(need, c) - need.lean()))
+                                        .thenComparing(order));
         return new HoleSize(need, required, cutter);
     }
 
-    private static Optional<Cutter> reach(double required, CollarBody body, List<Cutter> cutters) {
-        return cutters.stream()
-                .filter(c -> c.asDrilled().min() >= required && passes(c, body))
-                .min(Comparator.comparingDouble((Cutter c) -> c.asDrilled().nominal())
-                        .thenComparing(Cutter::id));
+    /** The least hole under {@link Fit#REACH}: one that also lets a strut which hardly leans in by hand. */
+    static double reaching(HoleNeed need, double required, DrillingSettings drilling) {
+        return StrictMath.max(required, easy(need, drilling));
     }
 
-    private static boolean passes(Cutter cutter, CollarBody body) {
-        return cutter.asDrilled().max() < 2 * body.leastInnerRadius();
+    private static double easy(HoleNeed need, DrillingSettings drilling) {
+        return need.strut().max() + drilling.leastClearance();
     }
 
-    // Nearest in angle; short of the need by no more than the band, and wide enough for the thickest
-    // strut to go in.
-    private static Optional<Cutter> nearest(HoleNeed need, DrillingSettings drilling) {
-        return drilling.cutters().stream()
-                .filter(c ->
-                        c.asDrilled().min() >= need.strut().max() + drilling.leastClearance() && passes(c, need.body()))
-                .filter(c -> limit(need, c) >= need.lean() - drilling.nearestBand())
-                .min(Comparator.comparingDouble((Cutter c) -> StrictMath.abs(limit(need, c) - need.lean()))
-                        .thenComparing(c -> c.asDrilled().nominal())
-                        .thenComparing(Cutter::id));
+    // Narrower than the bore, and under reach wide enough for the worst case; under nearest wide enough for the
+    // thickest
+    // strut to go in, and short of the need by no more than the band.
+    static boolean fits(HoleNeed need, double required, Cutter cutter, DrillingSettings drilling) {
+        if (required == Double.POSITIVE_INFINITY
+                || cutter.asDrilled().max() >= 2 * need.body().leastInnerRadius()) {
+            return false;
+        }
+        double least = cutter.asDrilled().min();
+        return drilling.fit() == Fit.REACH
+                ? least >= reaching(need, required, drilling)
+                : least >= easy(need, drilling) && limit(need, cutter) >= need.lean() - drilling.nearestBand();
     }
 
     /**

@@ -23,15 +23,21 @@ import java.util.TreeMap;
  * @param patterns in the order of their first nodes; empty if a hole has no cutter
  * @param placements how the hubs of each type sit on their pattern, by hub type
  * @param sharing what is saved and what it costs where hub types share patterns
+ * @param needs what all holes ask of the cutters
  */
 public record PatternBook(
-        List<Sized> sizes, List<Pattern> patterns, List<Placement> placements, Optional<Sharing> sharing) {
+        List<Sized> sizes,
+        List<Pattern> patterns,
+        List<Placement> placements,
+        Optional<Sharing> sharing,
+        List<CutterNeed> needs) {
 
     /** Keeps the lists. */
     public PatternBook {
         sizes = List.copyOf(sizes);
         patterns = List.copyOf(patterns);
         placements = List.copyOf(placements);
+        needs = List.copyOf(needs);
     }
 
     /**
@@ -56,6 +62,19 @@ public record PatternBook(
     }
 
     /**
+     * Sizes the holes for both ends of each strut type.
+     *
+     * @param hubs the hubs
+     * @param body the collar
+     * @param strut strut diameter with its limits
+     * @param drilling cutters and the rule of choice
+     * @return end a before end b, in the order of the strut types
+     */
+    public static List<HoleSize> byEnd(Hubs hubs, CollarBody body, Interval strut, DrillingSettings drilling) {
+        return ExactPatterns.byEnd(hubs, body, strut, drilling);
+    }
+
+    /**
      * Sizes the holes and lays out one pattern for every hub type, even if the job shares them.
      *
      * @param hubs the hubs
@@ -75,7 +94,7 @@ public record PatternBook(
      * @return hub types with patterns of their own, none of which is laid out
      */
     public static PatternBook unsized(Hubs hubs) {
-        return new PatternBook(List.of(), List.of(), ExactPatterns.placements(hubs), Optional.empty());
+        return new PatternBook(List.of(), List.of(), ExactPatterns.placements(hubs), Optional.empty(), List.of());
     }
 
     /**
@@ -95,18 +114,20 @@ public record PatternBook(
         }
         SharedPatterns.Laid laid =
                 SharedPatterns.lay(hubs, struts, hub, drilling.shared().get(), strut);
+        List<CutterNeed> needs = laid.cutterNeeds(hubs, drilling);
+        DrillingSettings narrowed = CutterChoice.narrowed(needs, drilling);
         List<Sized> sizes = new ArrayList<>();
         for (int i = 0; i < laid.needs().size(); i++) {
             for (int hole = 0; hole < laid.needs().get(i).size(); hole++) {
                 String place = "pattern " + Ids.letters('C', i) + " / hole " + (hole + 1);
                 HoleNeed need = laid.needs().get(i).get(hole);
                 sizes.add(new Sized(
-                        place, HoleSize.choose(need, laid.required().get(i).get(hole), drilling)));
+                        place, HoleSize.choose(need, laid.required().get(i).get(hole), narrowed)));
             }
         }
         boolean complete = sizes.stream().allMatch(s -> s.size().cutter().isPresent());
         List<Pattern> patterns = complete ? patterns(hubs, laid, sizes, hub.body()) : List.of();
-        return new PatternBook(sizes, patterns, laid.placements(), Optional.of(laid.sharing()));
+        return new PatternBook(sizes, patterns, laid.placements(), Optional.of(laid.sharing()), needs);
     }
 
     private static List<Pattern> patterns(Hubs hubs, SharedPatterns.Laid laid, List<Sized> sizes, CollarBody body) {
@@ -120,12 +141,7 @@ public record PatternBook(
                 holes.add(sizes.get(next).size().at(hole + 1, azimuth).at(hole + 1, azimuth, height));
                 next++;
             }
-            int count = 0;
-            for (int type = 0; type < hubs.types().size(); type++) {
-                count += laid.placements().get(type).pattern() == i
-                        ? hubs.types().get(type).count()
-                        : 0;
-            }
+            int count = laid.collars(hubs, i);
             patterns.add(new Pattern(Ids.letters('C', i), count, holes, fingerprint(body, holes)));
         }
         return patterns;

@@ -66,7 +66,34 @@ final class SharedPatterns {
             List<List<HoleNeed>> needs,
             List<List<Double>> required,
             List<Placement> placements,
-            Sharing sharing) {}
+            Sharing sharing) {
+
+        /** What the holes ask of the cutters, each with the number of its holes in one dome. */
+        List<CutterNeed> cutterNeeds(Hubs hubs, DrillingSettings drilling) {
+            List<CutterNeed> all = new ArrayList<>();
+            for (int pattern = 0; pattern < needs.size(); pattern++) {
+                for (int hole = 0; hole < needs.get(pattern).size(); hole++) {
+                    all.add(CutterNeed.of(
+                            needs.get(pattern).get(hole),
+                            required.get(pattern).get(hole),
+                            collars(hubs, pattern),
+                            drilling));
+                }
+            }
+            return all;
+        }
+
+        /** Collars of a pattern in one dome. */
+        int collars(Hubs hubs, int pattern) {
+            int count = 0;
+            for (int type = 0; type < placements.size(); type++) {
+                count += placements.get(type).pattern() == pattern
+                        ? hubs.types().get(type).count()
+                        : 0;
+            }
+            return count;
+        }
+    }
 
     static Laid lay(Hubs hubs, StrutLayout struts, HubSettings hub, SharingLimits limits, Interval strut) {
         SharedPatterns shared = new SharedPatterns(hubs, struts, hub, limits);

@@ -76,6 +76,21 @@ class RevisionTest {
         assertThat(Jobs.job(old, other).revision()).isNotEqualTo(REVISION);
     }
 
+    // Bins whose range is that of the measured struts leave every size as it was: only the bins themselves differ.
+    @Test
+    void revision_choicesThatCameLater_count() {
+        String bins = "measured-od = [\"20.0 mm\", \"20.2 mm\"]\nbins = ";
+        Set<String> revisions = Set.of(
+                REVISION,
+                Jobs.job("rack = [", "most-cutters = 2\nrack = [").revision(),
+                Jobs.job("rack = [", "most-cutters = 3\nrack = [").revision(),
+                Jobs.job("measured-od = [\"20.0 mm\", \"20.2 mm\"]", bins + "2").revision(),
+                Jobs.job("measured-od = [\"20.0 mm\", \"20.2 mm\"]", bins + "3").revision(),
+                Jobs.job("measured-od = [\"20.0 mm\", \"20.2 mm\"]", bins + "3\nbin = 2")
+                        .revision());
+        assertThat(revisions).hasSize(6);
+    }
+
     @Test
     void revision_profilesValue_counts_itsWordingDoesNot() {
         String material = """

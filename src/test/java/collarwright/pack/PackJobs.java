@@ -16,6 +16,7 @@ import collarwright.plan.Plan;
 import collarwright.plan.Planner;
 import collarwright.stock.Material;
 import collarwright.stock.RoundStock;
+import collarwright.strut.SizeBins;
 import collarwright.strut.SizeRule;
 import collarwright.strut.StrutSettings;
 import collarwright.strut.TieHole;
@@ -107,6 +108,24 @@ final class PackJobs {
                 job.strut(),
                 job.hub(),
                 job.drilling(),
+                job.limits(),
+                job.shop());
+    }
+
+    /** The same job from poles in two bins, the second of which it drills for, with one cutter. */
+    static Job inBins(Job job) {
+        SizeBins bins = new SizeBins(List.of(39.0, 40.0, 41.0), Optional.of(2));
+        RoundStock poles = stock("poles", PVC, bins.bin(2), Interval.of(3), true);
+        DrillingSettings drilling = job.drilling();
+        return new Job(
+                job.title(),
+                job.revision(),
+                job.order(),
+                job.dome(),
+                job.size(),
+                new StrutSettings(poles, job.strut().tieHole(), Optional.of(bins)),
+                job.hub(),
+                new DrillingSettings(drilling.cutters(), drilling.fit(), drilling.nearestBand(), 0.3, Optional.of(1)),
                 job.limits(),
                 job.shop());
     }

@@ -1,8 +1,6 @@
 package collarwright.testing;
 
-import collarwright.collar.Fix;
 import collarwright.collar.Heights;
-import collarwright.collar.HubSettings;
 import collarwright.dome.DomeSettings;
 import collarwright.dome.DomeSource;
 import collarwright.geometry.Interval;
@@ -15,8 +13,8 @@ import collarwright.machining.Machine;
 import collarwright.machining.ProgramUnits;
 import collarwright.stock.Material;
 import collarwright.stock.RoundStock;
+import collarwright.strut.SizeBins;
 import collarwright.strut.SizeRule;
-import collarwright.strut.StrutSettings;
 import collarwright.strut.TieHole;
 import collarwright.tooling.Cutter;
 import collarwright.tooling.CutterKind;
@@ -54,6 +52,8 @@ public final class Jobs {
     private Limits limits = Limits.DEFAULT;
     private Optional<SharingLimits> shared = Optional.empty();
     private Heights heights = Heights.MIDPLANE;
+    private Optional<Integer> mostCutters = Optional.empty();
+    private Optional<SizeBins> bins = Optional.empty();
 
     /** The windbreak as described. */
     public static Jobs windbreak() {
@@ -200,6 +200,19 @@ public final class Jobs {
         return this;
     }
 
+    /** At most so many cutters. */
+    public Jobs mostCutters(int most) {
+        mostCutters = Optional.of(most);
+        return this;
+    }
+
+    /** Struts sorted by size: the stock has the diameter of the chosen bin, or of all. */
+    public Jobs bins(SizeBins sorted) {
+        bins = Optional.of(sorted);
+        strut = pipe("poles", sorted.chosen().map(sorted::bin).orElseGet(sorted::whole), Interval.of(3));
+        return this;
+    }
+
     /** Other limits. */
     public Jobs limits(Limits other) {
         limits = other;
@@ -218,9 +231,9 @@ public final class Jobs {
                 new Order(1, 3),
                 dome,
                 size,
-                new StrutSettings(strut, tieHole),
+                new StrutSettings(strut, tieHole, bins),
                 new HubSettings(collar, width, ring, ringWidth, Fix.TIE, endGap, rims, heights),
-                new DrillingSettings(sorted, fit, nearestBand, 0, shared),
+                new DrillingSettings(sorted, fit, nearestBand, 0, shared, mostCutters),
                 limits,
                 new Shop(press(), ProgramUnits.MM, cutting()));
     }

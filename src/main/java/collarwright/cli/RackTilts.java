@@ -1,0 +1,188 @@
+package collarwright.cli;
+
+import collarwright.collar.CollarBody;
+import collarwright.collar.TiltReport;
+import collarwright.finding.Code;
+import collarwright.finding.Finding;
+import collarwright.finding.JobException;
+import collarwright.finding.Where;
+import collarwright.geometry.Interval;
+import collarwright.job.Profiles;
+import collarwright.job.Rack;
+import collarwright.tooling.Cutter;
+import collarwright.tooling.DrillingSettings;
+import collarwright.tooling.Fit;
+import collarwright.tooling.HoleNeed;
+import collarwright.tooling.HoleSize;
+import collarwright.units.Angles;
+import collarwright.units.Decimals;
+import collarwright.units.Quoted;
+import collarwright.units.Spelling;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** What every cutter of a rack does to one strut in one collar: the table of {@code tilt --rack}. */
+final class RackTilts {
+
+    /** The band and the clearance that a job has unless it says otherwise. */
+    private static final double BAND = StrictMath.PI / 360;
+
+    private static final double CLEARANCE = 0.3;
+
+    private final CollarBody body;
+    private final double strut;
+    private final Optional<Double> lean;
+    private final List<Cutter> cutters;
+
+    /**
+     * Takes what is asked.
+     *
+     * @param body the collar
+     * @param strut strut diameter, below the bore
+     * @param lean the needed lean
+     * @param cutters the cutters, ascending
+     */
+    RackTilts(CollarBody body, double strut, Optional<Double> lean, List<Cutter> cutters) {
+        this.body = body;
+        this.strut = strut;
+        this.lean = lean;
+        this.cutters = cutters.stream().filter(c -> passes(c, body, strut)).toList();
+    }
+
+    private static boolean passes(Cutter cutter, CollarBody body, double strut) {
+        double hole = cutter.asDrilled().nominal();
+        return hole >= strut && hole < 2 * body.innerRadius();
+    }
+
+    /**
+     * Finds the cutters of racks.
+     *
+     * @param names names of racks
+     * @param folder a folder of profiles beside the usual ones
+     * @return their cutters, ascending by as-drilled size
+     * @throws JobException if a rack is not known or a profile is wrong
+     */
+    static List<Cutter> cutters(List<String> names, Optional<Path> folder) {
+        Path here = Path.of("profiles");
+        Profiles profiles = JobFiles.profiles(Files.isDirectory(here) ? Optional.of(here) : Optional.empty(), folder);
+        List<Finding> findings = new ArrayList<>(profiles.findings());
+        List<Cutter> cutters = new ArrayList<>();
+        for (String name : names) {
+            Optional<Rack> rack = profiles.rack(name);
+            rack.ifPresent(r -> cutters.addAll(r.cutters()));
+            if (rack.isEmpty()) {
+                findings.add(unknown(name, profiles));
+            }
+        }
+        if (!findings.isEmpty()) {
+            throw new JobException(findings);
+        }
+        return cutters.stream()
+                .distinct()
+                .sorted(Comparator.comparingDouble((Cutter c) -> c.asDrilled().nominal())
+                        .thenComparing(Cutter::id)
+                        .thenComparing(Cutter::rack))
+                .toList();
+    }
+
+    private static Finding unknown(String name, Profiles profiles) {
+        List<String> near = Spelling.nearest(name, profiles.names(Profiles.Kind.RACK), 3);
+        return Finding.stop(
+                Code.COMMAND_LINE,
+                new Where.Part("--rack"),
+                "the name of a rack",
+                Quoted.text(name),
+                near.isEmpty()
+                        ? "collarwright profiles lists all names"
+                        : "did you mean " + String.join(" or ", near) + "?");
+    }
+
+    private double limit(Cutter cutter) {
+        return body.tiltLimit(strut, cutter.asDrilled().nominal(), body.wall().nominal());
+    }
+
+    // Eased rims lie nearer together, as in the report on a single hole.
+    private double perTenth(Cutter cutter) {
+        return TiltReport.of(new TiltReport.Sizes(
+                        strut,
+                        cutter.asDrilled().nominal(),
+                        body.outerRadius() - body.rims(),
+                        body.wall().nominal() - 2 * body.rims()))
+                .perHole();
+    }
+
+    private Optional<Cutter> choice(Fit fit) {
+        return cutters.isEmpty()
+                ? Optional.empty()
+                : lean.flatMap(l -> HoleSize.choose(
+                                new HoleNeed(body, Interval.of(strut), l),
+                                new DrillingSettings(cutters, fit, BAND, CLEARANCE, Optional.empty(), Optional.empty()))
+                        .cutter());
+    }
+
+    /**
+     * Prints the table.
+     *
+     * @return lines for people
+     */
+    String text() {
+        if (cutters.isEmpty()) {
+            return "\nNo cutter of the racks lets the strut in and stays below the bore.\n";
+        }
+        StringBuilder text = new StringBuilder("\nas drilled  tilt limit       slack  per 0.1 mm  cutter\n");
+        Optional<Cutter> reach = choice(Fit.REACH);
+        Optional<Cutter> nearest = choice(Fit.NEAREST);
+        for (Cutter cutter : cutters) {
+            right(text, Decimals.fixed(cutter.asDrilled().nominal(), 3), 10);
+            right(text, degrees(limit(cutter)), 12);
+            right(text, lean.map(l -> degrees(limit(cutter) - l)).orElse("–"), 12);
+            right(text, degrees(perTenth(cutter)), 12);
+            text.append("  ").append(cutter.kind().title()).append(' ').append(cutter.marked());
+            text.append(reach.equals(Optional.of(cutter)) ? "  <- reach" : "");
+            text.append(nearest.equals(Optional.of(cutter)) ? "  <- nearest" : "");
+            text.append('\n');
+        }
+        if (lean.isPresent()) {
+            text.append(
+                            "reach and nearest as a job takes them that says no more: 0.3 mm wider than the strut at least, ")
+                    .append("nearest short by 0.5° at most.\n");
+        }
+        return text.toString();
+    }
+
+    private static void right(StringBuilder text, String word, int width) {
+        text.append(" ".repeat(StrictMath.max(1, width - word.length()))).append(word);
+    }
+
+    private static String degrees(double angle) {
+        return Decimals.fixed(Angles.degrees(angle), 3) + "°";
+    }
+
+    /**
+     * Writes the table.
+     *
+     * @param rows takes one object for each cutter
+     */
+    void json(ArrayNode rows) {
+        Optional<Cutter> reach = choice(Fit.REACH);
+        Optional<Cutter> nearest = choice(Fit.NEAREST);
+        for (Cutter cutter : cutters) {
+            ObjectNode row = rows.addObject();
+            row.put("cutter", cutter.id());
+            row.put("marked", cutter.marked());
+            row.put("rack", cutter.rack());
+            row.put("asDrilledMm", cutter.asDrilled().nominal());
+            row.put("tiltLimitDeg", Angles.degrees(limit(cutter)));
+            lean.ifPresent(l -> row.put("slackDeg", Angles.degrees(limit(cutter) - l)));
+            row.put("degPerTenthMmHole", Angles.degrees(perTenth(cutter)));
+            row.put("reach", reach.equals(Optional.of(cutter)));
+            row.put("nearest", nearest.equals(Optional.of(cutter)));
+        }
+    }
+}

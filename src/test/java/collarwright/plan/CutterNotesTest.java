@@ -1,0 +1,192 @@
+package collarwright.plan;
+
+import static collarwright.plan.Plans.found;
+import static collarwright.plan.Plans.hinted;
+import static collarwright.plan.Plans.plan;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import collarwright.finding.Code;
+import collarwright.finding.Finding;
+import collarwright.finding.Level;
+import collarwright.hub.HubStrut;
+import collarwright.strut.SizeBins;
+import collarwright.strut.StrutType;
+import collarwright.testing.Jobs;
+import collarwright.tooling.Cutter;
+import collarwright.tooling.CutterNeed;
+import collarwright.tooling.Hole;
+import collarwright.tooling.HoleSize;
+import collarwright.tooling.Pattern;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+class CutterNotesTest {
+
+    private static double worstSlack(Plan plan) {
+        return plan.book().patterns().stream()
+                .flatMap(p -> p.holes().stream())
+                .mapToDouble(h -> StrictMath.toDegrees(h.slack()))
+                .max()
+                .orElseThrow();
+    }
+
+    private static double figure(String text) {
+        return Double.parseDouble(text.substring(0, text.indexOf('°')));
+    }
+
+    @Test
+    void oneCutter_costsSlack_andTheNoteSaysHowMuch() {
+        Plan free = plan(Jobs.windbreak());
+        Plan one = plan(Jobs.windbreak().mostCutters(1));
+        Finding note = found(one, Code.CUTTERS_FEW).get(0);
+        assertThat(note.level()).isEqualTo(Level.NOTE);
+        assertThat(one.book().holesByCutter()).hasSize(1);
+        assertThat(figure(note.found())).isCloseTo(worstSlack(one), within(0.005));
+        assertThat(figure(note.expected().substring("slack of ".length()))).isCloseTo(worstSlack(free), within(0.005));
+        assertThat(hinted(note, "with 2 cutters it is "))
+                .isCloseTo(worstSlack(plan(Jobs.windbreak().mostCutters(2))), within(0.005));
+    }
+
+    // The hint is followed: the cutter is bought, and what it promised comes out.
+    @Test
+    void oneCutter_cutterOfTheHint_givesWhatItSays() {
+        Finding note =
+                found(plan(Jobs.windbreak().mostCutters(1)), Code.CUTTERS_FEW).get(0);
+        double size = hinted(note, "or add a cutter of ");
+        double promised = hinted(note, "mm as drilled to the rack: then it is ");
+        List<Cutter> rack = new ArrayList<>(Jobs.windbreak().job().drilling().cutters());
+        rack.add(Jobs.saw(size));
+        Plan then = plan(Jobs.windbreak().cutters(rack.toArray(Cutter[]::new)).mostCutters(1));
+        assertThat(worstSlack(then)).isCloseTo(promised, within(0.005)).isLessThan(figure(note.found()));
+    }
+
+    @Test
+    void enoughCutters_costNothing_andNothingIsSaid() {
+        assertThat(found(plan(Jobs.windbreak().mostCutters(9)), Code.CUTTERS_FEW))
+                .isEmpty();
+        assertThat(found(plan(Jobs.windbreak()), Code.CUTTERS_FEW)).isEmpty();
+        assertThat(found(plan(Jobs.windbreak().cutters(Jobs.saw(39)).mostCutters(1)), Code.CUTTERS_FEW))
+                .as("no cutter fits at all: that is told")
+                .isEmpty();
+    }
+
+    @Test
+    void cuttersThatServeAPartEach_tooFew_stops() {
+        CutterNeed low = new CutterNeed(1, 1, c -> c.size() < 43 ? OptionalDouble.of(0) : OptionalDouble.empty());
+        CutterNeed high = new CutterNeed(2, 1, c -> c.size() >= 43 ? OptionalDouble.of(0) : OptionalDouble.empty());
+        CutterNotes notes = new CutterNotes(Jobs.windbreak().mostCutters(1).job());
+        Finding stop = notes.limited(List.of(low, high)).orElseThrow();
+        assertThat(stop.level()).isEqualTo(Level.STOP);
+        assertThat(stop.code()).isEqualTo(Code.CUTTERS_FEW);
+        assertThat(stop.expected()).isEqualTo("cutters that serve every hole, 2 or more of these racks");
+        assertThat(stop.hints()).contains("write most-cutters = 2");
+        CutterNotes two = new CutterNotes(Jobs.windbreak().mostCutters(2).job());
+        assertThat(two.limited(List.of(low, high))).isEmpty();
+    }
+
+    // Plane trigonometry, without the small angle: the hub's end of a strut of length L at angle θ is moved out by w,
+    // the
+    // far end and its distance from the axis stay: the new angle has the tangent (L·sin θ + w) / (L·cos θ).
+    @Test
+    void hubPlay_movedSoFar_turnsTheHoldingStrutByItsSlack() {
+        Plan plan = plan(Jobs.windbreak().mostCutters(1));
+        for (int type = 0; type < plan.hubs().types().size(); type++) {
+            HubPlay play = HubPlay.of(plan, type);
+            List<HubStrut> struts = plan.hubs().types().get(type).struts();
+            Pattern pattern = plan.book().patterns().get(type);
+            for (Hole hole : pattern.holes()) {
+                HubStrut strut = struts.get(hole.number() - 1);
+                StrutType kind = plan.struts().types().get(strut.strutType());
+                double angle = strut.axialAngle();
+                double turned = StrictMath.atan2(
+                                kind.chord() * StrictMath.sin(angle) + play.movement(),
+                                kind.chord() * StrictMath.cos(angle))
+                        - angle;
+                assertThat(turned).as("no other strut binds before").isLessThan(hole.slack() * 1.0001);
+                if (hole.number() == play.hole()) {
+                    assertThat(turned).isCloseTo(hole.slack(), within(0.05 * hole.slack()));
+                    assertThat(play.length()).isEqualTo(kind.chord());
+                    assertThat(play.slack()).isEqualTo(hole.slack());
+                }
+            }
+        }
+        assertThat(found(plan, Code.HUB_MOVEMENT)).hasSize(1);
+        assertThat(found(plan(Jobs.windbreak()), Code.HUB_MOVEMENT))
+                .as("sizes as near as the rack has them")
+                .isEmpty();
+        assertThat(found(plan(Jobs.windbreak().cutters(Jobs.saw(45))), Code.HUB_MOVEMENT))
+                .as("slack beyond its limit")
+                .hasSize(1);
+    }
+
+    @Test
+    void shortHole_saysThatTheFrameHasToBeForced() {
+        Plan plan = plan(Jobs.windbreak().cutters(Jobs.saw(42.3)).nearest(StrictMath.toRadians(1.5)));
+        Finding warning = found(plan, Code.HOLE_SHORT_OF_REACH).get(0);
+        assertThat(warning.hints().get(0))
+                .startsWith("cannot be put together without forcing, the strut binds ")
+                .endsWith("° before its angle");
+        Pattern holding = plan.book().patterns().stream()
+                .filter(p -> p.holes().stream().anyMatch(h -> h.slack() < 0))
+                .findFirst()
+                .orElseThrow();
+        List<String> lines = HubPlay.consequences(plan, holding);
+        assertThat(lines).anyMatch(l -> l.matches("Hole \\d: cannot be put together without forcing.*"));
+        assertThat(lines.get(lines.size() - 1)).startsWith("This hub: it can move 0.0 mm outward");
+        Plan exact = plan(Jobs.windbreak());
+        assertThat(HubPlay.consequences(exact, exact.book().patterns().get(0))).isEmpty();
+    }
+
+    @Test
+    void bins_eachGetsItsOwnHoles_andTheThickestThoseOfAll() {
+        SizeBins second = new SizeBins(List.of(39.0, 40.0, 41.0, 42.0), Optional.of(2));
+        Plan plan = plan(Jobs.windbreak().bins(second));
+        List<BinTable.Row> rows = BinTable.of(plan).rows();
+        assertThat(rows).hasSize(3 * 3).filteredOn(BinTable.Row::chosen).hasSize(3);
+        for (BinTable.Row row : rows) {
+            double own = BinTable.Row.slack(row.own()).orElseThrow();
+            double whole = BinTable.Row.slack(row.whole()).orElseThrow();
+            if (row.bin() == 3) {
+                assertThat(row.own().cutter()).isEqualTo(row.whole().cutter());
+            } else {
+                // A millimetre of strut and more is two degrees and more with this wall.
+                assertThat(whole - own).isGreaterThan(StrictMath.toRadians(2));
+            }
+            assertThat(own).isPositive();
+        }
+        List<HoleSize> book = plan.book().sizes();
+        assertThat(rows)
+                .filteredOn(BinTable.Row::chosen)
+                .allSatisfy(row -> assertThat(book).contains(row.own()));
+        assertThat(found(plan, Code.STRUT_BINS)).isEmpty();
+    }
+
+    @Test
+    void bins_noneChosen_countsTheWholeRange_andAsks() {
+        SizeBins bins = new SizeBins(List.of(39.0, 40.0, 42.0), Optional.empty());
+        Plan plan = plan(Jobs.windbreak().bins(bins));
+        assertThat(found(plan, Code.STRUT_BINS).get(0).expected())
+                .isEqualTo("one of the 2 bins: 39.00 / 40.00 / 42.00 mm");
+        assertThat(plan.book().sizes().get(0).need().strut()).isEqualTo(bins.whole());
+        assertThat(BinTable.of(plan).rows()).noneMatch(BinTable.Row::chosen);
+        assertThat(BinTable.of(plan(Jobs.windbreak())).rows()).isEmpty();
+    }
+
+    // The thickest bin is as wide as the bore of 184 mm: nothing fits, and nothing breaks.
+    @Test
+    void bins_thickerThanTheBore_haveNoCutter() {
+        SizeBins bins = new SizeBins(List.of(39.0, 40.0, 190.0), Optional.of(1));
+        List<BinTable.Row> rows = BinTable.of(plan(Jobs.windbreak().bins(bins))).rows();
+        assertThat(rows)
+                .filteredOn(r -> r.bin() == 2)
+                .isNotEmpty()
+                .allSatisfy(row -> assertThat(BinTable.Row.slack(row.own())).isEmpty());
+        assertThat(rows)
+                .filteredOn(r -> r.bin() == 1)
+                .allSatisfy(row -> assertThat(BinTable.Row.slack(row.own())).isPresent());
+    }
+}
