@@ -87,6 +87,15 @@ public final class SwungContact {
             }
         }
 
+        /**
+         * Returns the radius of the middle of the wall.
+         *
+         * @return half way from rim to rim
+         */
+        public double middle() {
+            return (inner + outer) / 2;
+        }
+
         private RimView seenAt(double bearing) {
             return new RimView(inner, outer, bearing);
         }
