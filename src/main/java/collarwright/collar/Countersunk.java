@@ -25,8 +25,7 @@ public record Countersunk(double diameter, double outside, double inside) implem
 
     @Override
     public Aperture withSize(double other) {
-        return new Countersunk(
-                other, outside == diameter ? other : outside, inside == diameter ? other : inside);
+        return new Countersunk(other, outside == diameter ? other : outside, inside == diameter ? other : inside);
     }
 
     // The cone's end from outside: as deep below the crown as its mouth is wider than the hole.
@@ -73,7 +72,9 @@ public record Countersunk(double diameter, double outside, double inside) implem
         Rim outerRim = turn -> cut(wall.outer(), p, turn, 0, outer);
         Rim innerRim = turn -> cut(wall.inner(), p, turn, inner, wall.outer());
         return List.of(
-                inside > diameter ? innerRim : new RoundAperture(diameter).rims(wall).get(0),
+                inside > diameter
+                        ? innerRim
+                        : new RoundAperture(diameter).rims(wall).get(0),
                 outerRim);
     }
 

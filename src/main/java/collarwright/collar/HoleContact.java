@@ -11,6 +11,8 @@ import java.util.function.DoubleUnaryOperator;
 public final class HoleContact {
 
     private static final double NEAR = 1e-8;
+    /** Sine of a bearing that is straight up or down. */
+    private static final double UPRIGHT = 1e-12;
     /** Of the hole's size: a strut that is thicker by less still passes. */
     private static final double HAIR = 1e-7;
     /** Sizes that are tried, from the strut's to the largest, until one is large enough. */
@@ -57,12 +59,15 @@ public final class HoleContact {
      */
     public Optional<Range> toward(double bearing) {
         if (rims.isEmpty()) {
-            return passes()
-                    ? Optional.of(new Range(
-                            0, SwungContact.tiltLimit(strut.largest(), hole.size(), wall, bearing)))
-                    : Optional.empty();
+            return passes() ? Optional.of(new Range(0, exact(bearing))) : Optional.empty();
         }
         return range(LeanPath.toward(hole, wall, bearing));
+    }
+
+    private double exact(double bearing) {
+        return StrictMath.abs(StrictMath.sin(bearing)) < UPRIGHT
+                ? RoundHole.tiltLimit(strut.largest(), hole.size(), wall.inner(), wall.outer())
+                : SwungContact.tiltLimit(strut.largest(), hole.size(), wall, bearing);
     }
 
     private boolean passes() {
@@ -102,16 +107,6 @@ public final class HoleContact {
      */
     public Direction axis() {
         return hole.axis();
-    }
-
-    /**
-     * Tells whether limits are the same above and below and to both sides.
-     *
-     * @return false for a hole off the radial line, and for an oval strut that stands slanting
-     */
-    public boolean mirrorsBothWays() {
-        boolean upright = StrictMath.abs(StrictMath.sin(2 * roll)) < 1e-12;
-        return hole.axis().lean() == 0 && (strut.isRound() || upright);
     }
 
     /**
@@ -171,7 +166,8 @@ public final class HoleContact {
 
     // Less than nothing where the hole does not go through, or is seen too flat.
     private static double spare(Aperture hole, Wall wall, StrutSection strut, Seat seat) {
-        boolean seen = hole.goesThrough(wall) && hole.mostLean(wall) >= seat.direction().lean();
+        boolean seen = hole.goesThrough(wall)
+                && hole.mostLean(wall) >= seat.direction().lean();
         return (seen ? new ProjectedRims(hole, wall).thickest(seat.direction(), strut, seat.roll()) : 0)
                 - strut.largest();
     }

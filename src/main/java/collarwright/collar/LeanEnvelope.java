@@ -3,7 +3,9 @@ package collarwright.collar;
 import collarwright.collar.SwungContact.Wall;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleFunction;
+import java.util.stream.DoubleStream;
 
 /**
  * How far a strut can lean in its hole, all the way round.
@@ -40,23 +42,28 @@ public record LeanEnvelope(Direction axis, List<Direction> limits) {
     /**
      * Finds the envelope of any hole.
      *
-     * @param contact the hole and its strut, which passes along the hole's axis
+     * @param rolls the hole with its strut; if that is oval, at all rolls that count, as many one way as the other: at each
+     *     bearing the one that binds first decides
      * @param count of bearings, a multiple of 4
-     * @return the limits
-     * @throws IllegalArgumentException if the strut does not pass along the hole's axis
+     * @return the limits; empty if the strut does not pass along the hole's axis at every roll
      */
-    public static LeanEnvelope of(HoleContact contact, int count) {
-        DoubleFunction<Double> limit = bearing -> contact.away(bearing)
-                .orElseThrow(() -> new IllegalArgumentException("the strut does not pass"));
+    public static Optional<LeanEnvelope> of(List<HoleContact> rolls, int count) {
+        Direction axis = rolls.get(0).axis();
+        DoubleFunction<Double> limit = bearing -> rolls.stream()
+                .mapToDouble(contact -> contact.away(bearing).orElse(-1.0))
+                .min()
+                .orElse(-1);
         double[] leans = new double[count];
-        if (contact.mirrorsBothWays()) {
+        if (axis.lean() == 0) {
             leans = mirrored(count / 4, limit);
         } else {
             for (int i = 0; i < count; i++) {
                 leans[i] = limit.apply(2 * StrictMath.PI * i / count);
             }
         }
-        return new LeanEnvelope(contact.axis(), directions(contact.axis(), leans));
+        return DoubleStream.of(leans).allMatch(lean -> lean >= 0)
+                ? Optional.of(new LeanEnvelope(axis, directions(axis, leans)))
+                : Optional.empty();
     }
 
     private static double[] mirrored(int quarter, DoubleFunction<Double> limit) {

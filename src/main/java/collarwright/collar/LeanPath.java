@@ -52,8 +52,7 @@ record LeanPath(DoubleFunction<Direction> at, double start, double most) {
      * @return the path
      */
     static LeanPath tilting(Aperture hole, Wall wall, double swing) {
-        double most = StrictMath.acos(
-                StrictMath.min(1, StrictMath.cos(hole.mostLean(wall)) / StrictMath.cos(swing)));
+        double most = StrictMath.acos(StrictMath.min(1, StrictMath.cos(hole.mostLean(wall)) / StrictMath.cos(swing)));
         double start = StrictMath.min(hole.axis().tilt(), most);
         return new LeanPath(tilt -> new Direction(tilt, swing), start, most);
     }

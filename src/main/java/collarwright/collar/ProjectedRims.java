@@ -79,7 +79,8 @@ public final class ProjectedRims {
         if (open.isEmpty() || open.getArea() == 0) {
             return 0;
         }
-        Coordinate centre = new MaximumInscribedCircle(open, ROUGHLY * size).getCenter().getCoordinate();
+        Coordinate centre =
+                new MaximumInscribedCircle(open, ROUGHLY * size).getCenter().getCoordinate();
         return 2 * new GrownCircle(outlines, size).from(centre.x, centre.y);
     }
 

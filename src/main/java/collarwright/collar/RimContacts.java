@@ -48,6 +48,7 @@ final class RimContacts {
     private static final int MOST_POLISH = 12;
     /** Nearest points of a rim this close together, in φ, are one. */
     private static final double SAME_PLACE = 1e-9;
+
     private static final int MOST_PAIR_STEPS = 30;
     /** Of the strut's radius: a rim that cuts the strut by no more touches it. */
     private static final double CLEAR = 1e-12;
@@ -267,7 +268,8 @@ final class RimContacts {
             a = (s.a() + t.a()) / 2;
             b = (s.b() + t.b()) / 2;
             if (StrictMath.abs(step1) + StrictMath.abs(step2) < 1e-9 && StrictMath.abs(gain) <= CLEAR * r / 10) {
-                List<Place> found = new ArrayList<>(List.of(new Place(one.outer(), phi1), new Place(two.outer(), phi2)));
+                List<Place> found =
+                        new ArrayList<>(List.of(new Place(one.outer(), phi1), new Place(two.outer(), phi2)));
                 return StrictMath.min(near(false, found), near(true, found)) >= -CLEAR * r;
             }
             phi1 -= step1;

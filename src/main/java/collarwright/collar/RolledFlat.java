@@ -35,8 +35,7 @@ public record RolledFlat(double diameter) implements Aperture {
 
     @Override
     public double mostLean(Wall wall) {
-        return StrictMath.min(
-                Aperture.super.mostLean(wall), 0.98 * StrictMath.atan(wall.inner() / (diameter / 2)));
+        return StrictMath.min(Aperture.super.mostLean(wall), 0.98 * StrictMath.atan(wall.inner() / (diameter / 2)));
     }
 
     @Override
@@ -48,8 +47,7 @@ public record RolledFlat(double diameter) implements Aperture {
         double p = diameter / 2;
         return turn -> {
             double round = p * StrictMath.sin(turn) / mean;
-            return new Vec3(
-                    radius * StrictMath.cos(round), radius * StrictMath.sin(round), p * StrictMath.cos(turn));
+            return new Vec3(radius * StrictMath.cos(round), radius * StrictMath.sin(round), p * StrictMath.cos(turn));
         };
     }
 }

@@ -17,7 +17,6 @@ record TangentCorner(double gain, double a, double b, List<Place> places) {
         places = List.copyOf(places);
     }
 
-
     /**
      * A place on a rim.
      *
