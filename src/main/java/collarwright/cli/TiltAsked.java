@@ -10,9 +10,10 @@ import java.util.Optional;
  * @param bench hole and strut; of a hole that was looked for, the size that was found
  * @param way which way the strut leans
  * @param lean how far it needs to lean, if that was given
+ * @param wall of the collar, as it was given
  * @param found whether the hole's size was looked for
  */
-record TiltAsked(Bench bench, Bench.Way way, Optional<Double> lean, boolean found) {
+record TiltAsked(Bench bench, Bench.Way way, Optional<Double> lean, double wall, boolean found) {
 
     Optional<Direction> need() {
         return lean.map(way::at);
@@ -20,9 +21,5 @@ record TiltAsked(Bench bench, Bench.Way way, Optional<Double> lean, boolean foun
 
     double outsideDiameter() {
         return 2 * bench.pipe().outer();
-    }
-
-    double wall() {
-        return bench.pipe().outer() - bench.pipe().inner();
     }
 }

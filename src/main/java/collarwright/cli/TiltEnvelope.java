@@ -25,9 +25,7 @@ import java.util.stream.DoubleStream;
 /** The envelope of {@code tilt}: how far the strut leans all the way round, as a picture. */
 final class TiltEnvelope {
 
-    /** Bearings of a hole that goes through the general solver, which takes its time. */
-    private static final int BEARINGS = 36;
-
+    /** Each of an oval strut takes a dozen rolls of the general solver. */
     private static final int BEARINGS_OF_AN_OVAL = 24;
 
     private TiltEnvelope() {}
@@ -53,7 +51,7 @@ final class TiltEnvelope {
         List<HoleContact> contacts = DoubleStream.of(rolls)
                 .mapToObj(roll -> new HoleContact(bench.hole(), bench.bearing(), bench.strut(), roll))
                 .toList();
-        return LeanEnvelope.of(contacts, bench.strut().isRound() ? BEARINGS : BEARINGS_OF_AN_OVAL);
+        return LeanEnvelope.of(contacts, bench.strut().isRound() ? LeanEnvelope.BEARINGS : BEARINGS_OF_AN_OVAL);
     }
 
     static void write(Path file, EnvelopePicture picture) {

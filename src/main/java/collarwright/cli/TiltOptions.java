@@ -103,8 +103,8 @@ final class TiltOptions {
         values.stopIfAny();
         Bench bench = new Bench(aperture, section, new Wall(od / 2 - t, od / 2), c);
         return size.isPresent()
-                ? new TiltAsked(whole(values, bench), way, need, false)
-                : new TiltAsked(found(values, bench, way, need.orElseThrow()), way, need, true);
+                ? new TiltAsked(whole(values, bench), way, need, t, false)
+                : new TiltAsked(found(values, bench, way, need.orElseThrow()), way, need, t, true);
     }
 
     private StrutSection section(TiltValues values) {

@@ -120,7 +120,8 @@ public final class EnvelopePicture implements Picture {
             sketch.draw(Stroking.solid(Stroking.FINE, Ink.FAR), Sketch.circle(middle, i * step / most * RADIUS));
         }
         for (int i = 1; i * step <= most; i++) {
-            Spot spot = middle.polar(i * step / most * RADIUS, StrictMath.PI / 4);
+            // Just outside its ring, so that no line runs through it.
+            Spot spot = middle.polar(i * step / most * RADIUS + 3.2, StrictMath.PI / 4);
             String angle = Figures.degrees(i * step).replace(".00", "");
             sketch.writeIfFree(
                     Label.of(angle, spot.x(), spot.y(), Label.Side.MIDDLE).in(Ink.GREY), 1);
