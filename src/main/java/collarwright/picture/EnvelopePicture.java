@@ -21,7 +21,8 @@ public final class EnvelopePicture implements Picture {
     /** Rings that may stand in the picture, and how far apart they may be. */
     private static final int MOST_RINGS = 5;
 
-    private static final int[] RING_STEPS_DEGREES = {1, 2, 5, 10, 20};
+    private static final List<Integer> RING_STEPS_DEGREES = List.of(1, 2, 5, 10);
+    private static final double WIDEST_STEP = StrictMath.PI / 9;
     private static final double LEAST_LEAN = StrictMath.PI / 180;
 
     private final LeanEnvelope envelope;
@@ -135,7 +136,7 @@ public final class EnvelopePicture implements Picture {
                 return step;
             }
         }
-        return RING_STEPS_DEGREES[RING_STEPS_DEGREES.length - 1] * StrictMath.PI / 180;
+        return WIDEST_STEP;
     }
 
     private void need(Sketch sketch, Direction need) {

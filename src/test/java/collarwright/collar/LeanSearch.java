@@ -2,6 +2,7 @@ package collarwright.collar;
 
 import collarwright.geometry.Vec3;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * Finds where a round strut binds by trying it: the edges of the hole are points in space, the strut is a cylinder in any
@@ -9,9 +10,8 @@ import java.util.List;
  */
 final class LeanSearch {
 
-    private static final int LEVELS = 30;
-    private static final double NARROWER = 0.6;
-    private static final int ON_A_SIDE = 2;
+    private static final double GOLDEN = (StrictMath.sqrt(5) - 1) / 2;
+    private static final int STEPS = 32;
 
     private final List<double[][]> edges;
     private final double radius;
@@ -41,7 +41,7 @@ final class LeanSearch {
         return (in + out) / 2;
     }
 
-    /** The most room over all places of the axis. */
+    /** The most room over all places of the axis: over all heights, and for each over all sideways places. */
     double room(double lean, double bearing) {
         Vec3 along = new Vec3(
                 StrictMath.cos(lean),
@@ -49,29 +49,34 @@ final class LeanSearch {
                 -StrictMath.sin(lean) * StrictMath.cos(bearing));
         Vec3 one = along.cross(new Vec3(0, 0, 1)).unit();
         Vec3 two = one.cross(along);
-        double atOne = 0;
-        double atTwo = 0;
-        double best = Double.NEGATIVE_INFINITY;
-        double reach = span;
-        for (int level = 0; level < LEVELS; level++) {
-            double fromOne = atOne;
-            double fromTwo = atTwo;
-            for (int i = -ON_A_SIDE; i <= ON_A_SIDE; i++) {
-                for (int j = -ON_A_SIDE; j <= ON_A_SIDE; j++) {
-                    double u = fromOne + reach * i / ON_A_SIDE;
-                    double v = fromTwo + reach * j / ON_A_SIDE;
-                    Vec3 through = new Vec3(middle, 0, 0).plus(one.times(u)).plus(two.times(v));
-                    double room = room(through, along);
-                    if (room > best) {
-                        best = room;
-                        atOne = u;
-                        atTwo = v;
-                    }
-                }
+        return highest(u ->
+                highest(v -> room(new Vec3(middle, 0, 0).plus(one.times(u)).plus(two.times(v)), along)));
+    }
+
+    // The top of a figure that has one, between the span to either side.
+    private double highest(DoubleUnaryOperator figure) {
+        double a = -span;
+        double b = span;
+        double x = b - GOLDEN * (b - a);
+        double y = a + GOLDEN * (b - a);
+        double fx = figure.applyAsDouble(x);
+        double fy = figure.applyAsDouble(y);
+        for (int i = 0; i < STEPS; i++) {
+            if (fx > fy) {
+                b = y;
+                y = x;
+                fy = fx;
+                x = b - GOLDEN * (b - a);
+                fx = figure.applyAsDouble(x);
+            } else {
+                a = x;
+                x = y;
+                fx = fy;
+                y = a + GOLDEN * (b - a);
+                fy = figure.applyAsDouble(y);
             }
-            reach *= NARROWER;
         }
-        return best;
+        return StrictMath.max(fx, fy);
     }
 
     private double room(Vec3 through, Vec3 along) {
