@@ -70,7 +70,7 @@ class TiltCommandTest {
                 .contains("a slot 46 mm long round the collar");
         assertThat(run("--hole 40.3 --drill-tilt 11.64").out())
                 .contains("drilled off-radial, tilt 11.640°", "passes from");
-        assertThat(run("--hole 42 --flat-cut").out()).contains("cut flat, then rolled");
+        assertThat(run("--hole 43 --flat-cut").out()).contains("cut flat, then rolled");
         assertThat(run("--hole 42 --countersink 43").out())
                 .contains("countersunk to 43 mm outside, 42 mm inside")
                 .doesNotContain("Sharp rims");
