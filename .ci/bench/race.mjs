@@ -122,6 +122,8 @@ columns('ours, and struts, checks, findings', ratio('plan', 'wall'), '', ratio('
 const { wall, processor } = (await race({ tilt: () => ours('tilt') })).tilt;
 console.log();
 columns('ours, million tilt limits a second (goal: 1)', (1000 / wall).toFixed(2), '', (1000 / processor).toFixed(2));
+const round = (await race({ envelope: () => ours('envelope') })).envelope;
+line('ours, envelope of a round hole (goal: 5)', (round.wall / 100).toFixed(2), 'ms');
 line('ours, most heap in use (limit 1024)', (await ask('heap'))[0].toFixed(0), 'MiB');
 line('ours, most memory held by the process', residentMiB(java.pid).toFixed(0), 'MiB');
 

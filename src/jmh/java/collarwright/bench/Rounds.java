@@ -1,5 +1,7 @@
 package collarwright.bench;
 
+import collarwright.collar.LeanEnvelope;
+import collarwright.collar.SwungContact;
 import collarwright.dome.Base;
 import collarwright.dome.Breakdown;
 import collarwright.dome.Dome;
@@ -24,18 +26,19 @@ import org.jspecify.annotations.Nullable;
  * and processor time of the whole process, both in milliseconds.
  *
  * <p>{@code patterns}: from nothing to the patterns of the largest sphere. {@code plan}: the same with struts, checks and
- * findings. {@code tilt}: a million tilt limits, half of them off the mid-plane. {@code whole B C}: the plan of the whole
+ * findings. {@code tilt}: a million tilt limits, half of them off the mid-plane. {@code envelope}: a hundred envelopes. {@code whole B C}: the plan of the whole
  * sphere of a breakdown, with its hubs counted behind the times. Besides, {@code heap} answers with the most heap that was
  * in use at once, in MiB.
  */
 final class Rounds {
 
     private static final int LIMITS = 1_000_000;
+    private static final int ENVELOPES = 100;
 
     private final Job job = SphereJob.job();
     private final TiltCases cases = TiltCases.of(10_000, 5_000);
     private final Map<String, Runnable> rounds =
-            Map.of("patterns", this::patterns, "plan", this::plan, "tilt", this::tilt);
+            Map.of("patterns", this::patterns, "plan", this::plan, "tilt", this::tilt, "envelope", this::envelope);
 
     private Rounds() {}
 
@@ -106,6 +109,17 @@ final class Rounds {
         double sum = 0;
         for (int i = 0; i < LIMITS; i++) {
             sum += cases.tiltLimit(i % cases.count());
+        }
+        if (!(sum > 0)) {
+            throw new IllegalStateException("limits add up to " + sum);
+        }
+    }
+
+    private void envelope() {
+        double sum = 0;
+        for (int i = 0; i < ENVELOPES; i++) {
+            sum += LeanEnvelope.round(40.2, 42 + i * 0.01, new SwungContact.Wall(74.9, 80))
+                    .lean(9);
         }
         if (!(sum > 0)) {
             throw new IllegalStateException("limits add up to " + sum);

@@ -1,5 +1,7 @@
 package collarwright.bench;
 
+import collarwright.collar.LeanEnvelope;
+import collarwright.collar.SwungContact;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -65,5 +67,15 @@ public class TiltLimits {
             sum += cases.required(i);
         }
         return sum;
+    }
+
+    /**
+     * The whole envelope of one round hole, at 72 bearings.
+     *
+     * @return what it gives
+     */
+    @Benchmark
+    public LeanEnvelope envelope() {
+        return LeanEnvelope.round(40.2, 42, new SwungContact.Wall(74.9, 80));
     }
 }

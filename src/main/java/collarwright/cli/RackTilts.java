@@ -1,6 +1,10 @@
 package collarwright.cli;
 
+import collarwright.collar.Bench;
 import collarwright.collar.CollarBody;
+import collarwright.collar.RoundAperture;
+import collarwright.collar.StrutSection;
+import collarwright.collar.SwungContact.Wall;
 import collarwright.collar.TiltReport;
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
@@ -53,6 +57,26 @@ final class RackTilts {
         this.strut = strut;
         this.lean = lean;
         this.cutters = cutters.stream().filter(c -> passes(c, body, strut)).toList();
+    }
+
+    /** The table for what {@code tilt} was asked: for a round hole drilled radially and a round strut that tilts. */
+    static RackTilts of(TiltAsked asked, List<String> racks, Optional<Path> folder) {
+        Bench bench = asked.bench();
+        boolean plain = bench.hole() instanceof RoundAperture
+                && bench.strut().isRound()
+                && asked.way() instanceof Bench.Toward toward
+                && toward.bearing() == 0;
+        if (!plain) {
+            throw new JobException(List.of(Finding.stop(
+                    Code.COMMAND_LINE,
+                    new Where.Part("--rack"),
+                    "a round strut that tilts in round holes drilled straight",
+                    "another shape or way",
+                    "leave --rack out, or the other shape")));
+        }
+        CollarBody body =
+                new CollarBody(bench.pipe().outer(), Interval.of(asked.wall()), asked.outsideDiameter(), bench.rims());
+        return new RackTilts(body, bench.strut().largest(), asked.lean(), cutters(racks, folder));
     }
 
     private static boolean passes(Cutter cutter, CollarBody body, double strut) {
@@ -109,12 +133,12 @@ final class RackTilts {
 
     // Eased rims lie nearer together, as in the report on a single hole.
     private double perTenth(Cutter cutter) {
-        return TiltReport.of(new TiltReport.Sizes(
-                        strut,
-                        cutter.asDrilled().nominal(),
-                        body.outerRadius() - body.rims(),
-                        body.wall().nominal() - 2 * body.rims()))
-                .perHole();
+        Bench bench = new Bench(
+                new RoundAperture(cutter.asDrilled().nominal()),
+                new StrutSection(strut, strut),
+                new Wall(body.innerRadius(), body.outerRadius()),
+                body.rims());
+        return TiltReport.of(bench, new Bench.Toward(0)).orElseThrow().slopes().perHole();
     }
 
     private Optional<Cutter> choice(Fit fit) {

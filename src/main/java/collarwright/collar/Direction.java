@@ -1,5 +1,7 @@
 package collarwright.collar;
 
+import collarwright.geometry.Vec3;
+
 /**
  * Where a strut points, seen from its hole: tilt in the plane of the collar's axis and swing to the side.
  *
@@ -32,6 +34,60 @@ public record Direction(double tilt, double swing) {
         double y = StrictMath.sin(lean) * StrictMath.sin(bearing);
         double down = StrictMath.sin(lean) * StrictMath.cos(bearing);
         return new Direction(StrictMath.atan2(down, StrictMath.sqrt(x * x + y * y)), StrictMath.atan2(y, x));
+    }
+
+    /**
+     * A direction by the line it runs along.
+     *
+     * @param line any length, x above 0
+     * @return the direction
+     */
+    public static Direction along(Vec3 line) {
+        double level = StrictMath.sqrt(line.x() * line.x() + line.y() * line.y());
+        return new Direction(StrictMath.atan2(-line.z(), level), StrictMath.atan2(line.y(), line.x()));
+    }
+
+    /**
+     * Returns the line the strut runs along, outward.
+     *
+     * @return unit vector in the hole's frame
+     */
+    public Vec3 line() {
+        double level = StrictMath.cos(tilt);
+        return new Vec3(level * StrictMath.cos(swing), level * StrictMath.sin(swing), -StrictMath.sin(tilt));
+    }
+
+    /**
+     * Leans away from this direction instead of from the hole's axis.
+     *
+     * @param lean angle from this direction
+     * @param bearing which way: 0 toward more tilt, a quarter turn toward more swing
+     * @return the direction; for tilt and swing 0 the same as {@link #leaning}
+     */
+    public Direction away(double lean, double bearing) {
+        double down = StrictMath.sin(lean) * StrictMath.cos(bearing);
+        double aside = StrictMath.sin(lean) * StrictMath.sin(bearing);
+        Vec3 ahead = line().times(StrictMath.cos(lean));
+        return along(ahead.minus(upright().times(down)).plus(sideways().times(aside)));
+    }
+
+    /**
+     * Returns what is upward, seen along the strut.
+     *
+     * @return unit vector square to the strut, in its plane with the collar's axis
+     */
+    Vec3 upright() {
+        double sin = StrictMath.sin(tilt);
+        return new Vec3(sin * StrictMath.cos(swing), sin * StrictMath.sin(swing), StrictMath.cos(tilt));
+    }
+
+    /**
+     * Returns what is to the side, seen along the strut.
+     *
+     * @return unit vector square to the strut and to the collar's axis, to the side of positive swing
+     */
+    Vec3 sideways() {
+        return new Vec3(-StrictMath.sin(swing), StrictMath.cos(swing), 0);
     }
 
     /**

@@ -1,87 +1,106 @@
 package collarwright.collar;
 
+import collarwright.collar.Bench.Toward;
+import collarwright.collar.Bench.Way;
+import collarwright.collar.HoleContact.Range;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+
 /**
  * One hole on the bench: where a strut binds in it, and how much each size matters.
  *
- * @param hole what was asked
- * @param tiltLimit the lean at which the strut binds
- * @param beside whether the strut touches the inner rim beside the mid-plane, where the flat-board form is too generous
- * @param perHole change of the tilt limit for {@value #STEP} mm more hole
- * @param perStrut the same for more strut
- * @param perWall the same for more wall, the outside diameter kept
+ * @param leanFrom how far the strut has to lean at least to pass; 0 in a radial hole
+ * @param tiltLimit the lean at which the strut binds, at its worst roll if it is oval
+ * @param worstRoll the roll it has it at, from the largest diameter upright
+ * @param best the same at its best roll
+ * @param bestRoll that roll
+ * @param slopes how much each size matters, at the worst roll
  */
 public record TiltReport(
-        Sizes hole, double tiltLimit, boolean beside, double perHole, double perStrut, double perWall) {
+        double leanFrom, double tiltLimit, double worstRoll, double best, double bestRoll, Slopes slopes) {
 
     /** The step that sensitivities are given for. */
     public static final double STEP = 0.1;
 
-    /**
-     * The sizes of one hole.
-     *
-     * @param strut strut diameter
-     * @param hole hole diameter, above the strut's
-     * @param outerRadius outside radius of the collar
-     * @param wall wall thickness
-     */
-    public record Sizes(double strut, double hole, double outerRadius, double wall) {
+    private static final double LEAST_STEP = 1e-4;
 
-        /**
-         * Returns where a strut binds.
-         *
-         * @return the tilt limit
-         * @throws IllegalArgumentException if the strut does not pass or the hole is as wide as the bore
-         */
-        public double tiltLimit() {
-            return RoundHole.tiltLimit(strut, hole, outerRadius - wall, outerRadius);
-        }
-    }
+    /**
+     * Change of the tilt limit for {@value #STEP} mm more of one size.
+     *
+     * @param perHole of the hole
+     * @param perStrut of the strut
+     * @param perWall of the wall, the outside diameter kept
+     */
+    public record Slopes(double perHole, double perStrut, double perWall) {}
 
     /**
      * Reports on a hole.
      *
-     * @param sizes its sizes
-     * @return tilt limit and sensitivities; the latter over a step to the side where the strut still passes
+     * @param bench hole and strut
+     * @param way which way the strut leans
+     * @return tilt limit and sensitivities; empty if the strut does not pass at every roll. Sensitivities are taken over
+     *     as much of a step to both sides as the strut still passes
      */
-    public static TiltReport of(Sizes sizes) {
-        double limit = sizes.tiltLimit();
-        double inner = sizes.outerRadius() - sizes.wall();
-        boolean beside =
-                StrictMath.cos(limit) / (sizes.hole() / 2) + StrictMath.sin(limit) / inner > 1 / (sizes.strut() / 2);
-        return new TiltReport(sizes, limit, beside, perHole(sizes), perStrut(sizes), perWall(sizes));
+    public static Optional<TiltReport> of(Bench bench, Way way) {
+        Rolls rolls = Rolls.of(bench.strut(), roll -> most(bench.range(way, roll)));
+        Optional<Range> range = bench.range(way, rolls.leastRoll());
+        if (range.isEmpty() || rolls.least() < 0) {
+            return Optional.empty();
+        }
+        double limit = range.get().most();
+        DoubleFunction<Optional<Range>> hole =
+                more -> bench.withHole(bench.hole().size() + more).range(way, rolls.leastRoll());
+        DoubleFunction<Optional<Range>> strut = more -> more > -bench.strut().smallest() / 2
+                ? bench.withStrut(more).range(way, rolls.leastRoll())
+                : Optional.empty();
+        double wall = bench.bearing().outer() - bench.bearing().inner();
+        DoubleFunction<Optional<Range>> walls =
+                more -> more > -wall && bench.pipe().inner() > more
+                        ? bench.withWall(more).range(way, rolls.leastRoll())
+                        : Optional.empty();
+        Slopes slopes = new Slopes(slope(limit, hole), slope(limit, strut), slope(limit, walls));
+        return Optional.of(
+                new TiltReport(range.get().least(), limit, rolls.leastRoll(), rolls.most(), rolls.mostRoll(), slopes));
     }
 
-    // Each slope is taken over as much of the step as the strut still passes and the hole still lies inside the bore.
-    private static double perHole(Sizes s) {
-        double bore = 2 * (s.outerRadius() - s.wall());
-        double above = StrictMath.min(s.hole() + STEP / 2, (s.hole() + bore) / 2);
-        double below = StrictMath.max(s.strut(), s.hole() - STEP / 2);
-        return slope(
-                new Sizes(s.strut(), above, s.outerRadius(), s.wall()),
-                new Sizes(s.strut(), below, s.outerRadius(), s.wall()),
-                above - below);
+    private static double most(Optional<Range> range) {
+        return range.map(Range::most).orElse(-1.0);
     }
 
-    private static double perStrut(Sizes s) {
-        double above = StrictMath.min(s.hole(), s.strut() + STEP / 2);
-        double below = StrictMath.max(s.strut() / 2, s.strut() - STEP / 2);
-        return slope(
-                new Sizes(above, s.hole(), s.outerRadius(), s.wall()),
-                new Sizes(below, s.hole(), s.outerRadius(), s.wall()),
-                above - below);
+    private static double slope(double limit, DoubleFunction<Optional<Range>> changed) {
+        Side above = side(limit, changed, 1);
+        Side below = side(limit, changed, -1);
+        double span = above.at() - below.at();
+        return span > 0 ? (above.limit() - below.limit()) * STEP / span : 0;
     }
 
-    private static double perWall(Sizes s) {
-        double room = s.outerRadius() - s.hole() / 2 - s.wall();
-        double above = s.wall() + StrictMath.min(STEP / 2, room / 2);
-        double below = s.wall() - StrictMath.min(STEP / 2, s.wall() / 2);
-        return slope(
-                new Sizes(s.strut(), s.hole(), s.outerRadius(), above),
-                new Sizes(s.strut(), s.hole(), s.outerRadius(), below),
-                above - below);
+    /** How far a size could be changed, and the limit there. */
+    private record Side(double at, double limit) {}
+
+    private static Side side(double limit, DoubleFunction<Optional<Range>> changed, int sign) {
+        for (double step = STEP / 2; step > LEAST_STEP; step /= 4) {
+            Optional<Range> range = changed.apply(sign * step);
+            if (range.isPresent()) {
+                return new Side(sign * step, range.get().most());
+            }
+        }
+        return new Side(0, limit);
     }
 
-    private static double slope(Sizes above, Sizes below, double span) {
-        return span > 0 ? (above.tiltLimit() - below.tiltLimit()) * STEP / span : 0;
+    /**
+     * Tells whether the strut touches the inner edge beside the mid-plane, where the flat-board form is too generous.
+     *
+     * @param bench hole and strut
+     * @param way which way the strut leans
+     * @return empty where the formula does not hold: for other than round radial holes and round struts, or to the side
+     */
+    public Optional<Boolean> beside(Bench bench, Way way) {
+        boolean axial = way instanceof Toward toward && StrictMath.abs(StrictMath.sin(toward.bearing())) < 1e-12;
+        if (!(bench.hole() instanceof RoundAperture && bench.strut().isRound() && axial)) {
+            return Optional.empty();
+        }
+        double held = StrictMath.cos(tiltLimit) / (bench.hole().size() / 2)
+                + StrictMath.sin(tiltLimit) / bench.bearing().inner();
+        return Optional.of(held > 1 / (bench.strut().largest() / 2));
     }
 }

@@ -35,6 +35,20 @@ public final class SvgPicture {
                 + element.substring(head + 1, end).strip() + texts + "</svg>";
     }
 
+    /**
+     * Draws a picture as a file of its own.
+     *
+     * @param picture the picture
+     * @param id a name, letters, digits and hyphens
+     * @return the file's text
+     */
+    public static String document(Picture picture, String id) {
+        SvgGlyphs glyphs = new SvgGlyphs(Lettering.load());
+        String element = element(picture, id, glyphs);
+        int end = element.lastIndexOf("</svg>");
+        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + element.substring(0, end) + glyphs.defs() + "</svg>\n";
+    }
+
     // A hundredth of a millimetre is finer than any printer's dot.
     private static String number(double value) {
         return Decimals.trimmed(value, 2);

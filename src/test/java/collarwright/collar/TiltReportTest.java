@@ -19,23 +19,29 @@ class TiltReportTest {
             double wall = seeds.between(2, 10);
             double strut = seeds.between(10, outer - wall - 5);
             double hole = strut + seeds.between(0.5, 4);
-            TiltReport report = TiltReport.of(new TiltReport.Sizes(strut, hole, outer, wall));
+            TiltReport report = report(strut, hole, outer, wall);
             double h = 0.002;
-            assertThat(report.perHole() / 0.1)
+            assertThat(report.slopes().perHole() / 0.1)
                     .isCloseTo(
                             (8 * (at(strut, hole + h, outer, wall) - at(strut, hole - h, outer, wall))
                                             - (at(strut, hole + 2 * h, outer, wall)
                                                     - at(strut, hole - 2 * h, outer, wall)))
                                     / (12 * h),
                             within(5e-3));
-            assertThat(report.perHole()).isPositive();
-            assertThat(report.perStrut()).isNegative();
-            assertThat(report.perWall()).isNegative();
+            assertThat(report.slopes().perHole()).isPositive();
+            assertThat(report.slopes().perStrut()).isNegative();
+            assertThat(report.slopes().perWall()).isNegative();
         });
     }
 
+    private static TiltReport report(double strut, double hole, double outer, double wall) {
+        Bench bench = new Bench(
+                new RoundAperture(hole), StrutSection.round(strut), new SwungContact.Wall(outer - wall, outer), 0);
+        return TiltReport.of(bench, new Bench.Toward(0)).orElseThrow();
+    }
+
     private static double at(double strut, double hole, double outer, double wall) {
-        return new TiltReport.Sizes(strut, hole, outer, wall).tiltLimit();
+        return RoundHole.tiltLimit(strut, hole, outer - wall, outer);
     }
 
     // At the edges of what is possible every figure is still a number: a strut that fills its hole, a thin wall, a hole
@@ -50,10 +56,10 @@ class TiltReportTest {
         "1, 1.01, 0.7, 0.19"
     })
     void report_atTheEdges_isFinite(double strut, double hole, double outer, double wall) {
-        TiltReport report = TiltReport.of(new TiltReport.Sizes(strut, hole, outer, wall));
+        TiltReport report = report(strut, hole, outer, wall);
         assertThat(report.tiltLimit()).isFinite().isNotNegative();
-        assertThat(report.perHole()).isFinite().isNotNegative();
-        assertThat(report.perStrut()).isFinite().isNotPositive();
-        assertThat(report.perWall()).isFinite();
+        assertThat(report.slopes().perHole()).isFinite().isNotNegative();
+        assertThat(report.slopes().perStrut()).isFinite().isNotPositive();
+        assertThat(report.slopes().perWall()).isFinite();
     }
 }

@@ -2,11 +2,18 @@ package collarwright.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import collarwright.collar.Direction;
+import collarwright.collar.HoleContact;
+import collarwright.collar.LeanEnvelope;
+import collarwright.collar.Slot;
+import collarwright.collar.StrutSection;
+import collarwright.collar.SwungContact.Wall;
 import collarwright.plan.Plan;
 import collarwright.testing.ProjectFolder;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.TestFactory;
@@ -34,9 +41,31 @@ class PicturesLookTest {
         pictures.put("sphere-tiers", new TierPicture(sphere, 180));
         var setup = collarwright.paper.TrialSetups.of(TrialPlans.windbreak()).get(1);
         pictures.put("stick", new StickPicture(setup, new Figures(collarwright.machining.ProgramUnits.MM), 180));
+        envelopes(pictures);
         pictures.put("strut", new StrutPicture(true, 180));
         pictures.put("strut-bare", new StrutPicture(false, 88));
         return pictures;
+    }
+
+    private static void envelopes(Map<String, Picture> pictures) {
+        Figures figures = new Figures(collarwright.machining.ProgramUnits.MM);
+        Wall wall = new Wall(74.9, 80);
+        StrutSection strut = StrutSection.round(40.2);
+        Optional<Direction> need = Optional.of(new Direction(0.2, 0.075));
+        pictures.put(
+                "envelope",
+                new EnvelopePicture(
+                        LeanEnvelope.round(40.2, 43, wall),
+                        new EnvelopePicture.Subject("43 mm", strut, 5.1, need),
+                        figures));
+        HoleContact slot = new HoleContact(new Slot(41, 46, false), wall, strut, 0);
+        pictures.put(
+                "envelope-slot",
+                new EnvelopePicture(
+                        LeanEnvelope.of(List.of(slot), 24).orElseThrow(),
+                        new EnvelopePicture.Subject(
+                                "41 mm wide, a slot 46 mm long along its axis", strut, 5.1, Optional.empty()),
+                        figures));
     }
 
     private static void add(Map<String, Picture> pictures, String name, Plan plan) {
