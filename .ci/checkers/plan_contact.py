@@ -49,6 +49,12 @@ class Outline:
         x2 = -(y1 * y1 + y * y2 + x1 * x1) / x
         return self.flat(x, y, self.p * cosine), self.flat(x1, y1, -self.p * sine), self.flat(x2, y2, -self.p * cosine)
 
+    def valleys(self, middle, f):
+        """The angles of all points near f that are locally nearest to the middle: two may lie close together."""
+        fine = [f + k * 2 * pi / SAMPLES / 5 for k in range(-10, 11)]
+        far = [(x - middle[0]) ** 2 + (y - middle[1]) ** 2 for x, y in (self.at(sin(g), cos(g)) for g in fine)]
+        return [self.nearest(middle, fine[k]) for k in range(1, 20) if far[k] <= far[k - 1] and far[k] <= far[k + 1]]
+
     def nearest(self, middle, f):
         """The angle of the rim's point that is locally nearest to the middle, from a start close by."""
         a, b = middle
@@ -57,8 +63,9 @@ class Outline:
             u, v = at[0] - a, at[1] - b
             slope = u * d1[0] + v * d1[1]
             bend = d1[0] * d1[0] + d1[1] * d1[1] + u * d2[0] + v * d2[1]
-            step = -slope / bend if bend > 0 else (-1e-3 if slope > 0 else 1e-3)
-            step = max(-2 * pi / SAMPLES, min(2 * pi / SAMPLES, step))
+            most = 2 * pi / SAMPLES / 5
+            step = -slope / bend if bend > 0 else -most if slope > 0 else most
+            step = max(-most, min(most, step))
             f += step
             if abs(step) < 1e-13:
                 break
@@ -124,10 +131,10 @@ def largest_circle(lean, bearing, hole, inner, outer):
             far = [(x - middle[0]) ** 2 + (y - middle[1]) ** 2 for x, y in at]
             for k in range(SAMPLES):
                 if far[k] <= far[k - 1] and far[k] <= far[(k + 1) % SAMPLES]:
-                    f = rim.nearest(middle, STEPS[k])
-                    line = rim.tangent(f)
-                    lines.append(line)
-                    near = min(near, line[2] - line[0] * middle[0] - line[1] * middle[1])
+                    for f in rim.valleys(middle, STEPS[k]):
+                        line = rim.tangent(f)
+                        lines.append(line)
+                        near = min(near, hypot(line[3][0] - middle[0], line[3][1] - middle[1]))
         low = max(low, near)
         if three is None:
             three, found = start(rims)
