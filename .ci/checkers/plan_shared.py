@@ -205,13 +205,13 @@ def crowding(lines, azimuths, thick):
     Struts that lie nearly opposite cross anywhere; they are taken from their feet, and never are the nearest."""
     one, other = lines
     ways = [(cos(a), sin(a)) for a in azimuths]
-    crossed = ways[0][0] * ways[1][1] - ways[0][1] * ways[1][0]
+    apart = ways[0][0] * ways[1][0] + ways[0][1] * ways[1][1]
     begins = []
     for line, way, foot, across in ((one, ways[0], other.plan_foot, ways[1]), (other, ways[1], one.plan_foot, ways[0])):
         # From this line's foot to the crossing, in plan.
         off = (foot[0] - line.plan_foot[0], foot[1] - line.plan_foot[1])
         turned = way[0] * across[1] - way[1] * across[0]
-        out = (off[0] * across[1] - off[1] * across[0]) / turned if abs(crossed) > 0.5 else 0.0
+        out = (off[0] * across[1] - off[1] * across[0]) / turned if apart > -0.866 else 0.0
         begins.append(line.begin - out / cos(line.tilt))
     between = acos(max(-1.0, min(1.0, sin(one.tilt) * sin(other.tilt)
                                  + cos(one.tilt) * cos(other.tilt) * cos(azimuths[1] - azimuths[0]))))
