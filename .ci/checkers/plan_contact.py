@@ -20,6 +20,8 @@ SINES = [(sin(f), cos(f)) for f in STEPS]
 def direction(tilt, swing):
     """Lean and bearing of a strut that is tilted down and swung to the side."""
     d = (cos(tilt) * cos(swing), cos(tilt) * sin(swing), -sin(tilt))
+    if hypot(d[1], d[2]) < 1e-9:
+        return 0.0, 0.0              # straight in: the bearing would be rounding alone
     return atan2(hypot(d[1], d[2]), d[0]), atan2(d[1], -d[2])
 
 

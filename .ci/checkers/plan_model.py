@@ -2,6 +2,7 @@
 """A second model of the main job, to check plan.json without any of the program's own code.
 
     plan_model.py PLAN.json [--verbose]      recompute everything from the plan's "inputs" and compare
+    plan_model.py PLAN.json --fewest         the same, and search the fewest patterns where hub types share them
     plan_model.py PLAN.json --job JOB.toml   the same, but with the inputs derived from the job file (and the
                                              plan's own "inputs" compared with them)
     plan_model.py --job JOB.toml [--cutters LIST] [--verbose]   print the model's plan as JSON
@@ -31,6 +32,7 @@ from plan_compare import compare, compare_whole   # noqa: E402
 from plan_job import Refused, job_inputs, read_cutters   # noqa: E402 (no cache files beside the checkers)
 import plan_dome   # noqa: E402
 import plan_contact   # noqa: E402
+import plan_fewest   # noqa: E402
 import plan_frame   # noqa: E402
 import plan_shared   # noqa: E402
 
@@ -693,6 +695,8 @@ def check_plan(options):
     else:
         worst = plan_shared.compare_checks(found, plan, out.lines)
         print(f"note: {len(found)} checks of collars, largest difference {worst:.3e}")
+    if options.fewest and "sharing" in plan:
+        fewest(given, plan, drawn, out.lines)
     out.lines[:0] = first
     for line in out.lines:
         print("MISMATCH " + line)
@@ -700,6 +704,26 @@ def check_plan(options):
         print_margins(found, lowest)
     print(out.summary())
     return 1 if out.lines else 0
+
+
+def fewest(given, plan, drawn, lines):
+    """Holds the numbers of patterns against a full search."""
+    given = whole_inputs(given)
+    holes = Holes(given)
+    dome, radius, level = framed(given, holes, drawn)
+    said = plan["sharing"]
+    found = plan_fewest.fewest(Hubs(dome, level), dome, radius, holes.outer - holes.wall["mid"] / 2,
+                               radians(said["extraLeanLimitDeg"]), said["missLimitMm"])
+    if found is None:
+        print(f"note: more than {plan_fewest.MOST} hub types; the fewest patterns were not searched")
+        return
+    if said["atLeast"] > found["alone"]:
+        lines.append(f"sharing.atLeast: expected at most {found['alone']}, found {said['atLeast']}")
+    if said["patterns"] < found["helped"]:
+        lines.append(f"sharing.patterns: expected at least {found['helped']}, found {said['patterns']}")
+    print(f"note: fewest patterns {found['alone']} where the far end of a strut does its worst, {found['helped']} where it "
+          f"helps; the plan has {said['patterns']}, and says at least {said['atLeast']}"
+          + ("" if said["atLeast"] <= found["helped"] else ", which holds only if hubs are judged by themselves"))
 
 
 def read_job(options, cutters):
@@ -737,6 +761,7 @@ def main():
     parser.add_argument("--job", metavar="JOB.toml", help="derive the inputs from this job file")
     parser.add_argument("--cutters", metavar="LIST", help="with --job: ID=SIZE,... or a JSON file")
     parser.add_argument("--verbose", action="store_true", help="print the margins of each pattern too")
+    parser.add_argument("--fewest", action="store_true", help="search the fewest patterns, too, where they are shared")
     parser.add_argument("--self-test", action="store_true", help="check the model itself")
     options = parser.parse_args()
     if options.self_test:

@@ -247,6 +247,13 @@ class Laid:
         else:
             yield [Line(h[1], 0.0, abs(h[1]), 0.0, self.backs(h[1]), (0.0, 0.0)) for h in self.hubs.models[kind]]
 
+    def different(self, kind, k):
+        """The lines of one strut that are not alike."""
+        if not self.shared:
+            return [next(iter(self.lines(kind)))[k]]
+        return {tuple(round(x, 9) for x in (line.swing, line.begin, *line.plan_foot)): line
+                for line in self.shared.by_type[kind][k]}.values()
+
     def seat(self, kind, setbacks, thick):
         """Where collar and ring of a hub type sit; struts end square, at their setback from the node."""
         tops, at = [], self.heights[self.pattern[kind]]
@@ -274,7 +281,11 @@ class Laid:
 
     def sharing(self, given):
         extra, miss = self.shared.extremes()
-        return {"hubTypes": len(self.hubs.models), "patterns": len(self.azimuths), "extraLeanDeg": extra, "missMm": miss}
+        out = {"hubTypes": len(self.hubs.models), "patterns": len(self.azimuths), "extraLeanDeg": extra, "missMm": miss}
+        for key, name in (("extraLeanLimitDeg", "extraLeanDeg"), ("missLimitMm", "missMm")):
+            if name in given.get("limits", {}):
+                out[key] = given["limits"][name]
+        return out
 
     def checks(self, given, built):
         """Per check that the plan makes of collars: its code, part, whether the least or the largest counts, and the value of
@@ -310,10 +321,12 @@ class Laid:
                     if size and max(size) < 2 * inner:
                         place = f"hole {numbers[k] + 1}"
                         inside[place] = min(inside.get(place, inf), engagement(line, size[numbers[k]], inner, self.middle))
-                for a, b in self.pairs(len(lines)):
-                    place = f"holes {numbers[a] + 1} and {numbers[b] + 1}"
-                    ways = [azimuths[numbers[k]] - self.turn[kind] + lines[k].swing for k in (a, b)]
-                    crowd[place] = min(crowd.get(place, inf), crowding((lines[a], lines[b]), ways, thick))
+            # Any line that a strut has at one place beside any that its neighbour has at another: on the safe side.
+            for a, b in self.pairs(len(numbers)):
+                crowd[f"holes {numbers[a] + 1} and {numbers[b] + 1}"] = min(
+                    crowding((one, other), [azimuths[numbers[k]] - self.turn[kind] + line.swing
+                                            for k, line in ((a, one), (b, other))], thick)
+                    for one in self.different(kind, a) for other in self.different(kind, b))
             if inside:
                 out.append(("STRUT_ENGAGEMENT", part, min, inside))
                 if tie:
