@@ -10,7 +10,8 @@ ANGLE_TOLERANCE = 1e-6       # degrees
 AXIS_TOLERANCE = 1e-8        # coordinates of a unit vector; 1e-6 degrees is 1.7e-8
 
 class Comparison:
-    MUST_BE_ABSENT = {"drillMm", "movedMm", "role", "cutter", "asDrilledMm", "tiltLimitDeg", "tiltMinDeg", "tiltMaxDeg", "slackDeg"}
+    MUST_BE_ABSENT = {"drillMm", "movedMm", "role", "cutter", "asDrilledMm", "tiltLimitDeg", "tiltMinDeg", "tiltMaxDeg", "slackDeg",
+                      "leanDeg", "extraLeanDeg", "missMm"}
 
     def __init__(self):
         self.lines, self.largest = [], {"mm": (0.0, "-"), "degrees": (0.0, "-")}

@@ -2,6 +2,7 @@
 """A second model of the main job, to check plan.json without any of the program's own code.
 
     plan_model.py PLAN.json [--verbose]      recompute everything from the plan's "inputs" and compare
+    plan_model.py PLAN.json --fewest         the same, and search the fewest patterns where hub types share them
     plan_model.py PLAN.json --job JOB.toml   the same, but with the inputs derived from the job file (and the
                                              plan's own "inputs" compared with them)
     plan_model.py --job JOB.toml [--cutters LIST] [--verbose]   print the model's plan as JSON
@@ -30,7 +31,10 @@ sys.dont_write_bytecode = True
 from plan_compare import compare, compare_whole   # noqa: E402
 from plan_job import Refused, job_inputs, read_cutters   # noqa: E402 (no cache files beside the checkers)
 import plan_dome   # noqa: E402
+import plan_contact   # noqa: E402
+import plan_fewest   # noqa: E402
 import plan_frame   # noqa: E402
+import plan_shared   # noqa: E402
 
 SAME = 1e-9                  # two computed values this close are one value
 LETTERS = "ABCDEFGHJKLMNPRTUVWXY"   # no I, O, Q, S, Z
@@ -338,10 +342,6 @@ def reach(tilt, hole, inner, middle):
                  0.0, pi, 48)
 
 
-def web(radius, gap, hole_a, hole_b):
-    return radius * (gap - asin(hole_a / 2 / radius) - asin(hole_b / 2 / radius))
-
-
 # ---------------------------------------------------------------- the plan
 
 def check_inputs(given):
@@ -416,40 +416,65 @@ class Holes:
     def bore(self, wall):
         return self.outer - self.wall[wall]
 
-    def edges(self, wall):
-        """Radii at which a strut touches inside and outside."""
+    def edges(self, bears):
+        """Radii at which a strut touches inside and outside, where so much of the wall bears."""
         if not self.bears:
-            return self.bore(wall) + self.rims, self.outer - self.rims
+            return self.outer - bears + self.rims, self.outer - self.rims
         middle = self.outer - self.wall["mid"] / 2
-        return middle - self.bears[wall] / 2, middle + self.bears[wall] / 2
+        return middle - bears / 2, middle + bears / 2
 
-    def limit(self, size, strut, wall):
-        key = (size, strut, wall)
+    def bearing_wall(self):
+        """What bears of the wall: measured, or all of it."""
+        return self.bears or self.wall
+
+    def limit(self, size, strut, wall, bearing=0.0):
+        return self.limit_at(size, self.strut[strut], self.bearing_wall()[wall], bearing)
+
+    def limit_at(self, size, strut, bears, bearing=0.0):
+        """The lean at which a strut of this diameter binds in this bearing, or None."""
+        side = abs(sin(bearing))           # alike to both sides, and up as down
+        key = (size, strut, bears, round(side, 12))
         if key not in self.known:
-            self.known[key] = None if size >= 2 * self.bore(wall) else tilt_limit(
-                size, self.strut[strut], *self.edges(wall))
+            inner, outer = self.edges(bears)
+            bore = self.bore("max") if self.bears else self.outer - bears
+            self.known[key] = (None if size >= 2 * bore else
+                               tilt_limit(size, strut, inner, outer) if side < 1e-12
+                               else plan_contact.lean_limit(asin(side), size, strut, inner, outer))
         return self.known[key]
 
     def required(self, tilt):
         key = ("required", tilt)
         if key not in self.known:
-            size = required_hole(tilt, self.strut["max"], *self.edges("max"))
+            size = required_hole(tilt, self.strut["max"], *self.edges(self.bearing_wall()["max"]))
             self.known[key] = None if size is None or size >= 2 * self.bore("max") else size
         return self.known[key]
 
-    def choose(self, tilt):
-        """The cutter by the fit rule, or None."""
+    def required_in(self, lines):
+        """The least hole for struts that lie along these lines, or None."""
+        sizes = []
+        for lean, bearing in {(round(line.lean, 12), round(abs(sin(plan_contact.direction(line.tilt, line.swing)[1])), 12))
+                              for line in lines}:
+            key = ("required", lean, bearing)
+            if key not in self.known:
+                room = (self.strut["max"], *self.edges(self.bearing_wall()["max"]))
+                size = (required_hole(lean, *room) if bearing < 1e-9 else
+                        plan_contact.required(lean, asin(bearing), *room))
+                self.known[key] = None if size is None or size >= 2 * self.bore("max") else size
+            sizes.append(self.known[key])
+        return None if None in sizes else max(sizes)
+
+    def choose(self, tilt, size, bearing=0.0):
+        """The cutter by the fit rule for a lean and the least hole that allows it, or None."""
+        if size is None:
+            return None
         if self.fit == "reach":
-            size = self.required(tilt)
-            return next((c for c in self.cutters if size is not None and size <= c["asDrilledMinMm"]
+            return next((c for c in self.cutters if size <= c["asDrilledMinMm"]
                          and c["asDrilledMinMm"] >= self.strut["max"] + self.clearance
                          and c["asDrilledMaxMm"] < 2 * (self.outer - self.wall["max"])), None)
-        if self.required(tilt) is None:
-            return None
         best, miss = None, inf
         for cutter in self.cutters:
-            shortest = self.limit(cutter["asDrilledMinMm"], "max", "max")
-            limit = self.limit(cutter["asDrilledMm"], "mid", "mid")
+            shortest = self.limit(cutter["asDrilledMinMm"], "max", "max", bearing)
+            limit = self.limit(cutter["asDrilledMm"], "mid", "mid", bearing)
             if shortest is None or limit is None or limit < tilt - self.band:
                 continue
             if cutter["asDrilledMinMm"] < self.strut["max"] + self.clearance:
@@ -460,18 +485,43 @@ class Holes:
                 break
         return best
 
-    def hole(self, number, azimuth, axial):
-        tilt = abs(axial)
-        out = {"n": number, "azimuthDeg": degrees(azimuth), "heightMm": 0.0, "arcMm": azimuth * self.outer,
-               "neededLeanDeg": degrees(tilt), "requiredMm": self.required(tilt)}
-        cutter = self.choose(tilt)
+    def hole(self, number, azimuth, axial, height=0.0):
+        """A hole for struts of one axial angle, straight in."""
+        return self.sized(number, azimuth, height, abs(axial), 0.0, self.required(abs(axial)), 0.0)
+
+    def shared_hole(self, number, azimuth, height, lines, furthest):
+        """A hole for struts along several lines, and the one of them that leans furthest."""
+        lean, bearing = plan_contact.direction(furthest.tilt, furthest.swing)
+        return self.sized(number, azimuth, height, lean, bearing, self.required_in(lines), furthest.swing)
+
+    def sized(self, number, azimuth, height, lean, bearing, size, swing):
+        out = {"n": number, "azimuthDeg": degrees(azimuth), "heightMm": height, "arcMm": azimuth * self.outer,
+               "neededLeanDeg": degrees(lean), "requiredMm": size}
+        cutter = self.choose(lean, size, bearing)
         if cutter:
-            limit = self.limit(cutter["asDrilledMm"], "mid", "mid")
-            lowest = self.limit(cutter["asDrilledMinMm"], "max", "max")
-            highest = self.limit(cutter["asDrilledMaxMm"], "min", "min")
+            limit = self.limit(cutter["asDrilledMm"], "mid", "mid", bearing)
+            lowest = self.limit(cutter["asDrilledMinMm"], "max", "max", bearing)
+            highest = self.limit(cutter["asDrilledMaxMm"], "min", "min", bearing)
             out.update({"cutter": cutter["id"], "asDrilledMm": cutter["asDrilledMm"], "tiltLimitDeg": degrees(limit),
                         "tiltMinDeg": degrees(lowest), "tiltMaxDeg": degrees(highest) if highest is not None else None,
-                        "slackDeg": degrees(limit) - degrees(tilt)})
+                        "slackDeg": degrees(limit) - degrees(lean), "swingDeg": degrees(swing),
+                        **self.by_chance(cutter, bearing)})
+        return out
+
+    def by_chance(self, cutter, bearing):
+        """How the limit moves with hole, strut and wall: for 0.1 mm of each, and with all spreads together by chance."""
+        nominal = (cutter["asDrilledMm"], self.strut["mid"], self.bearing_wall()["mid"])
+        spans = ((cutter["asDrilledMinMm"], cutter["asDrilledMaxMm"]), (self.strut["min"], self.strut["max"]),
+                 (self.bearing_wall()["min"], self.bearing_wall()["max"]))
+
+        def moved(which, low, high):
+            ends = [self.limit_at(*(size if k == which else nominal[k] for k in range(3)), bearing) for size in (low, high)]
+            return None if None in ends else ends[1] - ends[0]
+        slopes = [moved(k, nominal[k] - 0.05, nominal[k] + 0.05) for k in range(3)]
+        alone = [moved(k, *span) if span[0] < span[1] else 0.0 for k, span in enumerate(spans)]
+        out = {name: degrees(slope) for name, slope in zip(("perHoleDeg", "perStrutDeg", "perWallDeg"), slopes) if slope is not None}
+        if None not in alone:
+            out["tiltSpreadDeg"] = degrees(sqrt(sum((change / 2) ** 2 for change in alone)))
         return out
 
 
@@ -553,24 +603,25 @@ def build(given, plan=None):
                             "twistDeg": degrees(dome.type_twists[t]), "ends": ends})
     if min(t["cutMm"] for t in strut_types) <= 0:
         raise Refused(["inputs.size: struts come out with no length"])
-    # The collar's middle lies the mean of R_m tan(axial) inward of the node; the holes' own nodes differ by the spread.
     middle = holes.outer - holes.wall["mid"] / 2
-    below = [[middle * tan(h[1]) for h in model] for model in hubs.models]
-    hub_types = [{"id": letters("H", k), "count": hub_count[k], "pattern": letters("C", k),
-                  "collarBelowNodeMm": sum(below[k]) / len(below[k]), "nodeSpreadMm": max(below[k]) - min(below[k]),
+    choice = plan_shared.Choice(plan, hubs.models) if plan and "sharing" in plan else None
+    laid = plan_shared.laid_out(holes, dome, hubs, radius, choice, converging(given, plan), lambda a: end(a)["setbackMm"])
+    hub_types = [{"id": letters("H", k), "count": hub_count[k], "pattern": letters("C", laid.pattern[k]),
+                  "turnOnPatternDeg": degrees(laid.turn[k]), **laid.seat(k, [end(h[1])["setbackMm"] for h in model], thick),
                   "struts": [{"strutType": letters("S", h[2][0]), "end": "ab"[h[2][1]], "azimuthDeg": degrees(h[0]),
-                              "axialDeg": degrees(h[1])} for h in model]} for k, model in enumerate(hubs.models)]
-    patterns = [{"id": letters("C", k), "count": hub_count[k],
-                 "holes": [holes.hole(n + 1, h[0], h[1]) for n, h in enumerate(model)]}
-                for k, model in enumerate(hubs.models)]
+                              "axialDeg": degrees(h[1]), **laid.strut(k, n)} for n, h in enumerate(model)]}
+                 for k, model in enumerate(hubs.models)]
+    collars = Counter(laid.pattern[kind] for kind in hubs.node_types)
+    patterns = [{"id": letters("C", k), "count": collars[k], "holes": laid.holes(k, plan)} for k in range(len(collars))]
     nodes = []
     for k, (name, kind, point, axis, up) in enumerate(zip(dome.ids, hubs.node_types, dome.points, dome.axes, hubs.turns)):
         node = {"id": name, "hubType": letters("H", kind), "xyzMm": [radius * x for x in point], "axis": list(axis),
-                "turnDeg": degrees(up), "flipped": False}
+                "turnDeg": degrees(turn(up + laid.turn[kind])), "flipped": False}
         if dome.moved[k]:
             node["movedMm"] = radius * dome.moved[k]
         nodes.append(node)
-    hole_of = {(node, h[3]): n + 1 for node, model in enumerate(hubs.holes) for n, h in enumerate(model)}
+    hole_of = {(node, h[3]): laid.hole[hubs.node_types[node]][n] + 1
+               for node, model in enumerate(hubs.holes) for n, h in enumerate(model)}
     width = len(str(len(dome.edges)))
     members = []
     for k, (a, b) in enumerate(dome.edges):
@@ -601,61 +652,36 @@ def build(given, plan=None):
                   "struts": sum(made(domes * t["count"], percent) for t in strut_types),
                   "rings": made(domes * count["rings"], percent), "ties": made(domes * count["ties"], percent)},
         "strutTypes": strut_types, "hubTypes": hub_types, "nodes": nodes, "members": members, "patterns": patterns}
+    if choice:
+        built["sharing"] = laid.sharing(given)
     whole["lowestCollarPointZMm"] = lowest_collar_point(given, built)
-    return built, margins(given, built, holes), whole["lowestCollarPointZMm"]
+    return built, laid.checks(given, built), whole["lowestCollarPointZMm"]
 
 
-def margins(given, plan, holes):
-    """Per pattern the least webs, engagement and crowding margin; "...Largest" = with the largest as-drilled size."""
-    outer, width = holes.outer, given["collar"]["widthMm"]
-    inner, middle = outer - holes.wall["max"], outer - holes.wall["mid"] / 2
-    biggest = {c["id"]: c["asDrilledMaxMm"] for c in holes.cutters}
-    back = {(t["id"], "ab"[k]): end["setbackMm"] for t in plan["strutTypes"] for k, end in enumerate(t["ends"])}
-    out = {}
-    for hub, pattern in zip(plan["hubTypes"], plan["patterns"]):
-        n, rows = len(pattern["holes"]), {}
-        pairs = [(k, (k + 1) % n) for k in range(n)] if n > 1 else []
-        azimuth = [radians(h["azimuthDeg"]) for h in pattern["holes"]]
-        tilt = [radians(s["axialDeg"]) for s in hub["struts"]]
-        backs = [back[s["strutType"], s["end"]] for s in hub["struts"]]
-        if all("cutter" in h for h in pattern["holes"]):
-            for name, size in (("", [h["asDrilledMm"] for h in pattern["holes"]]),
-                               ("Largest", [biggest[h["cutter"]] for h in pattern["holes"]])):
-                if max(size) < 2 * inner:
-                    for wall, radius in (("webOuter", outer), ("webInner", inner)):
-                        rows[wall + name + "Mm"] = min((web(radius, turn(azimuth[b] - azimuth[a]), size[a], size[b])
-                                                        for a, b in pairs), default=None)
-                    rows["webEdge" + name + "Mm"] = min(width / 2 - s / 2 for s in size)
-                    rows["engagement" + name + "Mm"] = min(reach(t, s, inner, middle) - b
-                                                           for t, s, b in zip(tilt, size, backs))
-        crowd = []
-        for a, b in pairs:
-            between = acos(sin(tilt[a]) * sin(tilt[b]) + cos(tilt[a]) * cos(tilt[b]) * cos(azimuth[b] - azimuth[a]))
-            crowd.append(min(backs[a], backs[b]) - holes.strut["max"] / 2 / tan(between / 2))
-        rows["crowdingMm"] = min(crowd, default=None)
-        out[pattern["id"]] = rows
-    return out
+def converging(given, plan):
+    """Whether the holes of a collar lie at heights that bring the struts to one point."""
+    if "heights" in given:
+        return given["heights"] == "converging"
+    return any(h["heightMm"] != 0 for p in (plan or {}).get("patterns", ()) for h in p["holes"])
 
 
 def lowest_collar_point(given, plan):
     """Lowest z of any collar: its mid-plane lies the mean of R_m tan(axial) inward of its node."""
     outer, half = given["collar"]["outerRadiusMm"], given["collar"]["widthMm"] / 2
-    middle = outer - given["collar"]["wallMm"] / 2
-    hubs = {h["id"]: h["struts"] for h in plan["hubTypes"]}
+    below = {h["id"]: h["collarBelowNodeMm"] for h in plan["hubTypes"]}
     lowest = inf
     for node in plan["nodes"]:
         n = node["axis"]
-        rise = [middle * tan(radians(s["axialDeg"])) for s in hubs[node["hubType"]]]
-        lowest = min(lowest, node["xyzMm"][2] - n[2] * sum(rise) / len(rise) - abs(n[2]) * half - outer * hypot(n[0], n[1]))
+        lowest = min(lowest, node["xyzMm"][2] - n[2] * below[node["hubType"]] - abs(n[2]) * half - outer * hypot(n[0], n[1]))
     return lowest
 
 
 # ---------------------------------------------------------------- command line
 
 def print_margins(found, lowest):
-    for pattern, rows in found.items():
-        for name, value in rows.items():
-            print(f"margin {pattern} {name} {'none' if value is None else repr(value)}")
+    for code, part, worst, values in found:
+        for place, value in values.items():
+            print(f"check {code} {part} {place} {value!r}{' *' if value == worst(values.values()) else ''}")
     print(f"margin all lowestCollarPointZMm {lowest!r} (z from the sphere's centre)")
 
 
@@ -688,6 +714,11 @@ def check_plan(options):
         import plan_alike
         out = plan_alike.whole(given, plan, drawn)
         print("note: grouped otherwise than in the model; the groups were checked member by member")
+    else:
+        worst = plan_shared.compare_checks(found, plan, out.lines)
+        print(f"note: {len(found)} checks of collars, largest difference {worst:.3e}")
+    if options.fewest and "sharing" in plan:
+        fewest(given, plan, drawn, out.lines)
     out.lines[:0] = first
     for line in out.lines:
         print("MISMATCH " + line)
@@ -695,6 +726,26 @@ def check_plan(options):
         print_margins(found, lowest)
     print(out.summary())
     return 1 if out.lines else 0
+
+
+def fewest(given, plan, drawn, lines):
+    """Holds the numbers of patterns against a full search."""
+    given = whole_inputs(given)
+    holes = Holes(given)
+    dome, radius, level = framed(given, holes, drawn)
+    said = plan["sharing"]
+    found = plan_fewest.fewest(Hubs(dome, level), dome, radius, holes.outer - holes.wall["mid"] / 2,
+                               radians(said["extraLeanLimitDeg"]), said["missLimitMm"])
+    if found is None:
+        print(f"note: more than {plan_fewest.MOST} hub types; the fewest patterns were not searched")
+        return
+    if said["atLeast"] > found["alone"]:
+        lines.append(f"sharing.atLeast: expected at most {found['alone']}, found {said['atLeast']}")
+    if said["patterns"] < found["helped"]:
+        lines.append(f"sharing.patterns: expected at least {found['helped']}, found {said['patterns']}")
+    print(f"note: fewest patterns {found['alone']} where the far end of a strut does its worst, {found['helped']} where it "
+          f"helps; the plan has {said['patterns']}, and says at least {said['atLeast']}"
+          + ("" if said["atLeast"] <= found["helped"] else ", which holds only if hubs are judged by themselves"))
 
 
 def read_job(options, cutters):
@@ -720,7 +771,7 @@ def print_job(options):
     model, found, lowest = build(given, drawn)
     whole = {"job": {"title": title}, "inputs": given, **model}
     if options.verbose:
-        whole["margins"] = found
+        whole["checks"] = [{"code": code, "where": part, "values": values} for code, part, _, values in found]
     json.dump(whole, sys.stdout, indent=1, ensure_ascii=True)
     print()
     return 0
@@ -732,6 +783,7 @@ def main():
     parser.add_argument("--job", metavar="JOB.toml", help="derive the inputs from this job file")
     parser.add_argument("--cutters", metavar="LIST", help="with --job: ID=SIZE,... or a JSON file")
     parser.add_argument("--verbose", action="store_true", help="print the margins of each pattern too")
+    parser.add_argument("--fewest", action="store_true", help="search the fewest patterns, too, where they are shared")
     parser.add_argument("--self-test", action="store_true", help="check the model itself")
     options = parser.parse_args()
     if options.self_test:

@@ -21,7 +21,16 @@ public final class DomeJobs {
 
     /** Their files. */
     public static List<Path> files() throws IOException {
-        Path folder = ProjectFolder.top().resolve("src/test/resources/domes");
+        return files("domes");
+    }
+
+    /** The files of jobs whose hub types share patterns or whose holes lie at several heights. */
+    public static List<Path> shared() throws IOException {
+        return files("shared-jobs");
+    }
+
+    private static List<Path> files(String name) throws IOException {
+        Path folder = ProjectFolder.top().resolve("src/test/resources").resolve(name);
         try (Stream<Path> folders = Files.list(folder)) {
             return folders.map(f -> f.resolve("job.toml"))
                     .filter(Files::exists)
@@ -34,14 +43,19 @@ public final class DomeJobs {
     public static List<Job> all() throws IOException {
         List<Job> jobs = new ArrayList<>();
         for (Path file : files()) {
-            JobReading reading = JobReader.read(
-                    file.toString(),
-                    Files.readAllBytes(file),
-                    Profiles.load(List.of(new BundledProfiles())),
-                    name -> opened(file.resolveSibling(name)));
-            jobs.add(reading.job().orElseThrow(() -> new AssertionError(reading.findings())));
+            jobs.add(read(file));
         }
         return jobs;
+    }
+
+    /** The job of a file. */
+    public static Job read(Path file) throws IOException {
+        JobReading reading = JobReader.read(
+                file.toString(),
+                Files.readAllBytes(file),
+                Profiles.load(List.of(new BundledProfiles())),
+                name -> opened(file.resolveSibling(name)));
+        return reading.job().orElseThrow(() -> new AssertionError(reading.findings()));
     }
 
     private static FrameFiles.Opened opened(Path file) {
