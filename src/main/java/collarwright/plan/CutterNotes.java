@@ -31,11 +31,9 @@ final class CutterNotes {
     /** With more sizes than this no extra cutter is looked for: each of them is tried. */
     private static final int TRIED = 200;
 
-    private final Job job;
     private final DrillingSettings drilling;
 
     CutterNotes(Job job) {
-        this.job = job;
         this.drilling = job.drilling();
     }
 

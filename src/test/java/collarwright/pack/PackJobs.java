@@ -125,7 +125,13 @@ final class PackJobs {
                 job.size(),
                 new StrutSettings(poles, job.strut().tieHole(), Optional.of(bins)),
                 job.hub(),
-                new DrillingSettings(drilling.cutters(), drilling.fit(), drilling.nearestBand(), 0.3, Optional.of(1)),
+                new DrillingSettings(
+                        drilling.cutters(),
+                        drilling.fit(),
+                        drilling.nearestBand(),
+                        0.3,
+                        Optional.empty(),
+                        Optional.of(1)),
                 job.limits(),
                 job.shop());
     }

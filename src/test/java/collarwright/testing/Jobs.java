@@ -1,6 +1,8 @@
 package collarwright.testing;
 
+import collarwright.collar.Fix;
 import collarwright.collar.Heights;
+import collarwright.collar.HubSettings;
 import collarwright.dome.DomeSettings;
 import collarwright.dome.DomeSource;
 import collarwright.geometry.Interval;
@@ -15,6 +17,7 @@ import collarwright.stock.Material;
 import collarwright.stock.RoundStock;
 import collarwright.strut.SizeBins;
 import collarwright.strut.SizeRule;
+import collarwright.strut.StrutSettings;
 import collarwright.strut.TieHole;
 import collarwright.tooling.Cutter;
 import collarwright.tooling.CutterKind;

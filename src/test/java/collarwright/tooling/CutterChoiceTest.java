@@ -109,7 +109,7 @@ class CutterChoiceTest {
         assertThatIllegalArgumentException().isThrownBy(() -> onLine(4, 0));
         List<Cutter> rack = saws(44);
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new DrillingSettings(rack, Fit.REACH, 0, 0, Optional.of(0)));
+                .isThrownBy(() -> new DrillingSettings(rack, Fit.REACH, 0, 0, Optional.empty(), Optional.of(0)));
     }
 
     private static DrillingSettings reach(List<Cutter> cutters) {
@@ -166,6 +166,7 @@ class CutterChoiceTest {
                     draw.coin() ? Fit.REACH : Fit.NEAREST,
                     draw.between(0, 0.02),
                     draw.coin() ? 0 : 0.3,
+                    Optional.empty(),
                     Optional.empty());
             int most = draw.whole(1, 4);
             Optional<Outcome> best = IntStream.range(1, 1 << rack.size())
@@ -207,7 +208,7 @@ class CutterChoiceTest {
         List<Cutter> rack = IntStream.rangeClosed(403, 460)
                 .mapToObj(tenth -> Jobs.saw(tenth / 10.0))
                 .toList();
-        List<CutterNeed> needs = PatternBook.needs(hubs, BODY, STRUT, reach(rack));
+        List<CutterNeed> needs = PatternBook.of(hubs, BODY, STRUT, reach(rack)).needs();
         assertThat(needs.stream().mapToInt(CutterNeed::holes).sum())
                 .as("two holes for each strut")
                 .isEqualTo(2 * 555);
@@ -225,13 +226,13 @@ class CutterChoiceTest {
     void patternBook_atMostTwo_usesThoseOfTheChoice() {
         Hubs hubs = Hubs.of(Dome.of(new DomeSettings(3, 5)));
         List<Cutter> rack = saws(42, 42.2, 42.5, 43, 44);
-        DrillingSettings two = new DrillingSettings(rack, Fit.REACH, 0, 0, Optional.of(1));
+        DrillingSettings two = new DrillingSettings(rack, Fit.REACH, 0, 0, Optional.empty(), Optional.of(1));
         PatternBook book = PatternBook.of(hubs, BODY, STRUT, two);
         assertThat(book.holesByCutter()).containsOnlyKeys("HS-42.5");
         assertThat(PatternBook.of(hubs, BODY, STRUT, reach(rack)).holesByCutter())
                 .hasSizeGreaterThan(1);
         // Where even the whole rack leaves a hole without a cutter, the limit changes nothing.
-        DrillingSettings none = new DrillingSettings(saws(42, 42.2), Fit.REACH, 0, 0, Optional.of(1));
+        DrillingSettings none = new DrillingSettings(saws(42, 42.2), Fit.REACH, 0, 0, Optional.empty(), Optional.of(1));
         assertThat(PatternBook.of(hubs, BODY, STRUT, none).sizes())
                 .isEqualTo(
                         PatternBook.of(hubs, BODY, STRUT, reach(none.cutters())).sizes());
