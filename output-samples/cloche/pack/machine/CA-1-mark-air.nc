@@ -1,6 +1,6 @@
 (AIR CUT: every Z is raised by 6.60 mm, nothing is cut)
 (JOB Cloches, nursery bed)
-(REVISION JJXJHPUJ)
+(REVISION DXHHYUWB)
 (PATTERN CA, FILE 1 OF 2)
 (THIS STICK 9 collars, run it for 2 sticks)
 (STOCK PVC-U pipe 90 x 6.7, measured)

@@ -1,5 +1,5 @@
 (JOB Cloches, nursery bed)
-(REVISION JJXJHPUJ)
+(REVISION DXHHYUWB)
 (PATTERN CA, FILE 2 OF 2)
 (THIS STICK 3 collars, run it for 1 stick)
 (STOCK PVC-U pipe 90 x 6.7, measured)

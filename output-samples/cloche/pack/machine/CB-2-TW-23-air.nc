@@ -1,6 +1,6 @@
 (AIR CUT: every Z is raised by 22.35 mm, nothing is cut)
 (JOB Cloches, nursery bed)
-(REVISION JJXJHPUJ)
+(REVISION DXHHYUWB)
 (PATTERN CB, FILE 2 OF 3)
 (THIS STICK 9 collars, run it for 11 sticks)
 (STOCK PVC-U pipe 90 x 6.7, measured)

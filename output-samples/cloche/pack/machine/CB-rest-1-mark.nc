@@ -1,5 +1,5 @@
 (JOB Cloches, nursery bed)
-(REVISION JJXJHPUJ)
+(REVISION DXHHYUWB)
 (PATTERN CB, FILE 1 OF 3)
 (THIS STICK 4 collars, run it for 1 stick)
 (STOCK PVC-U pipe 90 x 6.7, measured)
