@@ -663,8 +663,9 @@ def lowest_collar_point(given, plan):
 
 def print_margins(found, lowest):
     for code, part, worst, values in found:
+        margins = plan_shared.worst_of(worst, values)[1] if values else {}
         for place, value in values.items():
-            print(f"check {code} {part} {place} {value!r}{' *' if value == worst(values.values()) else ''}")
+            print(f"check {code} {part} {place} {value!r}{'' if margins[place] else ' *'}")
     print(f"margin all lowestCollarPointZMm {lowest!r} (z from the sphere's centre)")
 
 

@@ -116,8 +116,8 @@ def damaged(given, plan):
         again = model.build(given, broken)[0]
         check("shared", f"damage {path}", len(compare(again, broken).lines) > 0, True)
     checks = model.build(given, plan)[1]
-    right = [{"code": code, "where": part + (f" / {min(values, key=values.get) if worst is min else max(values, key=values.get)}"
-                                             if "" not in values else ""), "value": worst(values.values()), "unit": "mm" if
+    right = [{"code": code, "where": part + (f" / {worst(values, key=values.get)}" if "" not in values else ""),
+              "value": plan_shared.worst_of(worst, values)[0], "unit": "mm" if
               code not in ("HOLE_SLACK", "HOLE_SHORT_OF_REACH", "HOLE_EXTRA_LEAN") else "deg", "sense": "at-least", "warn": -1e9,
               "verdict": "pass"} for code, part, worst, values in checks]
     for damage in ("none", "value", "where", "verdict", "gone"):
