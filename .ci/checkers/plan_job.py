@@ -187,8 +187,14 @@ def job_inputs(job, cutters):
             wrong.append(f"{place}: expected a number ({mark}), found {value!r}")
         return float(found[1]) if found else 0.0
     dome, strut, hub = (job.get(k, {}) for k in ("dome", "strut", "hub"))
-    if job.get("drilling", {}).get("patterns", "exact") != "exact":
-        wrong.append(f"drilling.patterns: expected exact, found {job['drilling']['patterns']!r}")
+    chosen = {}
+    for table, key, words in (("drilling", "patterns", ("exact", "shared")), ("hub", "heights", ("midplane", "converging"))):
+        chosen[key] = job.get(table, {}).get(key, words[0])
+        if chosen[key] not in words:
+            wrong.append(f"{table}.{key}: expected {' or '.join(words)}, found {chosen[key]!r}")
+    if chosen["patterns"] == "shared":
+        chosen["limits"] = {"extraLeanDeg": number("limits.extra-lean", job.get("limits", {}).get("extra-lean", 1), "°|deg"),
+                            "missMm": lengths("limits.miss", job.get("limits", {}).get("miss", "6 mm"))[1]}
     reads = Reads(lengths, number, wrong)
     shape = frame_inputs(dome, reads) if "frame" in dome else dome_inputs(dome, reads)
     size = {"rule": "as-drawn"} if "frame" in dome else size_inputs(dome, strut, reads)
@@ -213,7 +219,7 @@ def job_inputs(job, cutters):
         "endGapMm": lengths("hub.end-gap", get("hub", "end-gap"))[1], "fit": get("drilling", "fit", "reach"),
         "nearestBandDeg": number("limits.nearest-band", get("limits", "nearest-band", 0.5), "°|deg"),
         "leastClearanceMm": lengths("drilling.least-clearance", get("drilling", "least-clearance", "0.3 mm"))[1],
-        "cutters": cutters, "order": {"domes": get("order", "domes", 1),
+        **chosen, "cutters": cutters, "order": {"domes": get("order", "domes", 1),
                                       "sparesPercent": number("order.spares", get("order", "spares", "3 %"), "%")}}
     if isinstance(strut.get("tie-hole"), dict):
         given["strut"]["tieHole"] = {"diameterMm": lengths("tie-hole", strut["tie-hole"].get("diameter"))[1],

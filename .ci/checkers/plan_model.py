@@ -575,8 +575,11 @@ def whole_inputs(given):
     return {**given, "dome": {**usual, **dome}}
 
 
-def build(given, plan=None):
-    """The plan (a dict like plan.json) and the margins of each pattern. A frame from outside takes its nodes from a plan."""
+def build(given, plan=None, chosen=None):
+    """The plan (a dict like plan.json), its checks of collars, and the lowest point of a collar.
+
+    A frame from outside takes its nodes from a plan, shared patterns their choice from the plan that is checked."""
+    chosen = chosen or plan
     given = whole_inputs(given)
     wrong = check_inputs(given)
     if wrong:
@@ -604,15 +607,17 @@ def build(given, plan=None):
     if min(t["cutMm"] for t in strut_types) <= 0:
         raise Refused(["inputs.size: struts come out with no length"])
     middle = holes.outer - holes.wall["mid"] / 2
-    choice = plan_shared.Choice(plan, hubs.models) if plan and "sharing" in plan else None
-    laid = plan_shared.laid_out(holes, dome, hubs, radius, choice, converging(given, plan), lambda a: end(a)["setbackMm"])
+    if given.get("patterns") == "shared" and not (chosen and "sharing" in chosen):
+        raise Refused(["drilling.patterns: shared patterns are the plan's choice; expected a plan to hold against them"])
+    choice = plan_shared.Choice(chosen, hubs.models) if chosen and "sharing" in chosen else None
+    laid = plan_shared.laid_out(holes, dome, hubs, radius, choice, converging(given, chosen), lambda a: end(a)["setbackMm"])
     hub_types = [{"id": letters("H", k), "count": hub_count[k], "pattern": letters("C", laid.pattern[k]),
                   "turnOnPatternDeg": degrees(laid.turn[k]), **laid.seat(k, [end(h[1])["setbackMm"] for h in model], thick),
                   "struts": [{"strutType": letters("S", h[2][0]), "end": "ab"[h[2][1]], "azimuthDeg": degrees(h[0]),
                               "axialDeg": degrees(h[1]), **laid.strut(k, n)} for n, h in enumerate(model)]}
                  for k, model in enumerate(hubs.models)]
     collars = Counter(laid.pattern[kind] for kind in hubs.node_types)
-    patterns = [{"id": letters("C", k), "count": collars[k], "holes": laid.holes(k, plan)} for k in range(len(collars))]
+    patterns = [{"id": letters("C", k), "count": collars[k], "holes": laid.holes(k, chosen)} for k in range(len(collars))]
     nodes = []
     for k, (name, kind, point, axis, up) in enumerate(zip(dome.ids, hubs.node_types, dome.points, dome.axes, hubs.turns)):
         node = {"id": name, "hubType": letters("H", kind), "xyzMm": [radius * x for x in point], "axis": list(axis),
@@ -680,8 +685,9 @@ def lowest_collar_point(given, plan):
 
 def print_margins(found, lowest):
     for code, part, worst, values in found:
+        margins = plan_shared.worst_of(worst, values)[1] if values else {}
         for place, value in values.items():
-            print(f"check {code} {part} {place} {value!r}{' *' if value == worst(values.values()) else ''}")
+            print(f"check {code} {part} {place} {value!r}{'' if margins[place] else ' *'}")
     print(f"margin all lowestCollarPointZMm {lowest!r} (z from the sphere's centre)")
 
 
@@ -704,8 +710,13 @@ def check_plan(options):
     given, drawn, first = plan["inputs"], plan, []
     if options.job:
         given, drawn = read_job(options, plan["inputs"].get("cutters"))
-        first = compare({"inputs": {k: v for k, v in given.items() if k != "cutters"}}, plan).lines
-    model, found, lowest = build(given, drawn)
+        # What was chosen of patterns and heights, and the limits of sharing, show in the plan's parts.
+        shown = {"patterns", "heights", "limits", "cutters"}
+        first = compare({"inputs": {k: v for k, v in given.items() if k not in shown}}, plan).lines
+        if (given["patterns"] == "shared") != ("sharing" in plan):
+            first.append(f"sharing: expected {'present' if given['patterns'] == 'shared' else 'absent'} with patterns = "
+                         f"{given['patterns']}")
+    model, found, lowest = build(given, drawn, plan)
     if "dome" not in plan["inputs"]:
         in_old_form(model)
     out = compare_whole(model, plan)

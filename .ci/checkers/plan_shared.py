@@ -289,11 +289,11 @@ class Laid:
 
     def checks(self, given, built):
         """Per check that the plan makes of collars: its code, part, whether the least or the largest counts, and the value of
-        each place."""
+        each place; where the warning limit differs from place to place, with that limit."""
         outer, width, thick = self.sizes.outer, given["collar"]["widthMm"], self.sizes.strut["max"]
         inner = outer - self.sizes.wall["max"]
         biggest = {c["id"]: c["asDrilledMaxMm"] for c in self.sizes.cutters}
-        tie = given["strut"].get("tieHole")
+        tie, warn = given["strut"].get("tieHole"), given.get("limits", {}).get("webWarnDiameters", 0.0)
         out, sizes = [], []
         for pattern in built["patterns"]:
             holes, part = pattern["holes"], f"pattern {pattern['id']}"
@@ -303,14 +303,14 @@ class Laid:
                 continue
             slack = {f"hole {h['n']}": h["slackDeg"] for h in holes}
             out += [("HOLE_SLACK", part, max, slack), ("HOLE_SHORT_OF_REACH", part, min, slack)]
-            out.append(("WEB_TO_EDGE", part, min, {f"hole {h['n']}": width / 2 - abs(h["heightMm"]) - s / 2
+            out.append(("WEB_TO_EDGE", part, min, {f"hole {h['n']}": (width / 2 - abs(h["heightMm"]) - s / 2, warn * s)
                                                    for h, s in zip(holes, size)}))
             if max(size) < 2 * inner:
                 webs = {}
                 for a, b in self.pairs(len(holes)):
                     gap = radians(holes[b]["azimuthDeg"] - holes[a]["azimuthDeg"]) % (2 * pi)
-                    webs[f"holes {a + 1} and {b + 1}"] = web(inner, gap, size[a], size[b],
-                                                             holes[a]["heightMm"], holes[b]["heightMm"])
+                    webs[f"holes {a + 1} and {b + 1}"] = (web(inner, gap, size[a], size[b], holes[a]["heightMm"],
+                                                              holes[b]["heightMm"]), warn * max(size[a], size[b]))
                 out.append(("WEB_BETWEEN_HOLES", part, min, webs))
         for kind, hub in enumerate(built["hubTypes"]):
             part = f"hub {hub['id']} on pattern {hub['pattern']}" if self.shared else f"pattern {hub['pattern']}"
@@ -350,6 +350,14 @@ def laid_out(holes, dome, hubs, radius, choice, converging, backs):
     return Laid(holes, hubs, choice, shared, converging, backs)
 
 
+def worst_of(worst, values):
+    """The value of the worst place, and how far each place is from being the worst."""
+    pairs = {place: one if isinstance(one, tuple) else (one, 0.0) for place, one in values.items()}
+    at = worst(pairs, key=lambda place: pairs[place][0] - pairs[place][1])
+    least = pairs[at][0] - pairs[at][1]
+    return pairs[at][0], {place: value - warn - least for place, (value, warn) in pairs.items()}
+
+
 def compare_checks(found, plan, lines, length_tolerance=1e-6, angle_tolerance=1e-6):
     """Holds the model's checks against the plan's: each must be there, with the worst value, at a place that has it."""
     said = {(c["code"], c["where"].split(" / ")[0]): c for c in plan.get("checks") or []}
@@ -361,12 +369,14 @@ def compare_checks(found, plan, lines, length_tolerance=1e-6, angle_tolerance=1e
         if check is None:
             lines.append(f"checks {code} {part}: expected one, found none")
             continue
-        value, place = worst(values.values()), check["where"].partition(" / ")[2]
+        place = check["where"].partition(" / ")[2]
+        # The worst place is the one with the least margin.
+        value, margins = worst_of(worst, values)
         allowed = length_tolerance if check["unit"] == "mm" else angle_tolerance
         if "value" not in check or not abs(check["value"] - value) <= allowed:
             lines.append(f"checks {code} {part}: expected {value!r}, found {check.get('value')!r}")
-        elif place not in values or not abs(values[place] - value) <= 2 * allowed:
-            lines.append(f"checks {code} {part}: expected at {[p for p in values if abs(values[p] - value) <= allowed]}, "
+        elif place not in margins or not abs(margins[place]) <= 2 * allowed:
+            lines.append(f"checks {code} {part}: expected at {[p for p, m in margins.items() if abs(m) <= allowed]}, "
                          f"found at {place!r}")
         else:
             largest = max(largest, abs(check["value"] - value))
