@@ -181,6 +181,11 @@ final class PatternTables {
         return Optional.of(plan.struts().types().get(in.strutType()).idAt(in.tip()));
     }
 
+    /** Whether more than one hub type uses the pattern. */
+    boolean shared() {
+        return served().size() > 1;
+    }
+
     /** Which hub types share the pattern, and what it costs them. */
     Grid sharing() {
         List<List<StrutLean>> leans = StrutLean.all(plan);

@@ -193,7 +193,7 @@ public final class Traveller {
         flow.facts(new SeatTables(plan).facts(pattern));
         flow.grid(tables.why());
         flow.text(PatternTables.whyRule());
-        if (plan.book().sharing().isPresent()) {
+        if (tables.shared()) {
             flow.grid(tables.sharing());
         }
         List<String> consequences = HubPlay.consequences(plan, pattern);

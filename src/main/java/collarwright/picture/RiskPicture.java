@@ -6,12 +6,11 @@ import collarwright.tooling.Pattern;
 import collarwright.units.Angles;
 import collarwright.units.Decimals;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -29,6 +28,8 @@ public final class RiskPicture implements Picture {
     private static final double FOOT = 12;
     private static final double NAMES = 46;
     private static final double FIGURES = 24;
+    /** Letters that fit before the scale. */
+    private static final int LETTERS = 24;
 
     private final double width;
     private final List<Row> rows;
@@ -70,26 +71,34 @@ public final class RiskPicture implements Picture {
         for (Pattern pattern : plan.book().patterns()) {
             for (Hole hole : pattern.holes()) {
                 String key = hole.cutter().id() + " " + hole.neededLean() + " " + hole.tiltLimit();
-                kinds.computeIfAbsent(key, k -> new Kind(hole, new LinkedHashSet<>()))
-                        .patterns()
-                        .add(pattern.id());
+                kinds.computeIfAbsent(key, k -> new Kind(hole, new LinkedHashMap<>()))
+                        .places()
+                        .computeIfAbsent(pattern.id(), id -> new ArrayList<>())
+                        .add(Integer.toString(hole.number()));
             }
         }
         return kinds.values().stream()
-                .map(k -> new Row(
-                        name(List.copyOf(k.patterns())) + ", "
-                                + k.hole().cutter().marked(),
-                        k.hole()))
+                .map(k -> new Row(k.name(), k.hole()))
                 .sorted(Comparator.comparingDouble(Row::room))
                 .toList();
     }
 
-    private record Kind(Hole hole, Set<String> patterns) {}
+    /** Holes that are alike, by pattern. */
+    private record Kind(Hole hole, Map<String, List<String>> places) {
 
-    private static String name(List<String> patterns) {
-        return patterns.size() <= 4
-                ? patterns.stream().collect(Collectors.joining(" "))
-                : patterns.get(0) + " to " + patterns.get(patterns.size() - 1);
+        // Such as "CB 1 3, CC 2: 42 mm".
+        String name() {
+            String cutter = ": " + hole.cutter().marked();
+            List<String> told = places.entrySet().stream()
+                    .map(e -> e.getKey() + " " + String.join(" ", e.getValue()))
+                    .toList();
+            String all = String.join(", ", told);
+            if (all.length() + cutter.length() <= LETTERS) {
+                return all + cutter;
+            }
+            int holes = places.values().stream().mapToInt(List::size).sum();
+            return places.keySet().iterator().next() + " …, " + holes + " holes" + cutter;
+        }
     }
 
     @Override
