@@ -3,6 +3,7 @@ package collarwright.plan;
 import collarwright.dome.Dome;
 import collarwright.dome.DomeSettings;
 import collarwright.dome.DomeSource;
+import collarwright.dome.Role;
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
 import collarwright.finding.Where;
@@ -62,8 +63,7 @@ final class HubFaults {
                 node -> struts[node] + " struts",
                 "join fewer struts in one hub");
         pieces();
-        // On a sphere axes are radial, and no strut is longer than its radius allows to lean.
-        if (!findings.isEmpty() || dome.onSphere()) {
+        if (!findings.isEmpty() || asBrokenDown()) {
             return;
         }
         axes();
@@ -73,6 +73,14 @@ final class HubFaults {
         if (findings.isEmpty()) {
             oneBelowTheOther();
         }
+    }
+
+    // On a sphere axes are radial, and no strut of the breakdown is so long that it leans too far; an added one may be,
+    // and one to a foot that was moved.
+    private boolean asBrokenDown() {
+        return dome.onSphere()
+                && IntStream.range(0, dome.memberCount()).noneMatch(m -> dome.role(m) == Role.RIM)
+                && dome.feet().stream().noneMatch(node -> dome.moved(node) > 0);
     }
 
     // Two struts of one azimuth would need one hole: between them no web can be.
@@ -96,7 +104,9 @@ final class HubFaults {
                     new Where.Part(FrameShape.named(dome, found)),
                     "struts that leave the hub in different directions round its axis",
                     "two of them one above the other",
-                    "leave one of them out, or give the hub another axis"));
+                    source instanceof DomeSettings
+                            ? "leave one of them out"
+                            : "leave one of them out, or give the hub another axis"));
         }
     }
 
