@@ -50,7 +50,8 @@ final class Doorway {
         for (int m = 0; m < whole.memberCount(); m++) {
             int a = whole.members()[2 * m];
             int b = whole.members()[2 * m + 1];
-            if (reach.touches(at(whole, a), at(whole, b), TOUCH - measure.girth().strut())) {
+            if (reach.touches(
+                    at(whole, a), at(whole, b), TOUCH - measure.girth().strut())) {
                 goneMember[m] = true;
                 struts++;
             } else {
@@ -132,7 +133,8 @@ final class Doorway {
         }
         for (int node = 0; node < left.nodeCount(); node++) {
             Vec3 at = at(left, node);
-            under = StrictMath.min(under, reach.underside(at, at, measure.girth().collar()));
+            under = StrictMath.min(
+                    under, reach.underside(at, at, measure.girth().collar()));
         }
         double height = StrictMath.min(under, reach.top()) - floor;
         BoxReach below = new BoxReach(new Opening.Box(box.width(), StrictMath.max(height, 0), box.azimuth()), floor);

@@ -122,8 +122,8 @@ final class Outward {
             Vec3 axis = sensed(node);
             if (!Double.isNaN(axis.x())) {
                 int root = root(node);
-                Vec3 from = parts.node(node)
-                        .minus(DomeParts.vector(middles, root).times(1.0 / sizes[root]));
+                Vec3 from =
+                        parts.node(node).minus(DomeParts.vector(middles, root).times(1.0 / sizes[root]));
                 out[root] += axis.dot(from);
                 reach[root] += from.norm();
                 DomeParts.put(sums, root, DomeParts.vector(sums, root).plus(axis));

@@ -38,7 +38,7 @@ final class FacingSides {
 
     private List<Finding> look() {
         List<Finding> findings = new ArrayList<>();
-        TreeSet<Integer> against = against();
+        Set<Integer> against = against();
         if (!against.isEmpty()) {
             findings.add(Finding.warn(
                     Code.HUB_AXIS,
@@ -67,13 +67,12 @@ final class FacingSides {
         return findings;
     }
 
-    private String named(TreeSet<Integer> nodes) {
-        return FrameShape.named(
-                dome, nodes.stream().mapToInt(Integer::intValue).toArray());
+    private String named(Set<Integer> nodes) {
+        return FrameShape.named(dome, nodes.stream().mapToInt(Integer::intValue).toArray());
     }
 
     // Given axes that most of their hub's members contradict.
-    private TreeSet<Integer> against() {
+    private Set<Integer> against() {
         int[] votes = new int[dome.nodeCount()];
         for (int m = 0; m < dome.memberCount(); m++) {
             double facing = dome.facing(m);

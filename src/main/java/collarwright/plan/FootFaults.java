@@ -9,6 +9,7 @@ import collarwright.finding.Where;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 
 /** Finds feet that cannot be brought to one plane without crushing the shell. */
@@ -83,14 +84,15 @@ final class FootFaults {
         }
     }
 
-    private static Finding stop(Dome shell, TreeSet<Integer> hubs, String expected, String found) {
+    private static Finding stop(Dome shell, Set<Integer> hubs, String expected, String found) {
         return Finding.stop(
                 Code.FOOT_LEVELLED,
                 new Where.Part(FrameShape.named(
                         shell, hubs.stream().mapToInt(Integer::intValue).toArray())),
                 "a foot that can be brought to one plane: " + expected,
                 found,
-                "this cut runs in a zigzag and cannot be levelled: write foot = \"natural\"",
-                "or cut elsewhere with another tiers = or cut-height =, or try the other foot-plane");
+                "this cut runs in a zigzag and cannot be levelled so: write foot = \"natural\", or cut elsewhere with"
+                        + " another tiers = or cut-height =",
+                "or try the other foot-plane");
     }
 }

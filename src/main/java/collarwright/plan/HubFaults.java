@@ -167,13 +167,14 @@ final class HubFaults {
             int a = dome.memberA(m);
             int b = dome.memberB(m);
             Vec3 along = dome.node(b).minus(dome.node(a)).unit();
-            steep(a, b, along.dot(dome.axis(a)), most);
-            steep(b, a, -along.dot(dome.axis(b)), most);
+            steep(m, a, along.dot(dome.axis(a)), most);
+            steep(m, b, -along.dot(dome.axis(b)), most);
         }
     }
 
-    private void steep(int node, int other, double sine, double most) {
+    private void steep(int member, int node, double sine, double most) {
         if (StrictMath.abs(sine) > most && findings.size() < 20) {
+            int other = dome.memberA(member) + dome.memberB(member) - node;
             double degrees = Angles.degrees(StrictMath.asin(StrictMath.max(-1, StrictMath.min(1, sine))));
             findings.add(Finding.stop(
                     Code.HUB_AXIS,
@@ -181,7 +182,9 @@ final class HubFaults {
                     "a strut that leans at most " + collarwright.units.Decimals.fixed(STEEPEST_DEGREES, 0)
                             + "° from the hub's plane",
                     collarwright.units.Decimals.fixed(StrictMath.abs(degrees), 1) + "°",
-                    source instanceof DomeSettings
+                    dome.role(member) == Role.RIM
+                            ? "no hole through the collar's wall takes it: join other hubs with add"
+                            : source instanceof DomeSettings
                             ? "no hole through the collar's wall takes it: change the dome"
                             : "no hole through the collar's wall takes it: change the frame, or give the hub's axis: axes = { "
                                     + dome.nodeId(node) + " = [0, 0, 1] } in [dome]"));
