@@ -7,6 +7,7 @@ Methods on purpose other than whole-number bookkeeping: the lattice of a breakdo
 numbers and points are welded by their position; a neighbour beyond an edge is found by turning the plane of the face
 about that edge; hub axes come from an eigenvalue in closed form and one step of inverse iteration.
 """
+import heapq
 import itertools
 from math import acos, asin, atan2, cos, degrees, hypot, inf, pi, radians, sin, sqrt
 
@@ -51,7 +52,7 @@ def turn(angle):
 
 
 def clockwise(p):
-    return turn(-atan2(p[1], p[0]))
+    return turn(-atan2(p[1], p[0])) if hypot(p[0], p[1]) > SAME else 0.0
 
 
 # ---------------------------------------------------------------- sphere
@@ -225,6 +226,51 @@ def smallest(m):
     return n
 
 
+def one_side(points, edges, lines):
+    """The lines turned to one side of the frame: from hub to hub along the member that tells its two ends' sides best
+    among all that lead on, then each connected part as a whole away from its middle, or up where it is flat."""
+    turned_ = list(lines)
+    around = [[] for _ in points]
+    for a, b in edges:
+        around[a].append(b)
+        around[b].append(a)
+
+    def facing(a, b):
+        along = unit(minus(points[b], points[a]))
+        return dot(turned_[a], minus(turned_[b], times(2 * dot(turned_[b], along), along)))
+    seen = set()
+    for first in range(len(points)):
+        if first in seen:
+            continue
+        part, ways = [first], []
+        seen.add(first)
+
+        def lead(k):
+            for other in around[k]:
+                if other not in seen:
+                    heapq.heappush(ways, (-abs(facing(k, other)), k, other))
+        lead(first)
+        while ways:
+            _, k, other = heapq.heappop(ways)
+            if other in seen:
+                continue
+            if facing(k, other) < 0:
+                turned_[other] = times(-1, turned_[other])
+            seen.add(other)
+            part.append(other)
+            lead(other)
+        middle = times(1 / len(part), plus(*(points[k] for k in part)))
+        out = sum(dot(turned_[k], minus(points[k], middle)) for k in part)
+        total = plus(*(turned_[k] for k in part))
+        sense = out
+        if abs(out) <= 0.1 * sum(length(minus(points[k], middle)) for k in part):
+            sense = next((x for x in (total[2], total[0], total[1]) if abs(x) > 1e-6 * len(part)), 1.0)
+        if sense < 0:
+            for k in part:
+                turned_[k] = times(-1, turned_[k])
+    return turned_
+
+
 def axes(points, edges, kind, centre, instead=None):
     """Hub axes: unit n and kappa of least sum (v.n + kappa L^2/2)^2, or the n of least spread of q.n.
 
@@ -295,7 +341,6 @@ def shell(given):
         front = list(following)
     if "tiers" in given:
         kept = {k for k in tier if tier[k] <= given["tiers"]}
-        feet = {k for k in kept if tier[k] == given["tiers"]} if given["tiers"] < max(tier.values()) else set()
     else:
         kept = {k for k, p in enumerate(points) if p[2] >= given["cutHeight"] - SAME}
         while True:
@@ -303,8 +348,9 @@ def shell(given):
             if not loose:
                 break
             kept -= loose
-        feet = {k for k in kept if neighbours[k] - kept}
-    order = sorted(kept, key=lambda k: (tier[k], clockwise(points[k]) if hypot(*points[k][:2]) > 1e-12 else 0.0, -points[k][2]))
+    # A foot is a node that the cut took a strut from.
+    feet = {k for k in kept if neighbours[k] - kept}
+    order = sorted(kept, key=lambda k: (tier[k], clockwise(points[k]), -points[k][2]))
     order = tie_break(order, tier, points)
     number = {k: i for i, k in enumerate(order)}
     at = [points[k] for k in order]
@@ -328,7 +374,7 @@ def tie_break(order, tier, points):
     while k < len(order):
         run = [order[k]]
         while k + 1 < len(order) and tier[order[k + 1]] == tier[run[0]] and \
-                abs(clockwise(points[order[k + 1]]) - clockwise(points[run[0]])) < 1e-12:
+                abs(clockwise(points[order[k + 1]]) - clockwise(points[run[0]])) < SAME:
             k += 1
             run.append(order[k])
         out += sorted(run, key=lambda n: -points[n][2])
@@ -368,8 +414,8 @@ def level(points, edges, feet, plane):
     return to(min(p for p in good if largest(p) < least + SAME))
 
 
-def finished(frame, tiers, given, radius):
-    """Risers, then openings."""
+def finished(frame, tiers, given, radius, thick=(0.0, 0.0)):
+    """Risers, then openings; thick is the radius of a strut and of a collar."""
     points, axis, edges, roles = list(frame.points), list(frame.axes), list(frame.edges), list(frame.roles)
     feet, moved, tiers = list(frame.feet), list(frame.moved), list(tiers)
     if given["foot"] == "riser" and feet:
@@ -398,10 +444,10 @@ def finished(frame, tiers, given, radius):
     names = ids(tiers, given["tiersFrom"] == "foot")
     order = sorted(range(len(edges)), key=lambda k: edges[k])
     whole = Frame(points, axis, [edges[k] for k in order], [roles[k] for k in order], names, feet, moved)
-    return opened(whole, given.get("openings") or [], radius)
+    return opened(whole, given.get("openings") or [], radius, thick)
 
 
-def opened(frame, openings, radius):
+def opened(frame, openings, radius, thick):
     if not openings:
         return frame
     number = {name: k for k, name in enumerate(frame.ids)}
@@ -412,7 +458,12 @@ def opened(frame, openings, radius):
         gone_nodes |= {number[name] for name in opening.get("nodes") or ()}
         gone |= {pair(text) for text in opening.get("struts") or ()}
         if opening.get("box"):
-            gone |= {edge for edge in frame.edges if in_box(opening["box"], floor, *(times(radius, frame.points[k]) for k in edge))}
+            strut, collar = thick
+            gone |= {edge for edge in frame.edges
+                     if in_box(opening["box"], floor, *(times(radius, frame.points[k]) for k in edge), strut)}
+            # A collar is a ball about its node; a hub without one is the end of its struts.
+            at = [times(radius, p) for p in frame.points]
+            gone_nodes |= {k for k, p in enumerate(at) if collar > 0 and in_box(opening["box"], floor, p, p, collar)}
     kept = [(e, r) for e, r in zip(frame.edges, frame.roles)
             if e not in gone and not gone_nodes & set(e)]
     for opening in openings:
@@ -425,14 +476,15 @@ def opened(frame, openings, radius):
                  [frame.moved[k] for k in used])
 
 
-def in_box(box, floor, a, b):
-    """Whether a strut comes into a doorway: it is cut into pieces at the planes of the doorway's sides."""
+def in_box(box, floor, a, b, thick=0.0):
+    """Whether a strut comes into a doorway: it is cut into pieces at the planes of the doorway's sides, each moved out by
+    the strut's radius."""
     angle = radians(box["azimuthDeg"])
     forward, side = (cos(angle), -sin(angle), 0.0), (sin(angle), cos(angle), 0.0)
-    half, top = box["widthMm"] / 2, floor + box["heightMm"]
-    depth = lambda p: min(dot(forward, p), half - abs(dot(side, p)), top - p[2])
+    half, top = box["widthMm"] / 2 + thick, floor + box["heightMm"] + thick
+    depth = lambda p: min(dot(forward, p) + thick, half - abs(dot(side, p)), top - p[2])
     cuts = {0.0, 1.0}
-    for value in (lambda p: dot(forward, p), lambda p: half - dot(side, p), lambda p: half + dot(side, p), lambda p: top - p[2]):
+    for value in (lambda p: dot(forward, p) + thick, lambda p: half - dot(side, p), lambda p: half + dot(side, p), lambda p: top - p[2]):
         from_, to = value(a), value(b)
         if from_ != to and 0 < from_ / (from_ - to) < 1:
             cuts.add(from_ / (from_ - to))
@@ -449,8 +501,10 @@ def outside(given, plan):
     mean = times(1 / len(points), plus(*points))
     axis = axes(points, edges, given.get("axis", "fitted"), mean)
     said = given["frame"].get("axes") or []
-    for name, one in said.items() if isinstance(said, dict) else [(one["node"], one["axis"]) for one in said]:
-        axis[number[name]] = unit(one)
+    said = {number[name]: unit(one)
+            for name, one in (said.items() if isinstance(said, dict) else [(one["node"], one["axis"]) for one in said])}
+    axis = one_side(points, edges, [said.get(k, n) for k, n in enumerate(axis)])
+    axis = [said.get(k, n) for k, n in enumerate(axis)]
     width = max(3, len(str(len(points))))
     low = min(p[2] for p in points)
     within = given["frame"].get("feetWithinMm", 1e-6 * (max(p[2] for p in points) - low))

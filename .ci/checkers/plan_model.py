@@ -559,7 +559,7 @@ def framed(given, holes, plan):
         return Built(plan_dome.outside(dome, plan), near, level, twists), 1.0, level
     shell, tiers = plan_dome.shell(dome)
     radius = sized(given, Built(shell, twists=twists), holes)
-    return Built(plan_dome.finished(shell, tiers, dome, radius), twists=twists), radius, SAME
+    return Built(plan_dome.finished(shell, tiers, dome, radius, (holes.strut["max"] / 2, holes.outer)), twists=twists), radius, SAME
 
 
 def whole_inputs(given):

@@ -61,13 +61,15 @@ public final class Dome {
             coordinates[3 * node + 2] *= form.heightFactor();
         }
         DomeParts shaped = round.on(coordinates, coordinates);
-        double[] axes = HubAxes.of(shaped, form.axis(), new Vec3(0, 0, 0));
+        double[] axes = HubAxes.of(shaped, form.axis());
         double square = form.heightFactor() * form.heightFactor();
         for (int node = 0; node < round.nodeCount(); node++) {
             // Where the struts leave the axis open, as three in one plane do, it is square to the ellipsoid.
             if (Double.isNaN(axes[3 * node])) {
                 Vec3 at = shaped.node(node);
                 DomeParts.put(axes, node, new Vec3(at.x(), at.y(), at.z() / square).unit());
+            } else if (DomeParts.vector(axes, node).dot(shaped.node(node)) < 0) {
+                DomeParts.put(axes, node, DomeParts.vector(axes, node).times(-1));
             }
         }
         return shaped.on(coordinates, axes);
@@ -77,10 +79,11 @@ public final class Dome {
      * Adds what is measured in mm: risers, and openings with their rims.
      *
      * @param radius mm of the shell's unit
-     * @param findings takes what is wrong with the openings
+     * @param girth how thick struts and collars are, which doorways are kept clear of
+     * @param findings takes what is wrong with the openings, and what is to be known of them
      * @return the whole frame; this dome itself where there is nothing to add
      */
-    public Dome finished(double radius, List<Finding> findings) {
+    public Dome finished(double radius, Girth girth, List<Finding> findings) {
         Optional<Foot.Riser> riser = parts.source() instanceof DomeSettings settings
                         && settings.foot() instanceof Foot.Riser wanted
                         && parts.feet().length > 0
@@ -92,7 +95,7 @@ public final class Dome {
         }
         DomeParts standing = riser.map(r -> Risers.under(parts, r.height() / radius, r.diagonals()))
                 .orElse(parts);
-        return new Dome(Openings.cut(standing, openings, radius, findings));
+        return new Dome(Openings.cut(standing, openings, new Openings.Measure(radius, girth), findings));
     }
 
     /**
@@ -248,6 +251,16 @@ public final class Dome {
      */
     public Vec3 axis(int node) {
         return parts.axis(node);
+    }
+
+    /**
+     * Tells how well the axes of a member's two hubs face one side of the frame.
+     *
+     * @param member member index, from 0
+     * @return 1 wholly, as on any sphere; −1 when they face opposite sides
+     */
+    public double facing(int member) {
+        return Outward.facing(parts, parts.axes(), member);
     }
 
     /**

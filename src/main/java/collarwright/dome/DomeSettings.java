@@ -47,11 +47,14 @@ public record DomeSettings(
     }
 
     /**
-     * Tells whether the whole sphere is kept.
+     * Tells whether the whole sphere is kept, so that it has no foot.
      *
-     * @return true if nothing is cut off
+     * @return true if nothing is cut off, also where a plane is given that lies below its lowest nodes
      */
     public boolean whole() {
-        return cut instanceof Cut.Tiers tiers ? tiers.last() == sphere.tiers() : ((Cut.Height) cut).above() == -1;
+        if (cut instanceof Cut.Tiers tiers) {
+            return tiers.last() == sphere.tiers();
+        }
+        return ((Cut.Height) cut).above() <= -1 || Tiers.of(sphere).whole(cut);
     }
 }

@@ -1,7 +1,6 @@
 package collarwright.dome;
 
 import collarwright.frame.FrameNet;
-import collarwright.geometry.Vec3;
 import java.util.stream.IntStream;
 
 /** Makes a dome of a frame from outside: lays its hub axes and finds its feet. */
@@ -30,17 +29,16 @@ final class FrameParts {
                 NodeNames.numbers(net.nodeCount()),
                 feet(),
                 new double[0]);
-        double[] axes = HubAxes.of(bare, settings.axis(), mean());
-        settings.axes().forEach(given -> DomeParts.put(axes, given.node(), given.axis()));
+        double[] axes = HubAxes.of(bare, settings.axis());
+        putGiven(axes);
+        Outward.turn(bare, axes);
+        // A given axis is taken as it is given, also against its neighbours.
+        putGiven(axes);
         return bare.on(coordinates, axes);
     }
 
-    private Vec3 mean() {
-        Vec3 sum = new Vec3(0, 0, 0);
-        for (int node = 0; node < settings.net().nodeCount(); node++) {
-            sum = sum.plus(settings.net().node(node));
-        }
-        return sum.times(1.0 / settings.net().nodeCount());
+    private void putGiven(double[] axes) {
+        settings.axes().forEach(given -> DomeParts.put(axes, given.node(), given.axis()));
     }
 
     // A frame stands on three nodes or more; on fewer it hangs or lies.

@@ -4,7 +4,7 @@ import collarwright.geometry.Vec3;
 import java.util.Arrays;
 
 /**
- * Lays the axes of hubs: the direction that each collar's TOP faces.
+ * Lays the axes of hubs as lines; which way along them a collar's TOP faces is said elsewhere.
  *
  * <p>Fitted: the unit n and the curvature κ of least Σ(v·n + κ·L²/2)² over the hub's struts v of length L, which is radial
  * on a sphere and the normal of a flat frame. κ is taken out first (it is linear), so that what is left is the direction
@@ -19,14 +19,12 @@ final class HubAxes {
 
     private final DomeParts parts;
     private final Form.Axis kind;
-    private final Vec3 centre;
     private final int[] start;
     private final int[] ends;
 
-    private HubAxes(DomeParts parts, Form.Axis kind, Vec3 centre) {
+    private HubAxes(DomeParts parts, Form.Axis kind) {
         this.parts = parts;
         this.kind = kind;
-        this.centre = centre;
         this.start = new int[parts.nodeCount() + 1];
         this.ends = new int[parts.members().length];
         gather();
@@ -37,11 +35,10 @@ final class HubAxes {
      *
      * @param parts nodes and members
      * @param kind how
-     * @param centre what "outward" points away from
-     * @return three coordinates for each node; NaN where the struts do not determine an axis
+     * @return three coordinates for each node, of either sense; NaN where the struts do not determine an axis
      */
-    static double[] of(DomeParts parts, Form.Axis kind, Vec3 centre) {
-        HubAxes axes = new HubAxes(parts, kind, centre);
+    static double[] of(DomeParts parts, Form.Axis kind) {
+        HubAxes axes = new HubAxes(parts, kind);
         double[] found = new double[3 * parts.nodeCount()];
         for (int node = 0; node < parts.nodeCount(); node++) {
             DomeParts.put(found, node, axes.of(node));
@@ -81,8 +78,7 @@ final class HubAxes {
             weights[i] = fitted ? length * length / (2 * mean * mean) : 1;
             rows[i] = rows[i].times(fitted ? 1 / mean : 1 / length);
         }
-        Vec3 axis = leastSpread(rows, weights);
-        return outward(node, axis);
+        return leastSpread(rows, weights);
     }
 
     // The n of least Σ(row·n + κ·weight)² when κ is free too.
@@ -103,13 +99,5 @@ final class HubAxes {
             }
         }
         return SymmetricAxes.least(spread, UNDETERMINED);
-    }
-
-    private Vec3 outward(int node, Vec3 axis) {
-        Vec3 out = parts.node(node).minus(centre);
-        double along = axis.dot(out);
-        boolean flat = StrictMath.abs(along) <= 1e-6 * out.norm();
-        double sense = flat ? axis.z() : along;
-        return sense < 0 ? axis.times(-1) : axis;
     }
 }

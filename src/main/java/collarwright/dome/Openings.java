@@ -3,23 +3,24 @@ package collarwright.dome;
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
 import collarwright.finding.Where;
-import collarwright.geometry.Vec3;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Leaves openings in a frame and closes their rims. Ids stay with the nodes that are left. */
 final class Openings {
 
-    /** What comes into a box by less than this, in mm, is beside it. */
-    private static final double TOUCH = 1e-9;
+    /** So many ids are told; the rest are counted. */
+    private static final int TOLD = 6;
 
     private final DomeParts whole;
-    private final double scale;
+    private final Measure measure;
+    private final List<Doorway> doorways = new ArrayList<>();
     private final Map<String, Integer> nodeOfId = new HashMap<>();
     private final Map<Long, Integer> memberOfPair = new HashMap<>();
     private final boolean[] goneNode;
@@ -27,9 +28,9 @@ final class Openings {
     private final List<int[]> added = new ArrayList<>();
     private final List<Finding> findings;
 
-    private Openings(DomeParts whole, double scale, List<Finding> findings) {
+    private Openings(DomeParts whole, Measure measure, List<Finding> findings) {
         this.whole = whole;
-        this.scale = scale;
+        this.measure = measure;
         this.findings = findings;
         this.goneNode = new boolean[whole.nodeCount()];
         this.goneMember = new boolean[whole.memberCount()];
@@ -46,23 +47,40 @@ final class Openings {
      *
      * @param whole the frame
      * @param openings what to leave out and what to add
-     * @param scale mm of its unit
-     * @param findings takes what is wrong, such as ids that are not there
+     * @param measure its size
+     * @param findings takes what is wrong, such as ids that are not there, and what is to be known
      * @return what is left
      */
-    static DomeParts cut(DomeParts whole, List<Opening> openings, double scale, List<Finding> findings) {
+    static DomeParts cut(DomeParts whole, List<Opening> openings, Measure measure, List<Finding> findings) {
         if (openings.isEmpty()) {
             return whole;
         }
-        Openings cut = new Openings(whole, scale, findings);
+        Openings cut = new Openings(whole, measure, findings);
         for (int i = 0; i < openings.size(); i++) {
             cut.leaveOut(openings.get(i), "opening " + (i + 1));
         }
         for (int i = 0; i < openings.size(); i++) {
             cut.close(openings.get(i), "opening " + (i + 1));
         }
-        return cut.left();
+        DomeParts left = cut.left();
+        cut.doorways.forEach(doorway -> doorway.tell(left, findings));
+        return left;
     }
+
+    /** Such as "hub T3-01" or "hubs T3-01, T3-04 and 12 more". */
+    static String named(DomeParts parts, List<Integer> nodes) {
+        String told = nodes.stream().limit(TOLD).map(parts.names()::id).collect(Collectors.joining(", "));
+        String more = nodes.size() > TOLD ? " and " + (nodes.size() - TOLD) + " more" : "";
+        return (nodes.size() == 1 ? "hub " : "hubs ") + told + more;
+    }
+
+    /**
+     * The size of a frame.
+     *
+     * @param scale mm of its unit
+     * @param girth how thick its parts are
+     */
+    record Measure(double scale, Girth girth) {}
 
     private static long pair(int a, int b) {
         return (long) StrictMath.min(a, b) << 32 | StrictMath.max(a, b);
@@ -112,28 +130,9 @@ final class Openings {
     }
 
     private void leaveOut(Opening.Box box, String place) {
-        double floor = IntStream.range(0, whole.nodeCount())
-                .mapToDouble(node -> whole.node(node).z() * scale)
-                .min()
-                .orElseThrow();
-        BoxReach reach = new BoxReach(box, floor);
-        int found = 0;
-        for (int m = 0; m < whole.memberCount(); m++) {
-            Vec3 a = whole.node(whole.members()[2 * m]).times(scale);
-            Vec3 b = whole.node(whole.members()[2 * m + 1]).times(scale);
-            if (reach.touches(a, b, TOUCH)) {
-                goneMember[m] = true;
-                found++;
-            }
-        }
-        if (found == 0) {
-            findings.add(Finding.warn(
-                    Code.DOME_OPENING,
-                    new Where.Part(place + " / box"),
-                    "a box that some strut comes into",
-                    "no strut is in the way",
-                    "nothing was left out for it; check its azimuth and size if that is not what you want"));
-        }
+        Doorway doorway = new Doorway(whole, box, measure, place);
+        doorway.leaveOut(goneNode, goneMember);
+        doorways.add(doorway);
     }
 
     private void close(Opening opening, String place) {
@@ -183,6 +182,7 @@ final class Openings {
             used[m.b()] = true;
         });
         int[] kept = IntStream.range(0, used.length).filter(node -> used[node]).toArray();
+        fellAway(used);
         int[] index = new int[used.length];
         Arrays.fill(index, -1);
         for (int i = 0; i < kept.length; i++) {
@@ -203,6 +203,21 @@ final class Openings {
                 .toArray();
         return new DomeParts(
                 whole.source(), coordinates, axes, ends, roles, whole.names().kept(kept), feet, moved);
+    }
+
+    private void fellAway(boolean[] used) {
+        List<Integer> fallen = IntStream.range(0, used.length)
+                .filter(node -> !used[node] && !goneNode[node])
+                .boxed()
+                .toList();
+        if (!fallen.isEmpty()) {
+            findings.add(Finding.note(
+                    Code.DOME_OPENING,
+                    new Where.Part("openings"),
+                    "a strut left at every hub that no opening leaves out",
+                    named(whole, fallen) + (fallen.size() == 1 ? ", which has none" : ", which have none"),
+                    "left out too; keep a strut, or close the rim with add, to keep a hub"));
+        }
     }
 
     private static double[] three(double[] from, int[] nodes) {

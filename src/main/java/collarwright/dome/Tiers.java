@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
 /** The nodes of a sphere by tiers: how many struts they are from the apex, which is every node of the largest z. */
 final class Tiers {
 
-    /** Nodes nearer to the +x meridian than this angle stand on it, whatever rounding says. */
+    /** Nodes nearer to a meridian than this angle stand on it, whatever rounding says. */
     private static final double ON_MERIDIAN = 1e-9;
 
     /** Heights nearer than this are one height. */
@@ -86,15 +86,27 @@ final class Tiers {
 
     /** What is left of the sphere when the rest is cut off. */
     DomeParts cut(DomeSettings settings) {
-        boolean[] kept = new boolean[tier.length];
-        if (settings.cut() instanceof Cut.Tiers tiers) {
-            mark(kept, node -> tier[node] <= tiers.last());
-            return parts(settings, kept, node -> tiers.last() < last && tier[node] == tiers.last());
-        }
-        double above = ((Cut.Height) settings.cut()).above();
-        mark(kept, node -> z(node) >= above - SAME_HEIGHT);
-        dropLoose(kept);
+        boolean[] kept = kept(settings.cut());
+        // What the cut took a strut from stands on the ground; a node that has them all hangs above it.
         return parts(settings, kept, node -> kept(kept, node) < neighbours[node].length);
+    }
+
+    private boolean[] kept(Cut cut) {
+        boolean[] kept = new boolean[tier.length];
+        if (cut instanceof Cut.Tiers tiers) {
+            mark(kept, node -> tier[node] <= tiers.last());
+        } else {
+            double above = ((Cut.Height) cut).above();
+            mark(kept, node -> z(node) >= above - SAME_HEIGHT);
+            dropLoose(kept);
+        }
+        return kept;
+    }
+
+    /** Whether a cut leaves the whole sphere. */
+    boolean whole(Cut cut) {
+        boolean[] kept = kept(cut);
+        return IntStream.range(0, kept.length).allMatch(node -> kept[node]);
     }
 
     private static void mark(boolean[] kept, IntPredicate keep) {
@@ -126,17 +138,7 @@ final class Tiers {
     }
 
     private DomeParts parts(DomeSettings settings, boolean[] kept, IntPredicate foot) {
-        double[] turns = new double[tier.length];
-        Arrays.setAll(turns, node -> turn(net.node(node)));
-        int[] order = IntStream.range(0, tier.length)
-                .filter(node -> kept[node])
-                .boxed()
-                .sorted(Comparator.<Integer>comparingInt(node -> tier[node])
-                        .thenComparingDouble(node -> turns[node])
-                        .thenComparing(Comparator.comparingDouble((Integer node) -> z(node))
-                                .reversed()))
-                .mapToInt(Integer::intValue)
-                .toArray();
+        int[] order = order(kept);
         int[] place = new int[tier.length];
         Arrays.fill(place, -1);
         int lastTier = order.length == 0 ? 0 : tier[order[order.length - 1]];
@@ -152,6 +154,30 @@ final class Tiers {
                 .toArray();
         NodeNames names = NodeNames.tiers(tierStart, settings.tiersFromFoot());
         return new DomeParts(settings, placed, placed, members(place), new Role[0], names, feet, new double[0]);
+    }
+
+    // By tier, by turn, and on one meridian by height: turns that differ by rounding alone are one.
+    private int[] order(boolean[] kept) {
+        double[] turns = new double[tier.length];
+        Arrays.setAll(turns, node -> turn(net.node(node)));
+        Comparator<Integer> byTurn =
+                Comparator.<Integer>comparingInt(node -> tier[node]).thenComparingDouble(node -> turns[node]);
+        Integer[] order = IntStream.range(0, tier.length)
+                .filter(node -> kept[node])
+                .boxed()
+                .sorted(byTurn)
+                .toArray(Integer[]::new);
+        for (int i = 1; i < order.length; i++) {
+            boolean oneTier = tier[order[i]] == tier[order[i - 1]];
+            if (oneTier && turns[order[i]] - turns[order[i - 1]] < ON_MERIDIAN) {
+                turns[order[i]] = turns[order[i - 1]];
+            }
+        }
+        Arrays.sort(
+                order,
+                byTurn.thenComparing(
+                        Comparator.comparingDouble((Integer node) -> z(node)).reversed()));
+        return Arrays.stream(order).mapToInt(Integer::intValue).toArray();
     }
 
     private int[] members(int[] place) {
@@ -173,8 +199,11 @@ final class Tiers {
         return members;
     }
 
-    // Clockwise from the +x meridian seen from above, from 0 to below a full turn.
+    // Clockwise from the +x meridian seen from above, from 0 to below a full turn; a pole stands on that meridian.
     private static double turn(Vec3 at) {
+        if (at.x() * at.x() + at.y() * at.y() < ON_MERIDIAN * ON_MERIDIAN) {
+            return 0;
+        }
         double clockwise = -StrictMath.atan2(at.y(), at.x());
         double turn = clockwise < 0 ? clockwise + 2 * StrictMath.PI : clockwise;
         return turn > 2 * StrictMath.PI - ON_MERIDIAN || turn < ON_MERIDIAN ? 0 : turn;

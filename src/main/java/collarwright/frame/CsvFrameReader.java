@@ -35,7 +35,7 @@ final class CsvFrameReader {
     RawFrame read() {
         raw.nodesAreDeclared();
         while (lines.next()) {
-            String line = lines.number() == 1 ? lines.line().replace("\uFEFF", "") : lines.line();
+            String line = lines.line();
             if (!line.isBlank()) {
                 row(cells(line), line);
             }

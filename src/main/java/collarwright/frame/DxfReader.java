@@ -4,14 +4,15 @@ import collarwright.finding.Code;
 import collarwright.finding.Finding;
 import collarwright.units.LengthUnit;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /**
  * Reads the drawing format DXF, text only: from its entities LINE, 3DFACE, POLYLINE (3D, polygon mesh, polyface) and
- * LWPOLYLINE; {@code $INSUNITS} names the unit.
+ * LWPOLYLINE; {@code $INSUNITS} names the unit. What lies on a sheet of paper is passed over.
  *
  * <p>Source: Autodesk, DXF Reference for AutoCAD 2000, chapters on the HEADER and ENTITIES sections.
  */
@@ -19,6 +20,7 @@ final class DxfReader {
 
     private final RawFrame raw;
     private final Lines lines;
+    private final DxfMembers members;
     private final Map<String, Integer> unread = new TreeMap<>();
     private int code;
     private String value = "";
@@ -26,6 +28,7 @@ final class DxfReader {
 
     DxfReader(String file, byte[] bytes) {
         this.raw = new RawFrame(file, true);
+        this.members = new DxfMembers(raw);
         this.lines = new Lines(bytes, StandardCharsets.UTF_8);
     }
 
@@ -61,10 +64,11 @@ final class DxfReader {
                     "the end of the file",
                     "the file is cut short or no text DXF: write it again as text");
         }
+        members.tell();
         unread.forEach((kind, count) -> raw.add(Finding.note(
                 Code.FRAME_SYNTAX,
                 new collarwright.finding.Where.Part(raw.file()),
-                "LINE, 3DFACE, POLYLINE or LWPOLYLINE",
+                "LINE, 3DFACE, POLYLINE or LWPOLYLINE of the model",
                 count + " of " + kind,
                 "they were passed over")));
         return raw;
@@ -108,176 +112,40 @@ final class DxfReader {
     }
 
     private void entity() {
-        String kind = value;
-        int place = lines.number();
-        switch (kind) {
-            case "LINE" -> line(group(), place);
-            case "3DFACE" -> face(group(), place);
-            case "LWPOLYLINE" -> flatPolyline(place);
-            case "POLYLINE" -> polyline(place);
-            default -> {
-                group();
-                unread.merge(kind, 1, Integer::sum);
-            }
+        DxfGroups entity = groups();
+        List<DxfGroups> vertices = entity.kind().equals("POLYLINE") ? vertices() : List.of();
+        if (entity.onPaper()) {
+            unread.merge(entity.kind() + " on a sheet of paper", 1, Integer::sum);
+            return;
+        }
+        switch (entity.kind()) {
+            case "LINE" -> members.line(entity);
+            case "3DFACE" -> members.face(entity);
+            case "LWPOLYLINE" -> members.flatPolyline(entity);
+            case "POLYLINE" -> members.polyline(entity, vertices);
+            default -> unread.merge(entity.kind(), 1, Integer::sum);
         }
     }
 
-    // The values of an entity by group code, the first of each.
-    private Map<Integer, String> group() {
-        Map<Integer, String> found = new TreeMap<>();
+    private DxfGroups groups() {
+        DxfGroups found = new DxfGroups(raw, value, lines.number());
         step();
         while (more && code != 0) {
-            found.putIfAbsent(code, value);
+            found.add(code, value, lines.number());
             step();
         }
         return found;
     }
 
-    private double number(Map<Integer, String> group, int at, int place) {
-        String text = group.getOrDefault(at, "0");
-        OptionalDouble number = Numbers.real(text);
-        if (number.isEmpty()) {
-            raw.stop(Code.FRAME_SYNTAX, raw.at(place), "a number in group " + at, text, "mend the entity");
-        }
-        return number.orElse(0);
-    }
-
-    private int whole(Map<Integer, String> group, int at) {
-        return Numbers.whole(group.getOrDefault(at, "0")).orElse(0);
-    }
-
-    private int point(Map<Integer, String> group, int at, int place) {
-        return raw.point(number(group, at, place), number(group, at + 10, place), number(group, at + 20, place), place);
-    }
-
-    private void line(Map<Integer, String> group, int place) {
-        raw.line(point(group, 10, place), point(group, 11, place), place);
-    }
-
-    // A triangle repeats its third corner as the fourth; a bit for each edge hides it.
-    private void face(Map<Integer, String> group, int place) {
-        int[] corners = new int[4];
-        for (int i = 0; i < 4; i++) {
-            corners[i] = point(group, 10 + i, place);
-        }
-        boolean triangle = true;
-        for (int i = 0; i < 3; i++) {
-            triangle &= raw.coordinate(3 * corners[2] + i) == raw.coordinate(3 * corners[3] + i);
-        }
-        int sides = triangle ? 3 : 4;
-        int hidden = whole(group, 70);
-        for (int i = 0; i < sides; i++) {
-            int bit = triangle && i == 2 ? 3 : i;
-            if ((hidden >> i & 1) == 0 && (hidden >> bit & 1) == 0) {
-                raw.side(corners[i], corners[(i + 1) % sides], place);
-            }
-        }
-    }
-
-    private void flatPolyline(int place) {
-        double height = 0;
-        int flags = 0;
-        Ints points = new Ints();
-        double x = 0;
-        step();
-        while (more && code != 0) {
-            double number = Numbers.real(value).orElse(0);
-            if (code == 38) {
-                height = number;
-            } else if (code == 70) {
-                flags = (int) number;
-            } else if (code == 10) {
-                x = number;
-            } else if (code == 20) {
-                points.add(raw.point(x, number, height, place));
-            }
-            step();
-        }
-        chain(points, (flags & 1) == 1, place);
-    }
-
-    private void chain(Ints points, boolean closed, int place) {
-        for (int i = 0; i + 1 < points.size(); i++) {
-            raw.line(points.get(i), points.get(i + 1), place);
-        }
-        if (closed && points.size() > 2) {
-            raw.line(points.get(points.size() - 1), points.get(0), place);
-        }
-    }
-
-    private void polyline(int place) {
-        Map<Integer, String> head = group();
-        int flags = whole(head, 70);
-        Ints points = new Ints();
+    // The corners of a polyline follow it as entities of their own, up to its end mark.
+    private List<DxfGroups> vertices() {
+        List<DxfGroups> found = new ArrayList<>();
         while (more && code == 0 && value.equals("VERTEX")) {
-            int at = lines.number();
-            Map<Integer, String> vertex = group();
-            boolean faceOnly = (flags & 64) != 0 && (whole(vertex, 70) & 64) == 0;
-            if (faceOnly) {
-                polyface(vertex, points, at);
-            } else {
-                points.add(point(vertex, 10, at));
-            }
+            found.add(groups());
         }
         if (more && code == 0 && value.equals("SEQEND")) {
-            group();
+            groups();
         }
-        if ((flags & 16) != 0) {
-            mesh(points, head, place);
-        } else if ((flags & 64) == 0) {
-            chain(points, (flags & 1) == 1, place);
-        }
-    }
-
-    // Corners count from 1; a negative one begins a hidden edge.
-    private void polyface(Map<Integer, String> vertex, Ints points, int place) {
-        Ints corners = new Ints();
-        for (int group = 71; group <= 74; group++) {
-            int corner = whole(vertex, group);
-            if (StrictMath.abs(corner) > points.size()) {
-                raw.stop(
-                        Code.FRAME_SYNTAX,
-                        raw.at(place),
-                        "a corner from 1 to " + points.size(),
-                        Integer.toString(corner),
-                        "mend the face");
-                return;
-            }
-            if (corner != 0) {
-                corners.add(corner);
-            }
-        }
-        for (int i = 0; i < corners.size(); i++) {
-            if (corners.get(i) > 0) {
-                int next = StrictMath.abs(corners.get((i + 1) % corners.size()));
-                raw.side(points.get(corners.get(i) - 1), points.get(next - 1), place);
-            }
-        }
-    }
-
-    private void mesh(Ints points, Map<Integer, String> head, int place) {
-        int m = whole(head, 71);
-        int n = whole(head, 72);
-        int flags = whole(head, 70);
-        if (m < 2 || n < 2 || (long) m * n != points.size()) {
-            raw.stop(
-                    Code.FRAME_SYNTAX,
-                    raw.at(place),
-                    m + " × " + n + " points of a mesh",
-                    points.size() + " points",
-                    "the drawing is cut short: save it again");
-            return;
-        }
-        for (int i = 0; i < m; i++) {
-            for (int j = 0; j < n; j++) {
-                int here = points.get(i * n + j);
-                if (i + 1 < m || (flags & 1) != 0) {
-                    raw.side(here, points.get((i + 1) % m * n + j), place);
-                }
-                if (j + 1 < n || (flags & 32) != 0) {
-                    raw.side(here, points.get(i * n + (j + 1) % n), place);
-                }
-            }
-        }
+        return found;
     }
 }

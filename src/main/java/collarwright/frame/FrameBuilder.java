@@ -3,6 +3,7 @@ package collarwright.frame;
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
 import collarwright.finding.Where;
+import collarwright.units.Decimals;
 import collarwright.units.LengthUnit;
 import java.util.Arrays;
 import java.util.Optional;
@@ -12,9 +13,6 @@ final class FrameBuilder {
 
     /** Further out than this no frame stands, mm. */
     private static final double FARTHEST = 1e9;
-
-    private static final int NODE_BITS = 18;
-    private static final int PLACE_BITS = 27;
 
     private final RawFrame raw;
     private final FrameOptions options;
@@ -37,7 +35,7 @@ final class FrameBuilder {
         if (raw.stopped()) {
             return stopped();
         }
-        int[] members = members();
+        int[] members = members(nodes.size());
         FrameNet net = compact(nodes, members);
         if (raw.stopped()) {
             return stopped();
@@ -46,8 +44,31 @@ final class FrameBuilder {
             tooMany(net.nodeCount(), net.memberCount());
             return stopped();
         }
-        new Crossings(net, StrictMath.max(options.merge(), 1e-6)).tell(raw);
+        Crossings.each(
+                net,
+                member -> true,
+                StrictMath.max(options.merge(), 1e-6),
+                (first, second, apart) -> crossing(net, first, second, apart));
         return raw.stopped() ? stopped() : new FrameReading(Optional.of(net), unit.get(), raw.findings());
+    }
+
+    private void crossing(FrameNet net, int first, int second, double apart) {
+        raw.stop(
+                Code.FRAME_CROSSING,
+                new Where.Part(raw.file() + " / members " + named(net, first) + " and " + named(net, second)),
+                "members that meet at their nodes only",
+                "they come within " + Decimals.fixed(apart, 3) + " mm of each other",
+                "put a node where they meet, or take one of them out");
+    }
+
+    private static String named(FrameNet net, int member) {
+        return number(net, net.memberA(member)) + "/" + number(net, net.memberB(member));
+    }
+
+    private static String number(FrameNet net, int node) {
+        String digits = Integer.toString(node + 1);
+        int width = StrictMath.max(3, Integer.toString(net.nodeCount()).length());
+        return "N" + "0".repeat(width - digits.length()) + digits;
     }
 
     private FrameReading stopped() {
@@ -113,42 +134,57 @@ final class FrameBuilder {
         return nodes;
     }
 
-    // Sorted by nodes, then by place in the file, so that what comes twice stands side by side.
-    private int[] members() {
+    // Sorted by nodes, then by place in the file, so that what comes twice stands side by side: each edge in the bucket
+    // of its lower node, as its higher node above its own number.
+    private int[] members(int nodes) {
+        int[] start = new int[nodes + 1];
+        for (int edge = 0; edge < raw.edges(); edge++) {
+            start[lower(edge) + 1]++;
+        }
+        for (int node = 0; node < nodes; node++) {
+            start[node + 1] += start[node];
+        }
         long[] sorted = new long[raw.edges()];
+        int[] next = start.clone();
         for (int edge = 0; edge < sorted.length; edge++) {
-            int a = nodeOfPoint[raw.from(edge)];
-            int b = nodeOfPoint[raw.to(edge)];
-            long low = StrictMath.min(a, b);
-            sorted[edge] = (((low << NODE_BITS) | StrictMath.max(a, b)) << PLACE_BITS) | edge;
+            sorted[next[lower(edge)]++] = (long) higher(edge) << Integer.SIZE | edge;
         }
-        if (raw.stopped()) {
-            return new int[0];
-        }
-        Arrays.sort(sorted);
         Ints members = new Ints();
-        for (int from = 0; from < sorted.length; ) {
-            long pair = sorted[from] >>> PLACE_BITS;
-            int to = from;
-            while (to < sorted.length && sorted[to] >>> PLACE_BITS == pair) {
-                to++;
-            }
-            int a = (int) (pair >>> NODE_BITS);
-            int b = (int) pair & ((1 << NODE_BITS) - 1);
-            if (a == b) {
-                zeroLength(sorted, from, to);
-            } else {
-                repeated(sorted, from, to);
-                members.add(a);
-                members.add(b);
-            }
-            from = to;
+        for (int node = 0; node < nodes; node++) {
+            Arrays.sort(sorted, start[node], start[node + 1]);
+            ofNode(node, sorted, start[node], start[node + 1], members);
         }
         return members.toArray();
     }
 
-    private int edge(long sorted) {
-        return (int) sorted & ((1 << PLACE_BITS) - 1);
+    private int lower(int edge) {
+        return StrictMath.min(nodeOfPoint[raw.from(edge)], nodeOfPoint[raw.to(edge)]);
+    }
+
+    private int higher(int edge) {
+        return StrictMath.max(nodeOfPoint[raw.from(edge)], nodeOfPoint[raw.to(edge)]);
+    }
+
+    private void ofNode(int node, long[] sorted, int first, int end, Ints members) {
+        for (int from = first; from < end; ) {
+            int other = (int) (sorted[from] >>> Integer.SIZE);
+            int to = from;
+            while (to < end && (int) (sorted[to] >>> Integer.SIZE) == other) {
+                to++;
+            }
+            if (other == node) {
+                zeroLength(sorted, from, to);
+            } else {
+                repeated(sorted, from, to);
+                members.add(node);
+                members.add(other);
+            }
+            from = to;
+        }
+    }
+
+    private static int edge(long sorted) {
+        return (int) sorted;
     }
 
     private void zeroLength(long[] sorted, int from, int to) {

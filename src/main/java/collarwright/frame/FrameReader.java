@@ -12,8 +12,9 @@ import java.util.Optional;
  * Reads a frame from a file of a general program; the end of the name says which format: {@code .obj}, {@code .stl},
  * {@code .ply}, {@code .off}, {@code .dxf} (text) or {@code .csv}.
  *
- * <p>Faults: FRAME_FILE, FRAME_SYNTAX, FRAME_UNIT, FRAME_COORDINATE, FRAME_MEMBER, FRAME_CROSSING, FRAME_LIMIT. All of
- * them are reported in one run, each with its place; of one kind at most 20 one by one.
+ * <p>Faults: FRAME_FILE, FRAME_SYNTAX, FRAME_UNIT, FRAME_COORDINATE, FRAME_MEMBER, FRAME_CROSSING, FRAME_LIMIT, each with
+ * its place; of one kind and level at most 20 one by one. They come in up to four rounds, because each step needs the one
+ * before: what the lines say and the unit; places of points; members; crossings.
  */
 public final class FrameReader {
 
@@ -59,6 +60,15 @@ public final class FrameReader {
         if (large.isPresent()) {
             return new FrameReading(Optional.empty(), LengthUnit.MM, List.of(large.get()));
         }
+        if (wideText(name, bytes)) {
+            Finding wide = Finding.stop(
+                    Code.FRAME_FILE,
+                    new Where.Part(name),
+                    "text in UTF-8 or plain ASCII",
+                    "text in UTF-16",
+                    "save the file again with the encoding UTF-8");
+            return new FrameReading(Optional.empty(), LengthUnit.MM, List.of(wide));
+        }
         Optional<RawFrame> raw = raw(name, bytes);
         if (raw.isEmpty()) {
             Finding unknown = Finding.stop(
@@ -70,6 +80,18 @@ public final class FrameReader {
             return new FrameReading(Optional.empty(), LengthUnit.MM, List.of(unknown));
         }
         return new FrameBuilder(raw.get(), options).build();
+    }
+
+    // Two bytes for a letter: a mark at the beginning, or a zero beside the first letter. Binary STL may begin with
+    // anything.
+    private static boolean wideText(String name, byte[] bytes) {
+        if (bytes.length < 2 || name.toLowerCase(Locale.ROOT).endsWith(".stl")) {
+            return false;
+        }
+        int first = bytes[0] & 0xFF;
+        int second = bytes[1] & 0xFF;
+        boolean marked = (first == 0xFF && second == 0xFE) || (first == 0xFE && second == 0xFF);
+        return marked || (first == 0) != (second == 0);
     }
 
     private static Optional<RawFrame> raw(String name, byte[] bytes) {

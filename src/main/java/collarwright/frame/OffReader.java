@@ -1,6 +1,7 @@
 package collarwright.frame;
 
 import collarwright.finding.Code;
+import collarwright.finding.Finding;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.OptionalDouble;
@@ -50,7 +51,32 @@ final class OffReader {
         for (int i = 0; i < faces && !ended; i++) {
             face(points);
         }
+        rest(faces);
         return raw;
+    }
+
+    private void rest(int faces) {
+        int left = 0;
+        int place = 0;
+        while (!ended && lines.next()) {
+            if (!uncommented(lines.line()).isEmpty()) {
+                place = left == 0 ? lines.number() : place;
+                left++;
+            }
+        }
+        if (left > 0) {
+            raw.add(Finding.warn(
+                    Code.FRAME_SYNTAX,
+                    raw.at(place),
+                    faces + " faces, as the file's counts promise",
+                    left + (left == 1 ? " line more" : " lines more"),
+                    "they were passed over; correct the count of faces if they belong to the frame"));
+        }
+    }
+
+    private static String uncommented(String line) {
+        int comment = line.indexOf('#');
+        return (comment < 0 ? line : line.substring(0, comment)).strip();
     }
 
     // Numbers after the three coordinates: none are counted for colours, which end with the line.
@@ -125,10 +151,7 @@ final class OffReader {
                 }
                 return "";
             }
-            String line = lines.line();
-            int comment = line.indexOf('#');
-            for (String word :
-                    (comment < 0 ? line : line.substring(0, comment)).strip().split("\\s+", -1)) {
+            for (String word : uncommented(lines.line()).split("\\s+", -1)) {
                 if (!word.isEmpty()) {
                     words.add(word);
                 }

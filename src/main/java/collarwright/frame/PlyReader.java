@@ -101,10 +101,27 @@ final class PlyReader {
         if (elements.isEmpty() || type.isEmpty() || (list && count.isEmpty()) || (!list && words.length != 3)) {
             syntax(place, "property, a type of PLY and a name", String.join(" ", words));
         } else {
-            elements.get(elements.size() - 1)
-                    .properties()
-                    .add(new Property(words[words.length - 1], type.get(), count));
+            Element element = elements.get(elements.size() - 1);
+            Property property = new Property(words[words.length - 1], type.get(), count);
+            element.properties().add(property);
+            if (list != lists(element, property, list)) {
+                syntax(
+                        place,
+                        "a " + (list ? "number" : "list") + " for " + property.name() + " of element " + element.name(),
+                        String.join(" ", words));
+            }
         }
+    }
+
+    // What is read here is a number or a list by the format; all else may be either.
+    private static boolean lists(Element element, Property property, boolean otherwise) {
+        String name = property.name().toLowerCase(Locale.ROOT);
+        return switch (element.name()) {
+            case "vertex" -> !List.of("x", "y", "z").contains(name) && otherwise;
+            case "edge" -> !List.of("vertex1", "vertex2").contains(name) && otherwise;
+            case "face" -> List.of("vertex_indices", "vertex_index").contains(name) || otherwise;
+            default -> otherwise;
+        };
     }
 
     /** Reads what the head describes. */
@@ -150,7 +167,8 @@ final class PlyReader {
                             "the file is cut short: write it again");
                     return false;
                 }
-                switch (property.name().toLowerCase(Locale.ROOT)) {
+                // An empty list has no value; only lists that are passed over can be empty.
+                switch (values.length == 0 ? "" : property.name().toLowerCase(Locale.ROOT)) {
                     case "x" -> at[0] = values[0];
                     case "y" -> at[1] = values[0];
                     case "z" -> at[2] = values[0];

@@ -6,7 +6,7 @@ import collarwright.finding.Level;
 import collarwright.finding.Where;
 import collarwright.units.LengthUnit;
 import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,7 +14,7 @@ import java.util.Optional;
 /** What a file says, before vertices are merged: points, edges of faces and lines, each with its place, and faults. */
 final class RawFrame {
 
-    /** So many faults of one kind are told; the rest are counted. */
+    /** So many faults of one kind and level are told; the rest are counted. */
     private static final int TOLD = 20;
 
     private final String file;
@@ -24,10 +24,14 @@ final class RawFrame {
     private final Ints ends = new Ints();
     private final Ints edgePlaces = new Ints();
     private final List<Finding> findings = new ArrayList<>();
-    private final Map<Code, Integer> counts = new EnumMap<>(Code.class);
+    private final Map<Kind, Integer> counts = new LinkedHashMap<>();
     private Optional<LengthUnit> unit = Optional.empty();
     private boolean declared;
     private int faces;
+    private boolean stopped;
+
+    /** Faults that are counted together: a mild one must not use up the room of a grave one. */
+    private record Kind(Code code, Level level) {}
 
     /**
      * Nothing yet.
@@ -149,27 +153,25 @@ final class RawFrame {
     }
 
     void add(Finding finding) {
-        int count = counts.merge(finding.code(), 1, Integer::sum);
+        stopped |= finding.level() == Level.STOP;
+        int count = counts.merge(new Kind(finding.code(), finding.level()), 1, Integer::sum);
         if (count <= TOLD) {
             findings.add(finding);
         }
     }
 
     boolean stopped() {
-        return findings.stream().anyMatch(f -> f.level() == Level.STOP);
+        return stopped;
     }
 
     /** All faults, with a count of those that are not told one by one. */
     List<Finding> findings() {
         List<Finding> all = new ArrayList<>(findings);
-        counts.forEach((code, count) -> {
+        counts.forEach((kind, count) -> {
             if (count > TOLD) {
-                Level level = findings.stream().anyMatch(f -> f.code() == code && f.level() == Level.STOP)
-                        ? Level.STOP
-                        : Level.WARN;
                 all.add(new Finding(
-                        level,
-                        code,
+                        kind.level(),
+                        kind.code(),
                         new Where.Part(file),
                         "none of this kind",
                         (count - TOLD) + " more",

@@ -5,6 +5,7 @@ import collarwright.dome.Dome;
 import collarwright.dome.DomeSettings;
 import collarwright.dome.Foot;
 import collarwright.dome.Form;
+import collarwright.dome.FrameSettings;
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
 import collarwright.finding.Where;
@@ -40,6 +41,9 @@ final class FrameNotes {
         if (job.dome() instanceof DomeSettings settings) {
             notes.levelled(settings, findings);
             notes.tilts(settings, findings);
+        }
+        if (job.dome() instanceof FrameSettings settings) {
+            findings.addAll(FacingSides.of(frame.hubs().dome(), settings));
         }
         if (job.size() instanceof SizeRule.PiecesPerStock rule) {
             findings.add(notes.perStick(rule));

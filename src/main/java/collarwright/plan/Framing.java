@@ -1,6 +1,7 @@
 package collarwright.plan;
 
 import collarwright.dome.Dome;
+import collarwright.dome.Girth;
 import collarwright.finding.Finding;
 import collarwright.finding.JobException;
 import collarwright.finding.Level;
@@ -37,16 +38,20 @@ record Framing(Hubs shell, Hubs hubs, StrutLayout struts, List<Finding> findings
         StrutLayout.Clearance clearance = new StrutLayout.Clearance(
                 job.hub().ring().outerRadius(), job.hub().endGap());
         Dome shell = Dome.of(job.dome());
+        refuse(FootFaults.of(shell));
         refuse(HubFaults.of(shell, job.dome()));
         Alike alike = Alikes.of(job);
         Hubs shellHubs = Hubs.of(shell, alike);
         StrutLayout sized = StrutLayout.of(shellHubs, job.size(), job.strut(), clearance);
-        Dome whole = shell.finished(sized.radius(), findings);
+        double strut = job.strut().stock().od().max();
+        Dome whole = shell.finished(
+                sized.radius(), new Girth(strut / 2, job.hub().body().outerRadius()), findings);
         refuse(findings);
         if (whole == shell) {
             return new Framing(shellHubs, shellHubs, sized, findings);
         }
         refuse(HubFaults.of(whole, job.dome()));
+        refuse(RimFaults.of(whole, sized.radius(), strut));
         Hubs hubs = Hubs.of(whole, alike);
         StrutLayout struts = StrutLayout.of(hubs, sized.radius(), job.strut(), clearance);
         return new Framing(shellHubs, hubs, struts, findings);

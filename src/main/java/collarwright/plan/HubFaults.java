@@ -3,6 +3,7 @@ package collarwright.plan;
 import collarwright.dome.Dome;
 import collarwright.dome.DomeSettings;
 import collarwright.dome.DomeSource;
+import collarwright.dome.Role;
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
 import collarwright.finding.Where;
@@ -62,8 +63,7 @@ final class HubFaults {
                 node -> struts[node] + " struts",
                 "join fewer struts in one hub");
         pieces();
-        // On a sphere axes are radial, and no strut is longer than its radius allows to lean.
-        if (!findings.isEmpty() || dome.onSphere()) {
+        if (!findings.isEmpty() || asBrokenDown()) {
             return;
         }
         axes();
@@ -73,6 +73,14 @@ final class HubFaults {
         if (findings.isEmpty()) {
             oneBelowTheOther();
         }
+    }
+
+    // On a sphere axes are radial, and no strut of the breakdown is so long that it leans too far; an added one may be,
+    // and one to a foot that was moved.
+    private boolean asBrokenDown() {
+        return dome.onSphere()
+                && IntStream.range(0, dome.memberCount()).noneMatch(m -> dome.role(m) == Role.RIM)
+                && dome.feet().stream().noneMatch(node -> dome.moved(node) > 0);
     }
 
     // Two struts of one azimuth would need one hole: between them no web can be.
@@ -96,7 +104,9 @@ final class HubFaults {
                     new Where.Part(FrameShape.named(dome, found)),
                     "struts that leave the hub in different directions round its axis",
                     "two of them one above the other",
-                    "leave one of them out, or give the hub another axis"));
+                    source instanceof DomeSettings
+                            ? "leave one of them out"
+                            : "leave one of them out, or give the hub another axis"));
         }
     }
 
@@ -157,13 +167,14 @@ final class HubFaults {
             int a = dome.memberA(m);
             int b = dome.memberB(m);
             Vec3 along = dome.node(b).minus(dome.node(a)).unit();
-            steep(a, b, along.dot(dome.axis(a)), most);
-            steep(b, a, -along.dot(dome.axis(b)), most);
+            steep(m, a, along.dot(dome.axis(a)), most);
+            steep(m, b, -along.dot(dome.axis(b)), most);
         }
     }
 
-    private void steep(int node, int other, double sine, double most) {
+    private void steep(int member, int node, double sine, double most) {
         if (StrictMath.abs(sine) > most && findings.size() < 20) {
+            int other = dome.memberA(member) + dome.memberB(member) - node;
             double degrees = Angles.degrees(StrictMath.asin(StrictMath.max(-1, StrictMath.min(1, sine))));
             findings.add(Finding.stop(
                     Code.HUB_AXIS,
@@ -171,10 +182,12 @@ final class HubFaults {
                     "a strut that leans at most " + collarwright.units.Decimals.fixed(STEEPEST_DEGREES, 0)
                             + "° from the hub's plane",
                     collarwright.units.Decimals.fixed(StrictMath.abs(degrees), 1) + "°",
-                    source instanceof DomeSettings
-                            ? "no hole through the collar's wall takes it: change the dome"
-                            : "no hole through the collar's wall takes it: change the frame, or give the hub's axis: axes = { "
-                                    + dome.nodeId(node) + " = [0, 0, 1] } in [dome]"));
+                    dome.role(member) == Role.RIM
+                            ? "no hole through the collar's wall takes it: join other hubs with add"
+                            : source instanceof DomeSettings
+                                    ? "no hole through the collar's wall takes it: change the dome"
+                                    : "no hole through the collar's wall takes it: change the frame, or give the hub's axis: axes = { "
+                                            + dome.nodeId(node) + " = [0, 0, 1] } in [dome]"));
         }
     }
 }

@@ -11,6 +11,7 @@ import collarwright.dome.DomeSettings;
 import collarwright.dome.Foot;
 import collarwright.dome.Form;
 import collarwright.dome.FrameSettings;
+import collarwright.dome.Girth;
 import collarwright.dome.Opening;
 import collarwright.dome.Role;
 import collarwright.dome.SphereSettings;
@@ -126,7 +127,7 @@ class DomeFormsTest {
             Opening opening = new Opening(List.of(), List.of(), Optional.of(box), List.of(), List.of());
             Dome whole = Dome.of(dome(THREE, 5, Form.SPHERE, new Foot.Natural()));
             Dome open = Dome.of(dome(THREE, 5, Form.SPHERE, new Foot.Natural(), opening))
-                    .finished(3000, new java.util.ArrayList<>());
+                    .finished(3000, Girth.NONE, new java.util.ArrayList<>());
             List<String> left = members(open);
             double floor = whole.lowestZ() * 3000;
             for (int m = 0; m < whole.memberCount(); m++) {
