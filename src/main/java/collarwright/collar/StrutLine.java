@@ -13,6 +13,8 @@ import collarwright.geometry.Vec3;
  */
 public record StrutLine(End a, End b, double growth) {
 
+    private static final double ROUNDING = 1e-9;
+
     /**
      * A strut as its nodes have it.
      *
@@ -87,7 +89,9 @@ public record StrutLine(End a, End b, double growth) {
 
         End end(Vec3 out) {
             double tilt = StrictMath.asin(-out.dot(axis));
-            double swing = StrictMath.atan2(out.dot(radial.cross(axis)), out.dot(radial));
+            double turned = StrictMath.atan2(out.dot(radial.cross(axis)), out.dot(radial));
+            // What is left of rounding must not give a strut that hardly leans a bearing to the side.
+            double swing = StrictMath.abs(turned) < ROUNDING ? 0 : turned;
             Vec3 across = out.cross(axis).unit();
             return new End(new Direction(tilt, swing), hole.minus(node).dot(across), toFoot(out));
         }

@@ -16,6 +16,7 @@ import collarwright.tooling.CutterKind;
 import collarwright.tooling.DrillingSettings;
 import collarwright.tooling.Fit;
 import java.io.IOException;
+import java.util.Locale;
 
 /** Writes the inputs of {@code plan.json}: all that the plan follows from, resolved, so that it can be worked out again. */
 final class InputsJson {
@@ -122,6 +123,7 @@ final class InputsJson {
         });
         out.number("endGapMm", hub.endGap());
         out.text("fix", hub.fix() == Fix.TIE ? "tie" : "pin");
+        out.text("heights", hub.heights().name().toLowerCase(Locale.ROOT));
     }
 
     // The bearing wall as it is counted with: never thicker than this collar's own.
@@ -152,6 +154,7 @@ final class InputsJson {
 
     private void drilling(DrillingSettings drilling) throws IOException {
         out.text("fit", drilling.fit() == Fit.REACH ? "reach" : "nearest");
+        out.text("patterns", drilling.shared().isPresent() ? "shared" : "exact");
         out.degrees("nearestBandDeg", drilling.nearestBand());
         out.number("leastClearanceMm", drilling.leastClearance());
         if (drilling.mostCutters().isPresent()) {

@@ -24,6 +24,9 @@ final class SharedPatterns {
     /** How often the limit is tightened where the true lines come out a little beyond it. */
     private static final int MOST_TRIES = 8;
 
+    /** How much of what good far ends may add is counted on, one after another, until the lines are within the limits. */
+    private static final List<Double> FAR_ENDS = List.of(1.0, 0.75, 0.5, 0.25, 0.0);
+
     private static final double ROUNDING = 1e-9;
 
     private final Hubs hubs;
@@ -97,26 +100,36 @@ final class SharedPatterns {
 
     static Laid lay(Hubs hubs, StrutLayout struts, HubSettings hub, SharingLimits limits, Interval strut) {
         SharedPatterns shared = new SharedPatterns(hubs, struts, hub, limits);
-        double extra = limits.extraLean();
-        for (int i = 0; i < MOST_TRIES; i++) {
-            shared.group(extra);
-            double over = shared.extraLean() - limits.extraLean();
-            if (over <= ROUNDING || extra == 0) {
+        int atLeast = 1;
+        for (double far : FAR_ENDS) {
+            int fewest = shared.group(limits.extraLean(), far);
+            // With all that far ends may add counted on, nothing is left out: no fewer patterns can do.
+            atLeast = far == 1 ? fewest : atLeast;
+            if (shared.within()) {
                 break;
             }
-            extra = StrictMath.max(0, extra - over - ROUNDING);
         }
+        double extra = limits.extraLean();
+        for (int i = 0; i < MOST_TRIES && !shared.within() && extra > 0; i++) {
+            extra = StrictMath.max(0, extra - (shared.extraLean() - limits.extraLean()) - ROUNDING);
+            shared.group(extra, 0);
+        }
+        shared.atLeast = StrictMath.min(atLeast, shared.groups.size());
         return shared.laid(strut);
     }
 
-    private void group(double extraLean) {
+    private boolean within() {
+        return extraLean() <= limits.extraLean() + ROUNDING && miss() <= limits.miss() + ROUNDING;
+    }
+
+    // The number of groups that cannot be gone below under the rule.
+    private int group(double extraLean, double far) {
         double[] chords =
                 struts.types().stream().mapToDouble(type -> type.chord()).toArray();
         boolean signed = hub.heights() != Heights.MIDPLANE;
         SharingLimits tight = new SharingLimits(extraLean, limits.miss());
-        SharingRule rule = new SharingRule(tight, midRadius, hubs, chords, signed);
+        SharingRule rule = new SharingRule(tight, midRadius, hubs, chords, far, signed);
         PatternSearch.Found found = PatternSearch.search(rule);
-        atLeast = found.atLeast();
         groups = found.groups().stream()
                 .map(PatternGroup::tightest)
                 .sorted(Comparator.comparingInt(this::firstNode))
@@ -125,6 +138,7 @@ final class SharedPatterns {
         place();
         joints = Joints.of(hubs, struts, midRadius, errors());
         uses = uses();
+        return found.atLeast();
     }
 
     private int firstNode(PatternGroup group) {

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 
 /**
- * What a hub type asks of a pattern that it is to share, judged by itself: whatever patterns stand at the far ends of its
- * struts, each strut passes with no more than the extra lean.
+ * What a hub type asks of a pattern that it is to share. Judged by itself, each strut passes with no more than the extra
+ * lean whatever patterns stand at the far ends; counting on good far ends, more may do, which has to be tried.
  *
  * <p>A hole that is off by ψ along the girth shifts the strut by {@code Rm·sin ψ} at its end and turns it by that over its
  * length; the hole at the far end may turn it by as much again. So of the swing σ that the extra lean leaves a strut of
@@ -20,6 +20,8 @@ final class SharingRule {
     private final double midRadius;
     private final double extraLean;
     private final double off;
+    private final double miss;
+    private final double far;
     private final List<double[]> azimuths;
     private final List<double[]> tilts;
     private final List<double[]> ways;
@@ -33,11 +35,15 @@ final class SharingRule {
      * @param midRadius radius of the middle of the collar's wall
      * @param hubs the hubs
      * @param chordOfType node to node, by strut type
+     * @param far from 0 to 1: how much of what a good far end may add is counted on; at 0 each hub is judged by itself and
+     *     the limits hold, at 1 nothing that is within the limits is left out
      * @param signed whether a strut that leans outward may not share with one that leans inward: where heights differ
      */
-    SharingRule(SharingLimits limits, double midRadius, Hubs hubs, double[] chordOfType, boolean signed) {
+    SharingRule(SharingLimits limits, double midRadius, Hubs hubs, double[] chordOfType, double far, boolean signed) {
         this.midRadius = midRadius;
         this.extraLean = limits.extraLean();
+        this.miss = limits.miss();
+        this.far = far;
         this.azimuths =
                 hubs.types().stream().map(t -> each(t, HubStrut::azimuth)).toList();
         this.tilts = hubs.types().stream()
@@ -118,9 +124,24 @@ final class SharingRule {
         if (tilt > cap) {
             return -1;
         }
+        double sure = sure(type, strut, swing(tilt, cap));
+        return far == 0 ? sure : sure + far * (possible(type, strut, swing(tilt, cap)) - sure);
+    }
+
+    // Whatever stands at the far end.
+    private double sure(int type, int strut, double swing) {
         double chord = chords.get(type)[strut];
-        double own = (swing(tilt, cap) - off / chord) / (1 + midRadius / chord);
+        double own = (swing - off / chord) / (1 + midRadius / chord);
         return StrictMath.min(own, StrictMath.asin(StrictMath.min(1, off / midRadius)));
+    }
+
+    // With a hole at the far end that is off the same way as far as it may be, so that the strut does not turn: more is
+    // never within the limits. A strut that swings by σ passes the hub's axis by Rm·sin σ.
+    private double possible(int type, int strut, double swing) {
+        double flat = chords.get(type)[strut] * StrictMath.cos(tilt(type, strut));
+        double turning = midRadius / StrictMath.max(midRadius, flat - 2 * midRadius);
+        double passing = StrictMath.asin(StrictMath.min(1, miss / midRadius));
+        return (StrictMath.min(swing, passing) + turning * passing) / (1 + turning);
     }
 
     private static double swing(double tilt, double lean) {
