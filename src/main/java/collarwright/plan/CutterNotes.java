@@ -104,7 +104,9 @@ final class CutterNotes {
 
     /** What the limit on the number of cutters costs; empty where it costs nothing, or holes have no cutter at all. */
     Optional<Finding> limited(PatternBook book) {
-        return book.needs().isEmpty() ? Optional.empty() : limited(book.needs());
+        return drilling.mostCutters().isEmpty() || book.asked().isEmpty()
+                ? Optional.empty()
+                : limited(book.needs(drilling));
     }
 
     Optional<Finding> limited(List<CutterNeed> needs) {

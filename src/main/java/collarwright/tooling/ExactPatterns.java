@@ -21,7 +21,8 @@ final class ExactPatterns {
     private ExactPatterns() {}
 
     static PatternBook book(Hubs hubs, CollarBody body, Interval strut, DrillingSettings drilling, Heights heights) {
-        List<CutterNeed> needs = needs(hubs, body, strut, drilling);
+        List<PatternBook.Asked> asked = asked(hubs, body, strut);
+        List<CutterNeed> needs = asked.stream().map(a -> a.of(drilling)).toList();
         List<HoleSize> byEnd = byEnd(hubs, body, strut, CutterChoice.narrowed(needs, drilling));
         List<PatternBook.Sized> sizes = new ArrayList<>();
         for (int end = 0; end < byEnd.size(); end++) {
@@ -32,7 +33,7 @@ final class ExactPatterns {
         }
         boolean complete = byEnd.stream().allMatch(s -> s.cutter().isPresent());
         List<Pattern> patterns = complete ? patterns(hubs, byEnd, body, heights) : List.of();
-        return new PatternBook(sizes, patterns, placements(hubs), Optional.empty(), needs);
+        return new PatternBook(sizes, patterns, placements(hubs), Optional.empty(), asked);
     }
 
     static List<Placement> placements(Hubs hubs) {
@@ -59,16 +60,19 @@ final class ExactPatterns {
     }
 
     // One need for each lean that occurs, the least first, with the number of its holes in one dome.
-    private static List<CutterNeed> needs(Hubs hubs, CollarBody body, Interval strut, DrillingSettings drilling) {
+    private static List<PatternBook.Asked> asked(Hubs hubs, CollarBody body, Interval strut) {
         Map<Double, Integer> holes = new TreeMap<>();
         for (var shape : hubs.strutShapes()) {
             // + 0.0: a lean of -0 is one of 0.
             holes.merge(StrictMath.abs(shape.axialA()) + 0.0, shape.count(), Integer::sum);
             holes.merge(StrictMath.abs(shape.axialB()) + 0.0, shape.count(), Integer::sum);
         }
-        List<CutterNeed> needs = new ArrayList<>();
-        holes.forEach((lean, count) -> needs.add(CutterNeed.of(new HoleNeed(body, strut, lean), count, drilling)));
-        return needs;
+        List<PatternBook.Asked> asked = new ArrayList<>();
+        holes.forEach((lean, count) -> {
+            HoleNeed need = new HoleNeed(body, strut, lean);
+            asked.add(new PatternBook.Asked(need, need.required(), count));
+        });
+        return asked;
     }
 
     private static HoleSize size(double axialAngle, CollarBody body, Interval strut, DrillingSettings drilling) {

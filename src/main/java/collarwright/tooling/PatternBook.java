@@ -23,21 +23,21 @@ import java.util.TreeMap;
  * @param patterns in the order of their first nodes; empty if a hole has no cutter
  * @param placements how the hubs of each type sit on their pattern, by hub type
  * @param sharing what is saved and what it costs where hub types share patterns
- * @param needs what all holes ask of the cutters
+ * @param asked what all holes ask of the cutters
  */
 public record PatternBook(
         List<Sized> sizes,
         List<Pattern> patterns,
         List<Placement> placements,
         Optional<Sharing> sharing,
-        List<CutterNeed> needs) {
+        List<Asked> asked) {
 
     /** Keeps the lists. */
     public PatternBook {
         sizes = List.copyOf(sizes);
         patterns = List.copyOf(patterns);
         placements = List.copyOf(placements);
-        needs = List.copyOf(needs);
+        asked = List.copyOf(asked);
     }
 
     /**
@@ -47,6 +47,30 @@ public record PatternBook(
      * @param size the size
      */
     public record Sized(String place, HoleSize size) {}
+
+    /**
+     * What some holes that are alike ask.
+     *
+     * @param need of the strut that leans furthest in them
+     * @param required least diameter that serves all struts that use them
+     * @param holes how many there are in one dome
+     */
+    public record Asked(HoleNeed need, double required, int holes) {
+
+        CutterNeed of(DrillingSettings drilling) {
+            return CutterNeed.of(need, required, holes, drilling);
+        }
+    }
+
+    /**
+     * States what all holes ask of the cutters.
+     *
+     * @param drilling the rule of choice
+     * @return needs with the number of their holes in one dome
+     */
+    public List<CutterNeed> needs(DrillingSettings drilling) {
+        return asked.stream().map(a -> a.of(drilling)).toList();
+    }
 
     /**
      * Sizes the holes and lays out one pattern for every hub type, with all holes on the mid-plane.
@@ -114,8 +138,9 @@ public record PatternBook(
         }
         SharedPatterns.Laid laid =
                 SharedPatterns.lay(hubs, struts, hub, drilling.shared().get(), strut);
-        List<CutterNeed> needs = laid.cutterNeeds(hubs, drilling);
-        DrillingSettings narrowed = CutterChoice.narrowed(needs, drilling);
+        List<Asked> asked = laid.asked(hubs);
+        DrillingSettings narrowed =
+                CutterChoice.narrowed(asked.stream().map(a -> a.of(drilling)).toList(), drilling);
         List<Sized> sizes = new ArrayList<>();
         for (int i = 0; i < laid.needs().size(); i++) {
             for (int hole = 0; hole < laid.needs().get(i).size(); hole++) {
@@ -127,7 +152,7 @@ public record PatternBook(
         }
         boolean complete = sizes.stream().allMatch(s -> s.size().cutter().isPresent());
         List<Pattern> patterns = complete ? patterns(hubs, laid, sizes, hub.body()) : List.of();
-        return new PatternBook(sizes, patterns, laid.placements(), Optional.of(laid.sharing()), needs);
+        return new PatternBook(sizes, patterns, laid.placements(), Optional.of(laid.sharing()), asked);
     }
 
     private static List<Pattern> patterns(Hubs hubs, SharedPatterns.Laid laid, List<Sized> sizes, CollarBody body) {

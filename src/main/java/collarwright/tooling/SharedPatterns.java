@@ -72,15 +72,12 @@ final class SharedPatterns {
             Sharing sharing) {
 
         /** What the holes ask of the cutters, each with the number of its holes in one dome. */
-        List<CutterNeed> cutterNeeds(Hubs hubs, DrillingSettings drilling) {
-            List<CutterNeed> all = new ArrayList<>();
+        List<PatternBook.Asked> asked(Hubs hubs) {
+            List<PatternBook.Asked> all = new ArrayList<>();
             for (int pattern = 0; pattern < needs.size(); pattern++) {
                 for (int hole = 0; hole < needs.get(pattern).size(); hole++) {
-                    all.add(CutterNeed.of(
-                            needs.get(pattern).get(hole),
-                            required.get(pattern).get(hole),
-                            collars(hubs, pattern),
-                            drilling));
+                    all.add(new PatternBook.Asked(
+                            needs.get(pattern).get(hole), required.get(pattern).get(hole), collars(hubs, pattern)));
                 }
             }
             return all;

@@ -112,7 +112,7 @@ class TiltCommandTest {
     void severalFaults_areAllTold() {
         assertThat(run("--slot-around --rims 2 --countersink 50 --bearing 4 --swing 80 --strut-oval 50")
                         .err())
-                .contains("--strut-oval", "--slot-around", "--swing", "--rims", "--hole or --lean");
+                .contains("--strut-oval", "--slot-around", "--swing", "--rims", "--hole, --lean");
     }
 
     @Test

@@ -24,6 +24,7 @@ import collarwright.tooling.Cutter;
 import collarwright.tooling.CutterKind;
 import collarwright.tooling.DrillingSettings;
 import collarwright.tooling.Fit;
+import collarwright.tooling.SharingLimits;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -132,6 +133,28 @@ final class PackJobs {
                         0.3,
                         Optional.empty(),
                         Optional.of(1)),
+                job.limits(),
+                job.shop());
+    }
+
+    /** The same job with patterns that hub types share. */
+    static Job shared(Job job) {
+        DrillingSettings drilling = job.drilling();
+        return new Job(
+                job.title(),
+                job.revision(),
+                job.order(),
+                job.dome(),
+                job.size(),
+                job.strut(),
+                job.hub(),
+                new DrillingSettings(
+                        drilling.cutters(),
+                        drilling.fit(),
+                        drilling.nearestBand(),
+                        0.3,
+                        Optional.of(SharingLimits.USUAL),
+                        Optional.empty()),
                 job.limits(),
                 job.shop());
     }

@@ -45,6 +45,7 @@ class PlanSchemaTest {
                 PackJobs.metric(),
                 PackJobs.inch(),
                 PackJobs.tried(),
+                PackJobs.shared(PackJobs.metric()),
                 PackJobs.inBins(PackJobs.metric()),
                 PackJobs.with(PackJobs.metric(), new DomeSettings(1, 3), new SizeRule.LongestStrut(1500)),
                 PackJobs.with(PackJobs.metric(), new DomeSettings(5, 8), new SizeRule.Height(2700)),

@@ -208,7 +208,7 @@ class CutterChoiceTest {
         List<Cutter> rack = IntStream.rangeClosed(403, 460)
                 .mapToObj(tenth -> Jobs.saw(tenth / 10.0))
                 .toList();
-        List<CutterNeed> needs = PatternBook.of(hubs, BODY, STRUT, reach(rack)).needs();
+        List<CutterNeed> needs = PatternBook.of(hubs, BODY, STRUT, reach(rack)).needs(reach(rack));
         assertThat(needs.stream().mapToInt(CutterNeed::holes).sum())
                 .as("two holes for each strut")
                 .isEqualTo(2 * 555);
