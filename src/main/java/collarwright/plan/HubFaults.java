@@ -185,9 +185,9 @@ final class HubFaults {
                     dome.role(member) == Role.RIM
                             ? "no hole through the collar's wall takes it: join other hubs with add"
                             : source instanceof DomeSettings
-                            ? "no hole through the collar's wall takes it: change the dome"
-                            : "no hole through the collar's wall takes it: change the frame, or give the hub's axis: axes = { "
-                                    + dome.nodeId(node) + " = [0, 0, 1] } in [dome]"));
+                                    ? "no hole through the collar's wall takes it: change the dome"
+                                    : "no hole through the collar's wall takes it: change the frame, or give the hub's axis: axes = { "
+                                            + dome.nodeId(node) + " = [0, 0, 1] } in [dome]"));
         }
     }
 }
