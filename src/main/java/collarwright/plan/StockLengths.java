@@ -35,8 +35,7 @@ final class StockLengths {
                         Code.STRUT_BEYOND_STOCK,
                         new Where.Part("strut " + worst.id()
                                 + (longer.size() > 1 ? " and " + (longer.size() - 1) + " more" : "")),
-                        "struts no longer than a stick of "
-                                + job.strut().stock().name() + ", " + Decimals.trimmed(stick, 1) + " mm",
+                        "struts no longer than the longest stick of their stock, " + Decimals.trimmed(stick, 1) + " mm",
                         Decimals.fixed(worst.cut(), 1) + " mm",
                         job.dome() instanceof FrameSettings
                                 ? "check the unit that the file was read in: frame-unit"
