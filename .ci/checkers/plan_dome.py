@@ -228,7 +228,7 @@ def smallest(m):
 
 def one_side(points, edges, lines):
     """The lines turned to one side of the frame: from hub to hub along the member that tells its two ends' sides best
-    among all that lead on, then each connected part as a whole away from its middle, or up where it is flat."""
+    among all that lead on, then each connected part as a whole away from its middle where it is round, or else up."""
     turned_ = list(lines)
     around = [[] for _ in points]
     for a, b in edges:
@@ -260,11 +260,13 @@ def one_side(points, edges, lines):
             part.append(other)
             lead(other)
         middle = times(1 / len(part), plus(*(points[k] for k in part)))
-        out = sum(dot(turned_[k], minus(points[k], middle)) for k in part)
-        total = plus(*(turned_[k] for k in part))
-        sense = out
-        if abs(out) <= 0.1 * sum(length(minus(points[k], middle)) for k in part):
-            sense = next((x for x in (total[2], total[0], total[1]) if abs(x) > 1e-6 * len(part)), 1.0)
+        reach = sum(length(minus(points[k], middle)) for k in part)
+        out = sum(dot(turned_[k], minus(points[k], middle)) for k in part) / reach if reach else 0.0
+        x, y, z = (total / len(part) for total in plus(*(turned_[k] for k in part)))
+        if abs(out) > 0.5:
+            sense = out
+        else:
+            sense = z if abs(z) > 0.1 else next((way for way in (out, x, y) if abs(way) > 1e-6), 1.0)
         if sense < 0:
             for k in part:
                 turned_[k] = times(-1, turned_[k])

@@ -37,7 +37,7 @@ public record DomeSettings(
     /**
      * A class I icosahedron, vertex up.
      *
-     * @param frequency 1 to 64
+     * @param frequency 1 to {@link SphereSettings#MAX_FREQUENCY}
      * @param rows 1 to 3 · frequency
      */
     public DomeSettings(int frequency, int rows) {

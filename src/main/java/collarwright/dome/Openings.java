@@ -7,8 +7,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -17,6 +20,9 @@ final class Openings {
 
     /** So many ids are told; the rest are counted. */
     private static final int TOLD = 6;
+
+    /** Tier, or N alone, and place. */
+    private static final Pattern ID = Pattern.compile("([TF]\\d+-|N)0*(\\d+)");
 
     private final DomeParts whole;
     private final Measure measure;
@@ -105,10 +111,29 @@ final class Openings {
                     new Where.Part(place),
                     "the id of a hub of this dome, " + whole.names().id(0) + " to "
                             + whole.names().id(whole.nodeCount() - 1),
-                    id,
+                    id + likely(id),
                     "make the pack without the opening first: struts/hubs.csv lists every hub with its id and place"));
         }
         return Optional.ofNullable(node);
+    }
+
+    // The id that was meant where only capitals or zeros are wrong.
+    private String likely(String id) {
+        Matcher parts = ID.matcher(id.strip().toUpperCase(Locale.ROOT));
+        if (!parts.matches()) {
+            return "";
+        }
+        return IntStream.range(0, whole.nodeCount())
+                .mapToObj(whole.names()::id)
+                .filter(known -> {
+                    Matcher one = ID.matcher(known);
+                    return one.matches()
+                            && one.group(1).equals(parts.group(1))
+                            && one.group(2).equals(parts.group(2));
+                })
+                .findFirst()
+                .map(known -> "; did you mean " + known + "?")
+                .orElse("");
     }
 
     private Optional<Integer> member(Opening.Between strut, String place) {

@@ -9,15 +9,21 @@ import java.util.Arrays;
  * <p>Steps: 1. along a member, the axis of one end is mirrored in the plane that halves the member: on any round or flat
  * surface it then lies on the axis of the other end. How well it does so, from −1 to 1, tells whether the two face one
  * side. 2. Members are taken in the order of how clearly they tell, and join the hubs to trees; each hub's sense follows
- * from its tree. 3. Each tree as a whole faces away from the middle of its hubs; where it is so flat that no side is the
- * outer one, up; where it stands upright, along +x, or else +y.
+ * from its tree. 3. Each tree as a whole faces away from the middle of its hubs where it is round enough to have an inside;
+ * or else up, if it has an upper side; or else away from the middle all the same; a plane wall along +x, or +y.
  */
 final class Outward {
 
-    /** Below this share of the hubs' distances from their middle a frame has no outer side. Our choice, no source. */
-    private static final double FLAT = 0.1;
+    /**
+     * A frame is round when its axes reach outward by this share of the hubs' distances from their middle: about what a cap
+     * of a sphere has that is seen from the centre under 40° from its axis. Our choice, no source.
+     */
+    private static final double ROUND = 0.5;
 
-    /** Sums below this, for each hub, are 0. */
+    /** A frame whose axes reach up by this on the mean has an upper side. Our choice, no source. */
+    private static final double UPPER = 0.1;
+
+    /** Shares below this are 0. */
     private static final double NOTHING = 1e-6;
 
     private final DomeParts parts;
@@ -131,7 +137,8 @@ final class Outward {
         }
         boolean[] inward = new boolean[nodes];
         for (int root = 0; root < nodes; root++) {
-            inward[root] = inward(out[root], reach[root], DomeParts.vector(sums, root), sizes[root] * NOTHING);
+            inward[root] =
+                    inward(out[root] / reach[root], DomeParts.vector(sums, root).times(1.0 / sizes[root]));
         }
         for (int node = 0; node < nodes; node++) {
             Vec3 axis = sensed(node);
@@ -144,12 +151,15 @@ final class Outward {
         return flippedOf(node, root(node)) ? axis.times(-1) : axis;
     }
 
-    private static boolean inward(double out, double reach, Vec3 sum, double nothing) {
-        if (StrictMath.abs(out) > FLAT * reach) {
+    private static boolean inward(double out, Vec3 mean) {
+        if (StrictMath.abs(out) > ROUND) {
             return out < 0;
         }
-        for (double way : new double[] {sum.z(), sum.x(), sum.y()}) {
-            if (StrictMath.abs(way) > nothing) {
+        if (StrictMath.abs(mean.z()) > UPPER) {
+            return mean.z() < 0;
+        }
+        for (double way : new double[] {out, mean.x(), mean.y()}) {
+            if (StrictMath.abs(way) > NOTHING) {
                 return way < 0;
             }
         }

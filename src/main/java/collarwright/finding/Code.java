@@ -73,6 +73,8 @@ public enum Code {
     FRAME_APART(Outcome.PLAN),
     /** A frame that may be a mechanism. */
     FRAME_MECHANISM(Outcome.PLAN),
+    /** A strut that is longer than any stick of its stock. */
+    STRUT_BEYOND_STOCK(Outcome.PLAN),
     /** How many struts a stick of stock gives. */
     STOCK_YIELD(Outcome.PLAN),
 

@@ -26,6 +26,7 @@ final class CsvFrameReader {
     private final RawFrame raw;
     private final Lines lines;
     private final Map<String, Integer> nodes = new HashMap<>();
+    private int columns;
 
     CsvFrameReader(String file, byte[] bytes) {
         this.raw = new RawFrame(file, true);
@@ -37,7 +38,7 @@ final class CsvFrameReader {
         while (lines.next()) {
             String line = lines.line();
             if (!line.isBlank()) {
-                row(cells(line), line);
+                row(filled(cells(line)), line);
             }
         }
         return raw;
@@ -47,11 +48,26 @@ final class CsvFrameReader {
         switch (cells.get(0).toLowerCase(Locale.ROOT)) {
             case "node" -> node(cells, line);
             case "member" -> member(cells, line);
-            default -> head(line);
+            default -> head(cells, line);
         }
     }
 
-    private void head(String line) {
+    // Spreadsheets fill rows up with empty cells.
+    private static List<String> filled(List<String> cells) {
+        int size = cells.size();
+        while (size > 1 && cells.get(size - 1).isEmpty()) {
+            size--;
+        }
+        return cells.subList(0, size);
+    }
+
+    // Columns that the head names, such as remarks, may hold anything; a number with a comma makes columns of its own.
+    private boolean fits(List<String> cells, int least) {
+        return cells.size() >= least && cells.size() <= StrictMath.max(least, columns);
+    }
+
+    private void head(List<String> cells, String line) {
+        columns = StrictMath.max(columns, cells.size());
         Matcher unit = UNIT.matcher(line.toLowerCase(Locale.ROOT));
         if (raw.points() > 0) {
             raw.stop(
@@ -67,7 +83,7 @@ final class CsvFrameReader {
 
     private void node(List<String> cells, String line) {
         double[] at = new double[3];
-        boolean fits = cells.size() >= 5 && !cells.get(1).isEmpty();
+        boolean fits = fits(cells, 5) && !cells.get(1).isEmpty();
         for (int i = 0; i < 3 && fits; i++) {
             OptionalDouble number = Numbers.real(cells.get(i + 2));
             fits = number.isPresent();
@@ -79,7 +95,8 @@ final class CsvFrameReader {
                     raw.at(lines.number()),
                     "node, a name and three numbers",
                     line,
-                    "write the row again; a decimal point, no comma");
+                    "write the row again; a decimal point, no comma",
+                    "columns of your own need a name in the head");
         } else if (nodes.containsKey(cells.get(1))) {
             raw.stop(
                     Code.FRAME_SYNTAX,
@@ -94,8 +111,9 @@ final class CsvFrameReader {
     }
 
     private void member(List<String> cells, String line) {
-        Optional<Integer> a = cells.size() < 3 ? Optional.empty() : Optional.ofNullable(nodes.get(cells.get(1)));
-        Optional<Integer> b = cells.size() < 3 ? Optional.empty() : Optional.ofNullable(nodes.get(cells.get(2)));
+        boolean fits = fits(cells, 3);
+        Optional<Integer> a = fits ? Optional.ofNullable(nodes.get(cells.get(1))) : Optional.empty();
+        Optional<Integer> b = fits ? Optional.ofNullable(nodes.get(cells.get(2))) : Optional.empty();
         if (a.isEmpty() || b.isEmpty()) {
             raw.stop(
                     Code.FRAME_SYNTAX,

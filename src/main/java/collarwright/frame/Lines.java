@@ -1,12 +1,9 @@
 package collarwright.frame;
 
 import java.nio.charset.Charset;
-import java.util.Arrays;
 
 /** The lines of a text, one after another, without a copy of the whole; a byte order mark of UTF-8 is passed over. */
 final class Lines {
-
-    private static final byte[] MARK = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
 
     private final byte[] bytes;
     private final Charset charset;
@@ -17,11 +14,9 @@ final class Lines {
     Lines(byte[] bytes, Charset charset) {
         this.bytes = bytes;
         this.charset = charset;
-        this.at = marked(bytes) ? MARK.length : 0;
-    }
-
-    private static boolean marked(byte[] bytes) {
-        return bytes.length >= MARK.length && Arrays.equals(MARK, 0, MARK.length, bytes, 0, MARK.length);
+        byte[] mark = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
+        boolean marked = bytes.length >= mark.length && Arrays.equals(mark, 0, mark.length, bytes, 0, mark.length);
+        this.at = marked ? mark.length : 0;
     }
 
     /** Goes to the next line; false at the end. Lines end in LF, CR or CR LF. */

@@ -75,6 +75,8 @@ final class FrameTableReader {
         Optional<FrameNet> net = reading.flatMap(FrameReading::frame);
         Optional<TableView> given = axesKey.present() ? axesKey.table() : Optional.empty();
         if (net.isEmpty()) {
+            // Without the frame nothing can be said of its hubs' names.
+            given.ifPresent(t -> t.names().forEach(t::key));
             return Optional.empty();
         }
         List<FrameSettings.NodeAxis> axes = given.map(t -> axes(t, net.get())).orElse(List.of());
@@ -166,7 +168,7 @@ final class FrameTableReader {
             key.stop(
                     Code.JOB_WRONG_TYPE,
                     "a direction of three numbers, outward, such as [0, 0, 1]",
-                    key.shown(),
+                    at.size() == 3 ? key.shown() + ", which has no length" : key.shown(),
                     "write the direction that the collar's TOP faces");
             faulty = true;
             return Optional.empty();

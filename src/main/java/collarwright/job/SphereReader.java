@@ -108,9 +108,19 @@ final class SphereReader {
                     "write breakdown = [2, 1]: b steps along the grid, then c steps turned left by 60°");
             return Optional.empty();
         }
-        Optional<Integer> b = items.get(0).wholeNumber(1, SphereSettings.MAX_FREQUENCY);
+        Optional<Integer> b = items.get(0).wholeNumber(0, SphereSettings.MAX_FREQUENCY);
         Optional<Integer> c = items.get(1).wholeNumber(0, SphereSettings.MAX_FREQUENCY);
         if (b.isEmpty() || c.isEmpty()) {
+            return Optional.empty();
+        }
+        if (b.get() == 0) {
+            key.stop(
+                    Code.JOB_OUT_OF_RANGE,
+                    "b of at least 1",
+                    "[0, " + c.get() + "]",
+                    c.get() == 0
+                            ? "write breakdown = [2, 1], or frequency = 3"
+                            : "write [" + c.get() + ", 0], which is the same sphere");
             return Optional.empty();
         }
         int t = b.get() * b.get() + b.get() * c.get() + c.get() * c.get();

@@ -27,10 +27,12 @@ final class FrameChecks {
     private final Set<Integer> feet;
     private final Set<String> corners = new HashSet<>();
     private final boolean generated;
+    private final boolean opened;
     private final List<Finding> findings = new ArrayList<>();
 
     private FrameChecks(Job job, Hubs hubs) {
         this.generated = job.dome() instanceof DomeSettings;
+        this.opened = !job.dome().openings().isEmpty();
         this.hubs = hubs;
         this.dome = hubs.dome();
         this.feet = new HashSet<>(dome.feet());
@@ -57,7 +59,9 @@ final class FrameChecks {
                     new Where.Part(FrameShape.named(dome, few)),
                     "3 struts or more at a hub",
                     struts[few[0]] + " struts",
-                    "close the opening's rim with add, or leave the hub out with nodes",
+                    opened
+                            ? "close the opening's rim with add, or leave the hub out with nodes"
+                            : "give it another strut, or leave it out",
                     "or declare it a corner, if something else holds it: corners = [\"" + dome.nodeId(few[0]) + "\"]"));
         }
     }

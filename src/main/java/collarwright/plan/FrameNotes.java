@@ -45,6 +45,7 @@ final class FrameNotes {
         if (job.dome() instanceof FrameSettings settings) {
             findings.addAll(FacingSides.of(frame.hubs().dome(), settings));
         }
+        StockLengths.of(job, frame.struts()).ifPresent(findings::add);
         if (job.size() instanceof SizeRule.PiecesPerStock rule) {
             findings.add(notes.perStick(rule));
         }

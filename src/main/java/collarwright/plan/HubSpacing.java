@@ -1,6 +1,7 @@
 package collarwright.plan;
 
 import collarwright.dome.Dome;
+import collarwright.dome.FrameSettings;
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
 import collarwright.finding.Where;
@@ -19,12 +20,14 @@ final class HubSpacing {
     private final Dome dome;
     private final double radius;
     private final double least;
+    private final boolean drawn;
     private final Map<Long, List<Integer>> cells = new HashMap<>();
 
     private HubSpacing(Dome dome, double radius, double least) {
         this.dome = dome;
         this.radius = radius;
         this.least = least;
+        this.drawn = dome.source() instanceof FrameSettings;
     }
 
     /**
@@ -67,7 +70,10 @@ final class HubSpacing {
                         new Where.Part(who + (pairs > 1 ? " and " + (pairs - 1) + " more pairs" : "")),
                         "nodes further apart than a collar is wide, " + Decimals.fixed(least, 1) + " mm",
                         Decimals.fixed(nearest, 1) + " mm",
-                        "make the dome larger or its frequency lower, or take a narrower collar pipe"));
+                        drawn
+                                ? "check the unit that the file was read in: frame-unit"
+                                : "make the dome larger or its frequency lower",
+                        "or take a narrower collar pipe"));
     }
 
     private Set<Integer> around(int node) {

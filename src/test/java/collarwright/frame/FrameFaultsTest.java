@@ -123,7 +123,8 @@ class FrameFaultsTest {
                         "STOP FRAME_SYNTAX a.csv:3:1: a name that no other node has | a, which stands in line 2 too |"
                                 + " give it another name",
                         "STOP FRAME_SYNTAX a.csv:4:1: node, a name and three numbers | node,b,1,0 |"
-                                + " write the row again; a decimal point, no comma",
+                                + " write the row again; a decimal point, no comma; columns of your own need a name in the"
+                                + " head",
                         "STOP FRAME_SYNTAX a.csv:5:1: a row node,ID,x,y,z or member,ID,ID | strut,a,b |"
                                 + " write node or member in its first column",
                         "STOP FRAME_SYNTAX a.csv:6:1: member and the names of two nodes that stand above | member,a,c |"

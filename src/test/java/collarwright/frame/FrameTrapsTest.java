@@ -198,6 +198,20 @@ class FrameTrapsTest {
                 .containsExactly("WARN a.off:13:1: 4 faces, as the file's counts promise | 2 lines more");
     }
 
+    // A number with a comma makes two columns; columns that the head names, and empty ones, are no fault.
+    @Test
+    void csv_surplusColumns_areRefusedUnlessTheHeadNamesThem() {
+        String rows = "node,a,0,0,0\nnode,b,1,0,0\nmember,a,b\n";
+        assertThat(found(read("a.csv", "kind,id,x (m),y,z\n" + rows.replace("a,0,0,0", "a,0,000,0,000,0,500"))))
+                .contains("STOP a.csv:2:1: node, a name and three numbers | node,a,0,000,0,000,0,500");
+        assertThat(found(read("a.csv", rows.replace("member,a,b", "member,a,b,c"))))
+                .containsExactly("STOP a.csv:3:1: member and the names of two nodes that stand above | member,a,b,c");
+        assertThat(read("a.csv", "kind,id,x (m),y,z,remark\n" + rows.replace("0,0,0", "0,0,0,post"))
+                        .frame())
+                .isPresent();
+        assertThat(read("a.csv", rows.replace("\n", ",,,\n")).frame()).isPresent();
+    }
+
     // One strut of 10 km among 40,000 of a metre: with cells as wide as it, all pairs would be compared (many minutes).
     @Test
     void crossings_withOneVeryLongMember_areFoundInTime() {
