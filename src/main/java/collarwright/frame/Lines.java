@@ -1,6 +1,7 @@
 package collarwright.frame;
 
 import java.nio.charset.Charset;
+import java.util.Arrays;
 
 /** The lines of a text, one after another, without a copy of the whole; a byte order mark of UTF-8 is passed over. */
 final class Lines {
