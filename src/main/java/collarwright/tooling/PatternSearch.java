@@ -19,7 +19,7 @@ import java.util.stream.IntStream;
 final class PatternSearch {
 
     /** Struts that the search tries in holes at most, after the first pass. */
-    static final int MOST_TRIALS = 400_000;
+    static final int MOST_TRIALS = 200_000;
 
     /** Hub types beyond which pairs are not compared: a frame in which hardly two hubs are alike. */
     private static final int MOST_COMPARED = 400;

@@ -25,7 +25,7 @@ final class SharedPatterns {
     private static final int MOST_TRIES = 8;
 
     /** How much of what good far ends may add is counted on, one after another, until the lines are within the limits. */
-    private static final List<Double> FAR_ENDS = List.of(1.0, 0.75, 0.5, 0.25, 0.0);
+    private static final List<Double> FAR_ENDS = List.of(1.0, 0.9, 0.8, 0.65, 0.5, 0.25, 0.0);
 
     private static final double ROUNDING = 1e-9;
 

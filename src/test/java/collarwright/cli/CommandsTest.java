@@ -65,7 +65,12 @@ class CommandsTest {
 
         CommandRun check = CommandRun.of("check", job.toString());
         assertThat(check.code()).as(check.err()).isZero();
-        assertThat(check.out()).contains("web between holes");
+        assertThat(check.out()).contains("web between holes").doesNotContain("smallest collars");
+        CommandRun collars = CommandRun.of("check", job.toString(), "--collars");
+        assertThat(collars.code()).as(collars.err()).isZero();
+        assertThat(collars.out().lines())
+                .anyMatch(l -> l.startsWith("the smallest collars without a warning"))
+                .anyMatch(l -> l.startsWith("pvc-") && l.contains(" mm ") && l.contains("°"));
 
         CommandRun make = CommandRun.of("make", job.toString());
         assertThat(make.code()).as(make.err()).isZero();

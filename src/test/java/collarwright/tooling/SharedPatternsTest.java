@@ -42,16 +42,20 @@ class SharedPatternsTest {
         assertThat(sharing.atLeast()).isEqualTo(shared);
     }
 
-    // Fewest on every whole sphere up to 16v, proven: the number of patterns found is the number that was shown to be
-    // needed. Of 6v it is shown that 2 do not do, and 4 were found.
+    // On whole spheres up to 16v the number of patterns found is the number that was shown to be needed, or one more:
+    // then both are told.
     @Test
-    void shared_wholeSpheresUpToSixteen_areProvenFewest() {
+    void shared_wholeSpheresUpToSixteen_areFewestOrSayWhatIsOpen() {
         for (int frequency = 2; frequency <= 16; frequency++) {
             Job job = jobs(frequency, 3 * frequency, 1000.0 * frequency).job();
             Hubs hubs = Hubs.of(Dome.of(new DomeSettings(frequency, 3 * frequency)));
             Plan plan = Planner.plan(job, List.of());
             Sharing sharing = plan.book().sharing().orElseThrow();
-            assertThat(sharing.atLeast()).as("%dv", frequency).isEqualTo(frequency == 6 ? 3 : sharing.patterns());
+            int open = sharing.patterns() - sharing.atLeast();
+            assertThat(open).as("%dv", frequency).isBetween(0, frequency < 6 ? 0 : 1);
+            assertThat(plan.findings())
+                    .filteredOn(f -> f.code() == Code.PATTERNS_SHARED)
+                    .allMatch(f -> f.found().contains(open == 0 ? "and fewer do not" : "is not settled"));
             assertThat(sharing.exact()).isEqualTo(hubs.types().size());
         }
     }
