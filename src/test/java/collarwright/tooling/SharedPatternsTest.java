@@ -42,7 +42,8 @@ class SharedPatternsTest {
         assertThat(sharing.atLeast()).isEqualTo(shared);
     }
 
-    // On whole spheres up to 16v the number of patterns found is the number that was shown to be needed, or one more:
+    // On whole spheres up to 16v the number of patterns found is the number that was shown to be needed, or one or two
+    // more:
     // then both are told.
     @Test
     void shared_wholeSpheresUpToSixteen_areFewestOrSayWhatIsOpen() {
@@ -52,7 +53,7 @@ class SharedPatternsTest {
             Plan plan = Planner.plan(job, List.of());
             Sharing sharing = plan.book().sharing().orElseThrow();
             int open = sharing.patterns() - sharing.atLeast();
-            assertThat(open).as("%dv", frequency).isBetween(0, frequency < 6 ? 0 : 1);
+            assertThat(open).as("%dv", frequency).isBetween(0, frequency < 6 ? 0 : 2);
             assertThat(plan.findings())
                     .filteredOn(f -> f.code() == Code.PATTERNS_SHARED)
                     .allMatch(f -> f.found().contains(open == 0 ? "and fewer do not" : "is not settled"));
