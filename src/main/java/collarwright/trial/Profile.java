@@ -47,9 +47,8 @@ record Profile(BearingModel model, Set<Unknown> free, Guess best) {
         Guess last = best;
         boolean wasOver = true;
         for (int step = 0; step < MOST_STEPS && StrictMath.abs(away - near) > STEP_END; step++) {
-            double between = Double.isInfinite(over)
-                    ? (near + away) / 2
-                    : near + (away - near) * under / (under - over);
+            double between =
+                    Double.isInfinite(over) ? (near + away) / 2 : near + (away - near) * under / (under - over);
             last = at(unknown, between, last);
             double here = rise(last) - rise;
             if (StrictMath.abs(here) <= RISE_END * rise) {
