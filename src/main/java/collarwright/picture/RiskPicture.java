@@ -1,5 +1,6 @@
 package collarwright.picture;
 
+import collarwright.hub.HubStrut;
 import collarwright.plan.Plan;
 import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
@@ -29,7 +30,7 @@ public final class RiskPicture implements Picture {
     private static final double NAMES = 46;
     private static final double FIGURES = 24;
     /** Letters that fit before the scale. */
-    private static final int LETTERS = 24;
+    private static final int LETTERS = 22;
 
     private final double width;
     private final List<Row> rows;
@@ -68,13 +69,16 @@ public final class RiskPicture implements Picture {
 
     private static List<Row> rows(Plan plan) {
         Map<String, Kind> kinds = new LinkedHashMap<>();
-        for (Pattern pattern : plan.book().patterns()) {
-            for (Hole hole : pattern.holes()) {
+        List<Pattern> patterns = plan.book().patterns();
+        for (int i = 0; i < patterns.size(); i++) {
+            for (Hole hole : patterns.get(i).holes()) {
                 String key = hole.cutter().id() + " " + hole.neededLean() + " " + hole.tiltLimit();
-                kinds.computeIfAbsent(key, k -> new Kind(hole, new LinkedHashMap<>()))
-                        .places()
-                        .computeIfAbsent(pattern.id(), id -> new ArrayList<>())
-                        .add(Integer.toString(hole.number()));
+                Kind kind = kinds.computeIfAbsent(key, k -> new Kind(hole, new LinkedHashMap<>()));
+                if (plan.book().sharing().isPresent()) {
+                    kind.add(patterns.get(i).id(), Integer.toString(hole.number()));
+                } else {
+                    kind.add(strut(plan, i, hole), "");
+                }
             }
         }
         return kinds.values().stream()
@@ -83,21 +87,35 @@ public final class RiskPicture implements Picture {
                 .toList();
     }
 
-    /** Holes that are alike, by pattern. */
+    // Where each hub type has its own pattern, all holes for one end of a strut type are alike.
+    private static String strut(Plan plan, int pattern, Hole hole) {
+        int type = plan.served(pattern).get(0);
+        int at = plan.placement(type).holes().indexOf(hole.number() - 1);
+        HubStrut strut = plan.hubs().types().get(type).struts().get(at);
+        return plan.struts().types().get(strut.strutType()).idAt(strut.tip());
+    }
+
+    /** Holes that are alike, by pattern with their numbers, or by strut. */
     private record Kind(Hole hole, Map<String, List<String>> places) {
 
-        // Such as "CB 1 3, CC 2: 42 mm".
+        void add(String place, String number) {
+            List<String> numbers = places.computeIfAbsent(place, p -> new ArrayList<>());
+            if (!number.isEmpty()) {
+                numbers.add(number);
+            }
+        }
+
+        // Such as "CB 1 3, CC 2: 42 mm" or "SA: 22 mm".
         String name() {
             String cutter = ": " + hole.cutter().marked();
-            List<String> told = places.entrySet().stream()
-                    .map(e -> e.getKey() + " " + String.join(" ", e.getValue()))
-                    .toList();
-            String all = String.join(", ", told);
+            String all = places.entrySet().stream()
+                    .map(e -> (e.getKey() + " " + String.join(" ", e.getValue())).trim())
+                    .collect(Collectors.joining(", "));
             if (all.length() + cutter.length() <= LETTERS) {
                 return all + cutter;
             }
-            int holes = places.values().stream().mapToInt(List::size).sum();
-            return places.keySet().iterator().next() + " …, " + holes + " holes" + cutter;
+            String first = places.keySet().iterator().next();
+            return first + " and " + (places.size() - 1) + " more" + cutter;
         }
     }
 

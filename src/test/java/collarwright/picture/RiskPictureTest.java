@@ -22,6 +22,7 @@ class RiskPictureTest {
                 .orElseThrow();
         String words = new RiskPicture(plan, 180).describe();
         int first = words.indexOf(" needs ");
+        assertThat(words).as("exact patterns: by strut").contains("SA: ");
         assertThat(words.substring(first))
                 .startsWith(" needs " + Figures.degrees(tightest.neededLean()) + ", binds between "
                         + Figures.degrees(tightest.tiltMin()) + " and " + Figures.degrees(tightest.tiltMax()));
