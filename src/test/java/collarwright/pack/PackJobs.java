@@ -118,12 +118,8 @@ final class PackJobs {
         SizeBins bins = new SizeBins(List.of(39.0, 40.0, 41.0), Optional.of(2));
         RoundStock poles = stock("poles", PVC, bins.bin(2), Interval.of(3), true);
         DrillingSettings drilling = job.drilling();
-        return new Job(
-                job.title(),
-                job.revision(),
-                job.order(),
-                job.dome(),
-                job.size(),
+        return made(
+                job,
                 new StrutSettings(poles, job.strut().tieHole(), Optional.of(bins)),
                 job.hub(),
                 new DrillingSettings(
@@ -132,20 +128,14 @@ final class PackJobs {
                         drilling.nearestBand(),
                         0.3,
                         Optional.empty(),
-                        Optional.of(1)),
-                job.limits(),
-                job.shop());
+                        Optional.of(1)));
     }
 
     /** The same job with patterns that hub types share. */
     static Job shared(Job job) {
         DrillingSettings drilling = job.drilling();
-        return new Job(
-                job.title(),
-                job.revision(),
-                job.order(),
-                job.dome(),
-                job.size(),
+        return made(
+                job,
                 job.strut(),
                 job.hub(),
                 new DrillingSettings(
@@ -154,25 +144,17 @@ final class PackJobs {
                         drilling.nearestBand(),
                         0.3,
                         Optional.of(SharingLimits.USUAL),
-                        Optional.empty()),
-                job.limits(),
-                job.shop());
+                        Optional.empty()));
     }
 
     /** The same job with other cutters. */
     static Job drilled(Job job, List<Cutter> cutters) {
-        return new Job(
-                job.title(),
-                job.revision(),
-                job.order(),
-                job.dome(),
-                job.size(),
+        return made(
+                job,
                 job.strut(),
                 job.hub(),
                 new DrillingSettings(
-                        cutters, job.drilling().fit(), job.drilling().nearestBand()),
-                job.limits(),
-                job.shop());
+                        cutters, job.drilling().fit(), job.drilling().nearestBand()));
     }
 
     /** The same job with thinner struts and another ring. */
@@ -180,17 +162,11 @@ final class PackJobs {
         HubSettings hub = job.hub();
         RoundStock thin = stock("thin", PVC, Interval.of(strut), Interval.of(1.5), true);
         RoundStock small = stock("small", PVC, Interval.of(ring), Interval.of(3), true);
-        return new Job(
-                job.title(),
-                job.revision(),
-                job.order(),
-                job.dome(),
-                job.size(),
+        return made(
+                job,
                 new StrutSettings(thin, job.strut().tieHole()),
                 new HubSettings(hub.collar(), hub.width(), small, hub.ringWidth(), hub.fix(), hub.endGap()),
-                new DrillingSettings(List.of(saw("HS-23", "23 mm", 23)), Fit.REACH, StrictMath.PI / 360),
-                job.limits(),
-                job.shop());
+                new DrillingSettings(List.of(saw("HS-23", "23 mm", 23)), Fit.REACH, StrictMath.PI / 360));
     }
 
     static Plan plan(Job job) {
@@ -273,15 +249,20 @@ final class PackJobs {
     }
 
     private static Job with(Job job, HubSettings hub) {
+        return made(job, job.strut(), hub, job.drilling());
+    }
+
+    // The same job of other parts.
+    private static Job made(Job job, StrutSettings strut, HubSettings hub, DrillingSettings drilling) {
         return new Job(
                 job.title(),
                 job.revision(),
                 job.order(),
                 job.dome(),
                 job.size(),
-                job.strut(),
+                strut,
                 hub,
-                job.drilling(),
+                drilling,
                 job.limits(),
                 job.shop());
     }
