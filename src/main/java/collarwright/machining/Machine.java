@@ -1,6 +1,7 @@
 package collarwright.machining;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -93,8 +94,14 @@ public record Machine(
     public enum Kind {
         /** A drill press: no programs, tables and templates only. */
         PRESS,
-        /** A mill with a rotary axis A along X that the pipe turns on. */
-        ROTARY
+        /** A mill with a rotary axis along X that the pipe turns on. */
+        ROTARY,
+        /** A tube cutter: X and the rotary axis move together while it cuts. */
+        TUBE,
+        /** A router with a flat bed: X and Y in the plane of the sheet. */
+        FLAT,
+        /** A long bed with a stop at one end, for the ends of struts: X along the strut. */
+        BED
     }
 
     /**
@@ -183,6 +190,7 @@ public record Machine(
      * @param maxFeedMmPerMin highest feed
      * @param accelerationMmPerS2 acceleration of X, Y and Z
      * @param clearGap room kept above everything when the pipe turns
+     * @param across least and largest Y; empty where Y is no linear axis, or stays at 0
      */
     public record Travel(
             double minX,
@@ -192,7 +200,66 @@ public record Machine(
             double rapidMmPerMin,
             double maxFeedMmPerMin,
             double accelerationMmPerS2,
-            double clearGap) {}
+            double clearGap,
+            Optional<Reach> across) {
+
+        /**
+         * Travel of a machine whose Y stays at 0.
+         *
+         * @param minX least X
+         * @param maxX largest X
+         * @param minZ least Z
+         * @param maxZ largest Z
+         * @param rapidMmPerMin rapid rate
+         * @param maxFeedMmPerMin highest feed
+         * @param accelerationMmPerS2 acceleration
+         * @param clearGap room kept above everything when the pipe turns
+         */
+        public Travel(
+                double minX,
+                double maxX,
+                double minZ,
+                double maxZ,
+                double rapidMmPerMin,
+                double maxFeedMmPerMin,
+                double accelerationMmPerS2,
+                double clearGap) {
+            this(
+                    minX,
+                    maxX,
+                    minZ,
+                    maxZ,
+                    rapidMmPerMin,
+                    maxFeedMmPerMin,
+                    accelerationMmPerS2,
+                    clearGap,
+                    Optional.empty());
+        }
+    }
+
+    /**
+     * How far one axis goes.
+     *
+     * @param least least position
+     * @param most largest position
+     */
+    public record Reach(double least, double most) {
+        /** Checks the order. */
+        public Reach {
+            require(least < most && Double.isFinite(most - least), "an axis goes from a least to a larger position");
+        }
+
+        /**
+         * Tells whether a position can be reached.
+         *
+         * @param position a position
+         * @param slack how far beyond the ends still counts
+         * @return true if it lies within
+         */
+        public boolean holds(double position, double slack) {
+            return position >= least - slack && position <= most + slack;
+        }
+    }
 
     /**
      * The spindle.

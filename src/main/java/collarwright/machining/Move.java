@@ -33,6 +33,40 @@ public sealed interface Move {
     record Feed(double z, double feedMmPerMin) implements Move {}
 
     /**
+     * A cut along a circular arc in the XY plane, Z going along evenly: a helix where Z changes. Starts where the tool
+     * stands; an end that is the start is a full turn.
+     *
+     * @param clockwise as seen from above (+Z); G2 if so, else G3
+     * @param x X of the end
+     * @param y Y of the end
+     * @param z Z of the end
+     * @param centreX X of the centre less X of the start, the word I
+     * @param centreY Y of the centre less Y of the start, the word J
+     * @param feedMmPerMin how fast along the path
+     */
+    record Arc(boolean clockwise, double x, double y, double z, double centreX, double centreY, double feedMmPerMin)
+            implements Move {}
+
+    /**
+     * A straight cut in the XY plane at the present height.
+     *
+     * @param x X of the end
+     * @param y Y of the end
+     * @param feedMmPerMin how fast along the path
+     */
+    record Line(double x, double y, double feedMmPerMin) implements Move {}
+
+    /**
+     * A cut with X and the rotary axis together, at the present height: a straight line on the unrolled pipe.
+     *
+     * @param x X of the end
+     * @param angleDegrees the rotary position of the end
+     * @param seconds how long it takes at the wanted speed over the pipe's surface; a post says it as inverse time
+     *     (G93) or as a feed
+     */
+    record Sweep(double x, double angleDegrees, double seconds) implements Move {}
+
+    /**
      * Waits.
      *
      * @param seconds how long
