@@ -42,6 +42,7 @@ final class RackTilts {
     private final CollarBody body;
     private final double strut;
     private final Optional<Double> lean;
+    private final Bench.Way way;
     private final List<Cutter> cutters;
 
     /**
@@ -50,33 +51,32 @@ final class RackTilts {
      * @param body the collar
      * @param strut strut diameter, below the bore
      * @param lean the needed lean
+     * @param way which way it leans
      * @param cutters the cutters, ascending
      */
-    RackTilts(CollarBody body, double strut, Optional<Double> lean, List<Cutter> cutters) {
+    RackTilts(CollarBody body, double strut, Optional<Double> lean, Bench.Way way, List<Cutter> cutters) {
         this.body = body;
         this.strut = strut;
         this.lean = lean;
+        this.way = way;
         this.cutters = cutters.stream().filter(c -> passes(c, body, strut)).toList();
     }
 
-    /** The table for what {@code tilt} was asked: for a round hole drilled radially and a round strut that tilts. */
+    /** The table for what {@code tilt} was asked: for a round hole drilled radially and a round strut. */
     static RackTilts of(TiltAsked asked, List<String> racks, Optional<Path> folder) {
         Bench bench = asked.bench();
-        boolean plain = bench.hole() instanceof RoundAperture
-                && bench.strut().isRound()
-                && asked.way() instanceof Bench.Toward toward
-                && toward.bearing() == 0;
+        boolean plain = bench.hole() instanceof RoundAperture && bench.strut().isRound();
         if (!plain) {
             throw new JobException(List.of(Finding.stop(
                     Code.COMMAND_LINE,
                     new Where.Part("--rack"),
-                    "a round strut that tilts in round holes drilled straight",
-                    "another shape or way",
+                    "a round strut in round holes drilled straight",
+                    "another shape",
                     "leave --rack out, or the other shape")));
         }
         CollarBody body =
                 new CollarBody(bench.pipe().outer(), Interval.of(asked.wall()), asked.outsideDiameter(), bench.rims());
-        return new RackTilts(body, bench.strut().largest(), asked.lean(), cutters(racks, folder));
+        return new RackTilts(body, bench.strut().largest(), asked.lean(), asked.way(), cutters(racks, folder));
     }
 
     private static boolean passes(Cutter cutter, CollarBody body, double strut) {
@@ -127,25 +127,21 @@ final class RackTilts {
                         : "did you mean " + String.join(" or ", near) + "?");
     }
 
-    private double limit(Cutter cutter) {
-        return body.tiltLimit(strut, cutter.asDrilled().nominal(), body.wall().nominal());
-    }
-
     // Eased rims lie nearer together, as in the report on a single hole.
-    private double perTenth(Cutter cutter) {
+    private TiltReport report(Cutter cutter) {
         Bench bench = new Bench(
                 new RoundAperture(cutter.asDrilled().nominal()),
                 new StrutSection(strut, strut),
                 new Wall(body.innerRadius(), body.outerRadius()),
                 body.rims());
-        return TiltReport.of(bench, new Bench.Toward(0)).orElseThrow().slopes().perHole();
+        return TiltReport.of(bench, way).orElseThrow();
     }
 
     private Optional<Cutter> choice(Fit fit) {
         return cutters.isEmpty()
                 ? Optional.empty()
                 : lean.flatMap(l -> HoleSize.choose(
-                                new HoleNeed(body, Interval.of(strut), l),
+                                new HoleNeed(body, Interval.of(strut), way.at(l)),
                                 new DrillingSettings(cutters, fit, BAND, CLEARANCE, Optional.empty(), Optional.empty()))
                         .cutter());
     }
@@ -164,13 +160,17 @@ final class RackTilts {
         Optional<Cutter> nearest = choice(Fit.NEAREST);
         for (Cutter cutter : cutters) {
             right(text, Decimals.fixed(cutter.asDrilled().nominal(), 3), 10);
-            right(text, degrees(limit(cutter)), 12);
-            right(text, lean.map(l -> degrees(limit(cutter) - l)).orElse("–"), 12);
-            right(text, degrees(perTenth(cutter)), 12);
+            TiltReport report = report(cutter);
+            right(text, degrees(report.tiltLimit()) + (report.binds() ? "" : "+"), 12);
+            right(text, lean.map(l -> degrees(report.tiltLimit() - l)).orElse("–"), 12);
+            right(text, report.binds() ? degrees(report.slopes().perHole()) : "–", 12);
             text.append("  ").append(cutter.kind().title()).append(' ').append(cutter.marked());
             text.append(reach.equals(Optional.of(cutter)) ? "  <- reach" : "");
             text.append(nearest.equals(Optional.of(cutter)) ? "  <- nearest" : "");
             text.append('\n');
+        }
+        if (cutters.stream().anyMatch(c -> !report(c).binds())) {
+            text.append("+: up to there it does not bind.\n");
         }
         if (lean.isPresent()) {
             text.append(
@@ -202,9 +202,13 @@ final class RackTilts {
             row.put("marked", cutter.marked());
             row.put("rack", cutter.rack());
             row.put("asDrilledMm", cutter.asDrilled().nominal());
-            row.put("tiltLimitDeg", Angles.degrees(limit(cutter)));
-            lean.ifPresent(l -> row.put("slackDeg", Angles.degrees(limit(cutter) - l)));
-            row.put("degPerTenthMmHole", Angles.degrees(perTenth(cutter)));
+            TiltReport report = report(cutter);
+            row.put("tiltLimitDeg", Angles.degrees(report.tiltLimit()));
+            row.put("binds", report.binds());
+            lean.ifPresent(l -> row.put("slackDeg", Angles.degrees(report.tiltLimit() - l)));
+            if (report.binds()) {
+                row.put("degPerTenthMmHole", Angles.degrees(report.slopes().perHole()));
+            }
             row.put("reach", reach.equals(Optional.of(cutter)));
             row.put("nearest", nearest.equals(Optional.of(cutter)));
         }

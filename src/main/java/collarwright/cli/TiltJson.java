@@ -51,6 +51,7 @@ final class TiltJson {
         asked.lean().ifPresent(lean -> node.put("neededLeanDeg", Angles.degrees(lean)));
         node.put("holeMm", bench.hole().size());
         node.put("tiltLimitDeg", Angles.degrees(report.tiltLimit()));
+        node.put("binds", report.binds());
         node.put("passesFromDeg", Angles.degrees(report.leanFrom()));
         node.put(
                 "leanInAllDeg",
@@ -62,10 +63,12 @@ final class TiltJson {
             node.put("bestRollDeg", Angles.degrees(report.bestRoll()));
         }
         report.beside(bench, asked.way()).ifPresent(beside -> node.put("contactBesideMidPlane", beside));
-        node.put("degPerTenthMmHole", Angles.degrees(report.slopes().perHole()));
-        node.put("degPerTenthMmStrut", Angles.degrees(report.slopes().perStrut()));
-        node.put("degPerTenthMmWall", Angles.degrees(report.slopes().perWall()));
-        node.put("bearingLengthMm", TiltText.bearingLength(asked, report));
+        if (report.binds()) {
+            node.put("degPerTenthMmHole", Angles.degrees(report.slopes().perHole()));
+            node.put("degPerTenthMmStrut", Angles.degrees(report.slopes().perStrut()));
+            node.put("degPerTenthMmWall", Angles.degrees(report.slopes().perWall()));
+            node.put("bearingLengthMm", TiltText.bearingLength(asked, report));
+        }
         envelope.ifPresent(found -> envelope(node.putArray("envelope"), found));
         table.ifPresent(found -> found.json(node.putArray("rack")));
         return print(node);

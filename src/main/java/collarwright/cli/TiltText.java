@@ -36,7 +36,10 @@ final class TiltText {
         TiltText words = new TiltText(asked, report);
         words.sizes();
         words.angles();
-        words.slopes();
+        if (report.binds()) {
+            words.slopes();
+            words.friction();
+        }
         words.notes();
         return words.text.toString();
     }
@@ -66,7 +69,8 @@ final class TiltText {
         if (report.leanFrom() > 0) {
             line("passes from", degrees(report.leanFrom()));
         }
-        line("tilt limit", degrees(report.tiltLimit()) + (roundStrut() ? "" : roll(report.worstRoll())));
+        String more = report.binds() ? "" : " or more: up to there it does not bind";
+        line("tilt limit", degrees(report.tiltLimit()) + more + (roundStrut() ? "" : roll(report.worstRoll())));
         if (!roundStrut()) {
             line("at its best", degrees(report.best()) + roll(report.bestRoll()));
         }
@@ -95,7 +99,7 @@ final class TiltText {
         line("0.1 mm more wall", signed(report.slopes().perWall()));
     }
 
-    private void notes() {
+    private void friction() {
         double bearing = bearingLength(asked, report);
         line(
                 "friction",
@@ -105,6 +109,9 @@ final class TiltText {
                         + ROUGH + ") to "
                         + Decimals.fixed(SelfLocking.farthestSliding(bearing, SMOOTH), 0) + " mm (" + SMOOTH
                         + ") it locks");
+    }
+
+    private void notes() {
         boolean sharp = asked.bench().rims() == 0 && !(asked.bench().hole() instanceof Countersunk);
         text.append((sharp ? "Sharp rims are assumed. " : "") + "Drill and measure a test piece before a batch.\n");
     }

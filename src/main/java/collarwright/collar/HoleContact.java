@@ -48,8 +48,9 @@ public final class HoleContact {
      *
      * @param least above 0 where it cannot stand straight, or below where it can lean back beyond
      * @param most where it binds
+     * @param binds whether it does; else it leans that far for certain, and further than can be told
      */
-    public record Range(double least, double most) {}
+    public record Range(double least, double most, boolean binds) {}
 
     /**
      * Finds how far the strut can lean toward a bearing.
@@ -59,15 +60,18 @@ public final class HoleContact {
      */
     public Optional<Range> toward(double bearing) {
         if (rims.isEmpty()) {
-            return passes() ? Optional.of(new Range(0, exact(bearing))) : Optional.empty();
+            return passes() ? Optional.of(exact(bearing)) : Optional.empty();
         }
         return range(LeanPath.toward(hole, wall, bearing));
     }
 
-    private double exact(double bearing) {
-        return StrictMath.abs(StrictMath.sin(bearing)) < UPRIGHT
-                ? RoundHole.tiltLimit(strut.largest(), hole.size(), wall.inner(), wall.outer())
-                : SwungContact.tiltLimit(strut.largest(), hole.size(), wall, bearing);
+    private Range exact(double bearing) {
+        if (StrictMath.abs(StrictMath.sin(bearing)) < UPRIGHT) {
+            double limit = RoundHole.tiltLimit(strut.largest(), hole.size(), wall.inner(), wall.outer());
+            return new Range(0, limit, true);
+        }
+        SwungContact.Limit limit = SwungContact.limit(strut.largest(), hole.size(), wall, bearing);
+        return new Range(0, limit.lean(), limit.binds());
     }
 
     private boolean passes() {
@@ -93,7 +97,26 @@ public final class HoleContact {
      * @return from which tilt to which; empty if it passes at none
      */
     public Optional<Range> tilting(double swing) {
-        return passesSomewhere() ? range(LeanPath.tilting(hole, wall, swing)) : Optional.empty();
+        if (!passesSomewhere()) {
+            return Optional.empty();
+        }
+        Optional<Range> found = range(LeanPath.tilting(hole, wall, swing));
+        return rims.isEmpty() ? found.map(range -> widened(range, swing)) : found;
+    }
+
+    // What passes a round hole passes every wider one, so a wider hole never has less.
+    private Range widened(Range found, double swing) {
+        if (found.binds()) {
+            return found;
+        }
+        double most = found.most();
+        double step = (hole.limit(wall) - strut.largest()) / SIZES;
+        for (double size = strut.largest() + step; size < hole.size(); size += step) {
+            HoleContact smaller = new HoleContact(hole.withSize(size), wall, strut, roll);
+            Optional<Range> range = smaller.range(LeanPath.tilting(smaller.hole, wall, swing));
+            most = StrictMath.max(most, range.map(Range::most).orElse(0.0));
+        }
+        return new Range(found.least(), most, false);
     }
 
     private boolean passesSomewhere() {
@@ -127,7 +150,12 @@ public final class HoleContact {
         if (spare.applyAsDouble(start) < -HAIR * hole.size()) {
             return Optional.empty();
         }
-        return Optional.of(new Range(end(spare, start, 0), end(spare, start, path.most())));
+        // A slot as wide as the strut lets it pass at many leans by a hair.
+        DoubleUnaryOperator room = spare.applyAsDouble(start) <= HAIR * hole.size()
+                ? lean -> spare.applyAsDouble(lean) + 2 * HAIR * hole.size()
+                : spare;
+        boolean binds = room.applyAsDouble(path.most()) < 0;
+        return Optional.of(new Range(end(room, start, 0), end(room, start, path.most()), binds));
     }
 
     private static double end(DoubleUnaryOperator spare, double start, double end) {

@@ -54,6 +54,8 @@ final class RimContacts {
     private static final double CLEAR = 1e-12;
     /** The same, from where on Newton's rule on two contacts is tried. */
     private static final double NEARLY = 1e-2;
+    /** The same, beyond which a search has failed. */
+    private static final double SOLVED = 1e-6;
     /** Cosine between two tangents' normals below which the tangents are opposite. */
     private static final double OPPOSITE = -0.95;
 
@@ -117,6 +119,7 @@ final class RimContacts {
     }
 
     private void search() {
+        double nearest = Double.NEGATIVE_INFINITY;
         List<Place> places = new ArrayList<>();
         for (int i = 0; i < RimView.PLACES; i += FIRST_EVERY) {
             places.add(new Place(false, RimView.phi(i)));
@@ -132,11 +135,15 @@ final class RimContacts {
             b = corner.b();
             gain(corner.gain());
             places = new ArrayList<>(corner.places());
-            double nearest = StrictMath.min(near(false, places), near(true, places));
+            nearest = StrictMath.min(near(false, places), near(true, places));
             boolean touches = nearest >= -CLEAR * r && StrictMath.abs(corner.gain()) <= CLEAR * r;
             if (touches || (nearest >= -NEARLY * r && pair(corner.places()))) {
                 return;
             }
+        }
+        boolean free = unknown == Unknown.LEAN && lean >= mostLean;
+        if (!free && nearest < -SOLVED * r) {
+            throw new IllegalStateException("no contact found: strut " + 2 * r + ", hole " + 2 * p + ", lean " + lean);
         }
     }
 

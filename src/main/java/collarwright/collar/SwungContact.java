@@ -16,7 +16,18 @@ import collarwright.collar.RimContacts.Unknown;
  */
 public final class SwungContact {
 
+    /** Enough to tell a hole to a millionth of a millionth of its size. */
+    private static final int HALVINGS = 40;
+
     private SwungContact() {}
+
+    /**
+     * How far a strut can lean.
+     *
+     * @param lean an angle
+     * @param binds whether the strut binds there; else it leans further than this form can tell
+     */
+    public record Limit(double lean, boolean binds) {}
 
     /**
      * Finds how far a strut can lean in one direction.
@@ -25,11 +36,48 @@ public final class SwungContact {
      * @param hole hole diameter D, at least d and below twice the inner radius
      * @param wall inner and outer radius of the collar
      * @param bearing the way it leans round the hole's axis: 0 straight down the collar's axis, a quarter turn sideways
-     * @return the lean at which it binds; or the largest lean this form holds for, 75° or a little less than the angle at
-     *     which the bore is seen through the hole, if the strut does not bind before
+     * @return the lean of {@link #limit}
      * @throws IllegalArgumentException if a size is out of its range
      */
     public static double tiltLimit(double strut, double hole, Wall wall, double bearing) {
+        return limit(strut, hole, wall, bearing).lean();
+    }
+
+    /**
+     * Finds how far a strut can lean in one direction, and whether it binds there.
+     *
+     * <p>The form holds up to 75° or a little less than the angle at which the bore is seen through the hole, which is less
+     * the wider the hole is. But what passes a hole passes every wider one: where a strut does not bind within the form, it
+     * leans at least as far as in any smaller hole, and that is what is returned.
+     *
+     * @param strut strut diameter d
+     * @param hole hole diameter D, at least d and below twice the inner radius
+     * @param wall inner and outer radius of the collar
+     * @param bearing the way it leans round the hole's axis: 0 straight down the collar's axis, a quarter turn sideways
+     * @return the lean at which it binds; or a lean that it has for certain. A wider hole never has less
+     * @throws IllegalArgumentException if a size is out of its range
+     */
+    public static Limit limit(double strut, double hole, Wall wall, double bearing) {
+        double lean = within(strut, hole, wall, bearing);
+        if (lean < RimContacts.mostLean(hole / 2, wall.inner())) {
+            return new Limit(lean, true);
+        }
+        // The widest hole in which it still binds within the form.
+        double binding = strut;
+        double free = hole;
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (binding + free) / 2;
+            Direction most = Direction.leaning(RimContacts.mostLean(middle / 2, wall.inner()), bearing);
+            if (thickest(middle, most, wall) < strut) {
+                binding = middle;
+            } else {
+                free = middle;
+            }
+        }
+        return new Limit(RimContacts.mostLean(free / 2, wall.inner()), false);
+    }
+
+    private static double within(double strut, double hole, Wall wall, double bearing) {
         double axial = RoundHole.tiltLimit(strut, hole, wall.inner(), wall.outer());
         if (hole == strut) {
             return 0;

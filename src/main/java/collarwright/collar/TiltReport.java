@@ -11,13 +11,20 @@ import java.util.function.DoubleFunction;
  *
  * @param leanFrom how far the strut has to lean at least to pass; 0 in a radial hole
  * @param tiltLimit the lean at which the strut binds, at its worst roll if it is oval
+ * @param binds whether it binds there; else it leans that far for certain, and further than can be told
  * @param worstRoll the roll it has it at, from the largest diameter upright
  * @param best the same at its best roll
  * @param bestRoll that roll
  * @param slopes how much each size matters, at the worst roll
  */
 public record TiltReport(
-        double leanFrom, double tiltLimit, double worstRoll, double best, double bestRoll, Slopes slopes) {
+        double leanFrom,
+        double tiltLimit,
+        boolean binds,
+        double worstRoll,
+        double best,
+        double bestRoll,
+        Slopes slopes) {
 
     /** The step that sensitivities are given for. */
     public static final double STEP = 0.1;
@@ -59,8 +66,14 @@ public record TiltReport(
                         ? bench.withWall(more).range(way, rolls.leastRoll())
                         : Optional.empty();
         Slopes slopes = new Slopes(slope(limit, hole), slope(limit, strut), slope(limit, walls));
-        return Optional.of(
-                new TiltReport(range.get().least(), limit, rolls.leastRoll(), rolls.most(), rolls.mostRoll(), slopes));
+        return Optional.of(new TiltReport(
+                range.get().least(),
+                limit,
+                range.get().binds(),
+                rolls.leastRoll(),
+                rolls.most(),
+                rolls.mostRoll(),
+                slopes));
     }
 
     private static double most(Optional<Range> range) {

@@ -148,8 +148,9 @@ final class SettingsReader {
             machine = profiles.machine("press");
         }
         Optional<CuttingData> cutting = material.flatMap(m -> cutting(m, profiles));
-        return machine.isPresent() && units.isPresent() && cutting.isPresent()
-                ? Optional.of(new Shop(machine.get(), units.get(), cutting.get()))
+        Optional<ShopTimes> times = TimesReader.read(table);
+        return machine.isPresent() && units.isPresent() && cutting.isPresent() && times.isPresent()
+                ? Optional.of(new Shop(machine.get(), units.get(), cutting.get(), times.get()))
                 : Optional.empty();
     }
 

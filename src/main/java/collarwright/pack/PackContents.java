@@ -12,6 +12,7 @@ import collarwright.paper.Paperwork;
 import collarwright.paper.Traveller;
 import collarwright.plan.Plan;
 import collarwright.plan.Production;
+import collarwright.plan.WorkTime;
 import collarwright.tooling.Pattern;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -56,7 +57,10 @@ public final class PackContents {
         put(PackTables.MEMBERS, "which strut goes from which hub and hole to which", PackTables.members(plan));
         put(HubTable.FILE, "which collar every hub takes, and which way up it goes", HubTable.print(plan));
         model();
-        put(PlanJson.FILE, "everything that was computed, for other programs", PlanJson.write(plan, programs()));
+        put(
+                PlanJson.FILE,
+                "everything that was computed, for other programs",
+                PlanJson.write(plan, programs(), time()));
         purposes.add(new PackFile("files.sha256", "tells whether a file was changed since", 0));
         files.put(FRONT_PAGE, FrontPage.print(paperwork()));
         return files;
@@ -87,7 +91,11 @@ public final class PackContents {
     }
 
     private Paperwork paperwork() {
-        return new Paperwork(plan, production.rotary().setups(), List.copyOf(purposes));
+        return new Paperwork(plan, production.rotary().setups(), List.copyOf(purposes), time());
+    }
+
+    private WorkTime time() {
+        return WorkTime.of(plan, production.rotary().summary());
     }
 
     private void templates(Pattern pattern) {

@@ -2,11 +2,13 @@ package collarwright.pack;
 
 import collarwright.dome.Dome;
 import collarwright.job.Job;
+import collarwright.machining.RotaryPlan;
 import collarwright.plan.DomeMeasures;
 import collarwright.plan.FrameCounts;
 import collarwright.plan.OrderTotals;
 import collarwright.plan.Plan;
 import collarwright.plan.StockNeed;
+import collarwright.plan.WorkTime;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
@@ -33,13 +35,26 @@ public final class PlanJson {
     private PlanJson() {}
 
     /**
-     * Writes a plan.
+     * Writes a plan; running times of programs are not counted.
      *
      * @param plan the plan; one that a finding stops is written as far as it goes
      * @param programs the pack's programs in their order; empty for a press
      * @return the file's bytes
      */
     public static byte[] write(Plan plan, List<ProgramEntry> programs) {
+        RotaryPlan.Summary nothing = new RotaryPlan(List.of(), List.of(), List.of()).summary();
+        return write(plan, programs, WorkTime.of(plan, nothing));
+    }
+
+    /**
+     * Writes a plan.
+     *
+     * @param plan the plan; one that a finding stops is written as far as it goes
+     * @param programs the pack's programs in their order; empty for a press
+     * @param time how long the order takes
+     * @return the file's bytes
+     */
+    public static byte[] write(Plan plan, List<ProgramEntry> programs, WorkTime time) {
         return JsonOut.text(out -> {
             out.whole("format", FORMAT);
             job(out, plan.job());
@@ -54,6 +69,7 @@ public final class PlanJson {
             new BinsJson(out).write(plan);
             out.rows("stock", StockNeed.of(plan), need -> stock(out, need));
             out.rows("programs", programs, program -> program(out, program));
+            new TimesJson(out).write(time);
             new ChecksJson(out).write(plan);
         });
     }

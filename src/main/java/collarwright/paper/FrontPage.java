@@ -86,6 +86,7 @@ public final class FrontPage {
         patterns();
         struts();
         cutters();
+        time();
         stock();
         files();
         cautions();
@@ -287,6 +288,16 @@ public final class FrontPage {
             html.append(HtmlGrid.bare(cutters.grid()));
             points(cutters.sources());
         }
+        close();
+    }
+
+    private void time() {
+        if (plan.book().patterns().isEmpty()) {
+            return;
+        }
+        open("How long it takes, about");
+        html.append(HtmlGrid.bare(TimeTable.grid(work.time())));
+        paragraph(TimeTable.rule());
         close();
     }
 

@@ -2,6 +2,7 @@ package collarwright.paper;
 
 import collarwright.machining.SetupSheet;
 import collarwright.plan.Plan;
+import collarwright.plan.WorkTime;
 import java.util.List;
 
 /**
@@ -10,8 +11,9 @@ import java.util.List;
  * @param plan the plan
  * @param setups setup sheets of the machine's programs; empty for a press
  * @param files every file of the pack, in the order in which they are listed
+ * @param time how long the order takes
  */
-public record Paperwork(Plan plan, List<SetupSheet> setups, List<PackFile> files) {
+public record Paperwork(Plan plan, List<SetupSheet> setups, List<PackFile> files, WorkTime time) {
     /** Keeps the lists. */
     public Paperwork {
         setups = List.copyOf(setups);

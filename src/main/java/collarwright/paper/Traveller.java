@@ -94,6 +94,10 @@ public final class Traveller {
         if (!plan.book().patterns().isEmpty()) {
             tools();
         }
+        if (!plan.book().patterns().isEmpty()) {
+            flow.grid(TimeTable.grid(work.time()));
+            flow.text(TimeTable.rule());
+        }
         flow.heading("Findings: " + FindingTexts.count(plan.findings()));
         if (!plan.findings().isEmpty()) {
             flow.bareGrid(FindingTexts.grid(plan.findings()));

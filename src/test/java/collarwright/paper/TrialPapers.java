@@ -1,7 +1,10 @@
 package collarwright.paper;
 
+import collarwright.machining.RotaryPlan;
+import collarwright.machining.SetupSheet;
 import collarwright.picture.TrialPlans;
 import collarwright.plan.Plan;
+import collarwright.plan.WorkTime;
 import java.util.List;
 
 /** Papers of invented jobs. */
@@ -10,7 +13,7 @@ final class TrialPapers {
     private TrialPapers() {}
 
     static Paperwork of(Plan plan) {
-        return new Paperwork(plan, List.of(), files());
+        return new Paperwork(plan, List.of(), files(), time(plan, List.of()));
     }
 
     static Paperwork windbreak() {
@@ -18,7 +21,12 @@ final class TrialPapers {
     }
 
     static Paperwork withSetups(Plan plan) {
-        return new Paperwork(plan, TrialSetups.of(plan), files());
+        List<SetupSheet> setups = TrialSetups.of(plan);
+        return new Paperwork(plan, setups, files(), time(plan, setups));
+    }
+
+    private static WorkTime time(Plan plan, List<SetupSheet> setups) {
+        return WorkTime.of(plan, new RotaryPlan(List.of(), setups, List.of()).summary());
     }
 
     private static List<PackFile> files() {

@@ -241,7 +241,7 @@ public final class Jobs {
                 new Shop(press(), ProgramUnits.MM, cutting()));
     }
 
-    private static Machine press() {
+    public static Machine press() {
         return new Machine(
                 "press",
                 "drill press",

@@ -1,0 +1,178 @@
+package collarwright.plan;
+
+import collarwright.job.ShopTimes;
+import collarwright.machining.RotaryPlan;
+import collarwright.tooling.Pattern;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * How long an order takes, in the shop and on site, and what it costs by the hour: estimates, no promise.
+ *
+ * <p>Times of programs come from their moves; all others are counts times what the job says for one (the usual times are
+ * common practice or our choice, no source). Each row is rounded up to whole minutes, so that printed rows add up to their
+ * printed sums.
+ *
+ * @param rows in the order of the work
+ * @param money what an hour costs
+ */
+public record WorkTime(List<Row> rows, ShopTimes.Money money) {
+
+    /** Keeps the rows. */
+    public WorkTime {
+        rows = List.copyOf(rows);
+    }
+
+    /** Where work is done. */
+    public enum Place {
+        /** In the shop. */
+        SHOP,
+        /** Where the domes are put up. */
+        SITE
+    }
+
+    /** A kind of work. */
+    public enum Work {
+        /** Sticks of pipe are put in the machine. */
+        LOAD_STICKS(Place.SHOP, "put sticks of pipe in the machine"),
+        /** Cutters are put in, and their height is set. */
+        CHANGE_CUTTERS(Place.SHOP, "put in cutters and set their height"),
+        /** Programs run. */
+        RUN_PROGRAMS(Place.SHOP, "run the programs, air cuts not counted"),
+        /** Collars are clamped at the press. */
+        CLAMP_COLLARS(Place.SHOP, "clamp collars and lay the template on"),
+        /** Holes are drilled at the press. */
+        DRILL_HOLES(Place.SHOP, "drill holes at the press"),
+        /** Collars are cut off. */
+        CUT_COLLARS(Place.SHOP, "cut collars off"),
+        /** Centre rings are cut off. */
+        CUT_RINGS(Place.SHOP, "cut centre rings off"),
+        /** Struts are sawn. */
+        CUT_STRUTS(Place.SHOP, "saw struts"),
+        /** Tie holes are drilled. */
+        DRILL_TIES(Place.SHOP, "drill tie holes"),
+        /** Strut ends are joined to their hubs. */
+        CONNECT(Place.SITE, "join strut ends to hubs");
+
+        private final Place place;
+        private final String title;
+
+        Work(Place place, String title) {
+            this.place = place;
+            this.title = title;
+        }
+
+        /**
+         * Returns where it is done.
+         *
+         * @return shop or site
+         */
+        public Place place() {
+            return place;
+        }
+
+        /**
+         * Returns its name for people.
+         *
+         * @return such as {@code saw struts}
+         */
+        public String title() {
+            return title;
+        }
+    }
+
+    /**
+     * One kind of work.
+     *
+     * @param work what
+     * @param count how often
+     * @param seconds for all of it
+     */
+    public record Row(Work work, long count, double seconds) {
+
+        /**
+         * Returns what is printed and added up.
+         *
+         * @return whole minutes, rounded up
+         */
+        public long minutes() {
+            return (long) StrictMath.ceil(seconds / 60 - 1e-9);
+        }
+    }
+
+    /**
+     * Estimates an order.
+     *
+     * @param plan the plan
+     * @param machine what the order asks of a machine that runs programs; nothing for a press
+     * @return the estimate; rows for what has a count only
+     */
+    public static WorkTime of(Plan plan, RotaryPlan.Summary machine) {
+        ShopTimes times = plan.job().shop().times();
+        OrderTotals made = OrderTotals.of(plan);
+        List<Row> rows = new ArrayList<>();
+        if (plan.job().shop().machine().programmed()) {
+            rows.add(row(Work.LOAD_STICKS, machine.sticks(), times.stickLoad()));
+            rows.add(row(Work.CHANGE_CUTTERS, machine.programRuns(), times.cutterChange()));
+            rows.add(new Row(
+                    Work.RUN_PROGRAMS, machine.programRuns(), machine.effort().seconds()));
+        } else {
+            rows.add(row(Work.CLAMP_COLLARS, made.collars(), times.pressCollar()));
+            rows.add(row(Work.CHANGE_CUTTERS, changes(plan), times.cutterChange()));
+            rows.add(row(Work.DRILL_HOLES, holes(plan), times.pressHole()));
+        }
+        rows.add(row(Work.CUT_COLLARS, made.collars(), times.pieceCut()));
+        rows.add(row(Work.CUT_RINGS, made.rings(), times.pieceCut()));
+        rows.add(row(Work.CUT_STRUTS, made.struts(), times.pieceCut()));
+        boolean drilled = plan.job().strut().tieHole().isPresent();
+        rows.add(row(Work.DRILL_TIES, drilled ? 2L * made.struts() : 0, times.tieHole()));
+        long ends = 2L * plan.hubs().dome().memberCount() * plan.job().order().domes();
+        rows.add(row(Work.CONNECT, ends, times.connection()));
+        return new WorkTime(rows.stream().filter(r -> r.count() > 0).toList(), times.money());
+    }
+
+    private static Row row(Work work, long count, double each) {
+        return new Row(work, count, count * each);
+    }
+
+    /** At the press each cutter goes through all collars of a pattern before the next is put in. */
+    private static long changes(Plan plan) {
+        return plan.book().patterns().stream()
+                .mapToLong(p ->
+                        p.holes().stream().map(h -> h.cutter().id()).distinct().count())
+                .sum();
+    }
+
+    private static long holes(Plan plan) {
+        long holes = 0;
+        for (Pattern pattern : plan.book().patterns()) {
+            holes += (long) plan.job().order().made(pattern.count())
+                    * pattern.holes().size();
+        }
+        return holes;
+    }
+
+    /**
+     * Sums up what is done at a place.
+     *
+     * @param place shop or site
+     * @return whole minutes, the sum of the rows' whole minutes
+     */
+    public long minutes(Place place) {
+        return rows.stream()
+                .filter(r -> r.work().place() == place)
+                .mapToLong(Row::minutes)
+                .sum();
+    }
+
+    /**
+     * Returns what the work at a place costs.
+     *
+     * @param place shop or site
+     * @return minutes times the price of an hour; 0 where the job gives none
+     */
+    public double cost(Place place) {
+        double hour = place == Place.SHOP ? money.shopHour() : money.siteHour();
+        return minutes(place) * hour / 60;
+    }
+}
