@@ -284,6 +284,7 @@ public record Machine(
      * @param partingKerf width of the cut between collars
      * @param endTrim length lost at the free end
      * @param maxStick longest stick that the machine can take
+     * @param form the word that turns it
      */
     public record Rotary(
             boolean positive,
@@ -296,7 +297,73 @@ public record Machine(
             double jawHeight,
             double partingKerf,
             double endTrim,
-            double maxStick) {}
+            double maxStick,
+            RotaryForm form) {
+
+        /**
+         * A rotary axis that an A word turns, in degrees.
+         *
+         * @param positive whether A turns as RS274 has it
+         * @param topTowardChuck whether TOP of the collars faces the chuck (−X)
+         * @param rapidDegreesPerMin rapid rate of A
+         * @param accelerationDegreesPerS2 acceleration of A
+         * @param takeUpDegrees how far below its angle A comes from, against play
+         * @param chuckLength length of pipe held inside the chuck
+         * @param jawClear from the jaw face to the first collar
+         * @param jawHeight how far the jaws stand out beyond the pipe
+         * @param partingKerf width of the cut between collars
+         * @param endTrim length lost at the free end
+         * @param maxStick longest stick that the machine can take
+         */
+        public Rotary(
+                boolean positive,
+                boolean topTowardChuck,
+                double rapidDegreesPerMin,
+                double accelerationDegreesPerS2,
+                double takeUpDegrees,
+                double chuckLength,
+                double jawClear,
+                double jawHeight,
+                double partingKerf,
+                double endTrim,
+                double maxStick) {
+            this(
+                    positive,
+                    topTowardChuck,
+                    rapidDegreesPerMin,
+                    accelerationDegreesPerS2,
+                    takeUpDegrees,
+                    chuckLength,
+                    jawClear,
+                    jawHeight,
+                    partingKerf,
+                    endTrim,
+                    maxStick,
+                    RotaryForm.plain());
+        }
+
+        /**
+         * The same axis with another word.
+         *
+         * @param other the form
+         * @return a new value
+         */
+        public Rotary with(RotaryForm other) {
+            return new Rotary(
+                    positive,
+                    topTowardChuck,
+                    rapidDegreesPerMin,
+                    accelerationDegreesPerS2,
+                    takeUpDegrees,
+                    chuckLength,
+                    jawClear,
+                    jawHeight,
+                    partingKerf,
+                    endTrim,
+                    maxStick,
+                    other);
+        }
+    }
 
     /**
      * Whether programs are written for it.
@@ -313,9 +380,7 @@ public record Machine(
      * @return in the order in which they are explained
      */
     public static List<String> plainWords() {
-        return List.of(
-                "G0", "G1", "G4", "G17", "G20", "G21", "G90", "G94", "M0", "M3", "M5", "M2", "X", "Y", "Z", "A", "F",
-                "S", "P");
+        return ProgramWords.PLAIN;
     }
 
     /**
@@ -324,6 +389,6 @@ public record Machine(
      * @return in the order in which they are explained
      */
     public static List<String> cycleWords() {
-        return List.of("G73", "G80", "G81", "G82", "G83", "G98", "G99", "R", "Q");
+        return ProgramWords.CYCLES;
     }
 }

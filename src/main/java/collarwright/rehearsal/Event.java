@@ -7,15 +7,16 @@ sealed interface Event {
     int line();
 
     /**
-     * A straight move.
+     * A move.
      *
      * @param block its words
      * @param kind rapid, feed, or a part of a cycle
      * @param from where from
      * @param to where to
      * @param drive spindle and feed at that time
+     * @param path how it goes from the one to the other
      */
-    record Stroke(Block block, Kind kind, Pose from, Pose to, Drive drive) implements Event {
+    record Stroke(Block block, Kind kind, Pose from, Pose to, Drive drive, Swept path) implements Event {
         @Override
         public int line() {
             return block.line();
@@ -35,7 +36,12 @@ sealed interface Event {
         }
 
         boolean travels() {
-            return changes(from.x(), to.x()) || changes(from.y(), to.y());
+            return path instanceof Swept.Arc || changes(from.x(), to.x()) || changes(from.y(), to.y());
+        }
+
+        /** How far it reaches along X, Y and Z on its way; an axis that is unknown at the start counts from its end. */
+        Swept.Reach reach() {
+            return path.reach(from, to);
         }
 
         private static boolean changes(double from, double to) {
@@ -58,11 +64,12 @@ sealed interface Event {
     /**
      * Spindle and feed.
      *
-     * @param feedMmPerMin feed, 0 if none was stated
+     * @param feedMmPerMin feed along the path of X, Y and Z, 0 if none was stated or none of them moves
      * @param rpm speed, 0 if none was stated
      * @param feedStated whether the block itself states its feed
+     * @param seconds how long the block takes at that feed, acceleration not counted; 0 for a rapid
      */
-    record Drive(double feedMmPerMin, double rpm, boolean feedStated) {}
+    record Drive(double feedMmPerMin, double rpm, boolean feedStated, double seconds) {}
 
     /** A dwell. */
     record Dwell(int line, double p) implements Event {}

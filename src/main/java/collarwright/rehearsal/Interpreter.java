@@ -5,13 +5,14 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
  * Runs blocks as a control would and writes down what the machine does.
  *
- * <p>Knows G0 G1 G4 G17 G20 G21 G73 G80 G81 G82 G83 G90 G91 G94 G98 G99, M0 M2 M3 M5 M30, and X Y Z A F S P R Q L N; any
- * other word is a fault. Within a block: feed and speed, spindle, dwell, units, distance and retract modes, motion, stop.
+ * <p>Knows G0 G1 G2 G3 G4 G17 G20 G21 G73 G80 G81 G82 G83 G90 G91 G93 G94 G98 G99, M0 M2 M3 M5 M30, and X Y Z A I J F S P
+ * R Q L N; any other word is a fault. Within a block: feed and speed, spindle, dwell, units, distance and retract modes, motion, stop.
  *
  * <p>Source: Kramer, Proctor, Messina, The NIST RS274NGC Interpreter - Version 3, NISTIR 6556, 2000, table 8 (order),
  * table 4 (modal groups), section 3.5.16 (cycles). In one thing it follows the open controller that grew out of it: G83
@@ -24,6 +25,8 @@ final class Interpreter {
     private final List<Event> events = new ArrayList<>();
     private final List<Fault> faults = new ArrayList<>();
     private final Canned canned;
+    private final ArcReader arcs;
+    private final TurnWord turnWord;
     private Pose pose;
     private double unit;
     private boolean absolute = true;
@@ -32,6 +35,7 @@ final class Interpreter {
     private double feed;
     private double rpm;
     private boolean feedStated;
+    private boolean inverseTime;
     private boolean ended;
 
     /**
@@ -42,13 +46,20 @@ final class Interpreter {
      */
     record Run(List<Event> events, List<Fault> faults) {}
 
-    private Interpreter(Pose start) {
+    private Interpreter(Pose start, TurnWord turnWord) {
         this.pose = start;
+        this.turnWord = turnWord;
+        this.arcs = new ArcReader(this);
         this.canned = new Canned(this);
     }
 
+    /** Runs blocks on a control whose A word turns the pipe by degrees. */
     static Run run(List<Block> blocks, Pose start) {
-        Interpreter interpreter = new Interpreter(start);
+        return run(blocks, start, TurnWord.DEGREES);
+    }
+
+    static Run run(List<Block> blocks, Pose start, TurnWord turnWord) {
+        Interpreter interpreter = new Interpreter(start, turnWord);
         blocks.forEach(interpreter::block);
         return new Run(List.copyOf(interpreter.events), List.copyOf(interpreter.faults));
     }
@@ -83,9 +94,17 @@ final class Interpreter {
         return faults.size() == before;
     }
 
+    /** A change of the feed's meaning takes the old feed out of force. */
     private void feedAndSpeed(Block block) {
+        if (block.hasAny("G93", "G94")) {
+            feed = inverseTime == block.has("G93") ? feed : 0;
+            inverseTime = block.has("G93");
+        }
         feedStated = block.has("F");
-        block.value('F').ifPresent(f -> feed = f * scale(block));
+        if (feedStated && !inverseTime) {
+            scale(block);
+        }
+        block.value('F').ifPresent(f -> feed = f);
         block.value('S').ifPresent(s -> rpm = s);
         if (feed < 0 || rpm < 0) {
             fault(block, "F and S of 0 or more", "a negative one");
@@ -154,10 +173,15 @@ final class Interpreter {
             return;
         }
         if (Canned.cycle(motion)) {
+            if (inverseTime || block.hasAny("I", "J")) {
+                fault(block, "a cycle under G94, without I and J", "another word");
+            }
             if (!series) {
                 canned.begin();
             }
             canned.drill(block, motion, fresh);
+        } else if (motion.equals("G2") || motion.equals("G3")) {
+            arc(block);
         } else if (motion.equals("G0") || motion.equals("G1")) {
             straight(block);
         } else {
@@ -168,21 +192,34 @@ final class Interpreter {
     private void straight(Block block) {
         strayWords(block);
         boolean rapid = motion.equals("G0");
-        if (!rapid && feed <= 0) {
-            fault(block, "F above 0 for a cut", "F " + feed);
+        if (!rapid) {
+            feedInForce(block);
         }
-        Pose to = new Pose(
-                target(block, 'X', pose.x()),
-                target(block, 'Y', pose.y()),
-                target(block, 'Z', pose.z()),
-                target(block, 'A', pose.a()));
-        stroke(block, rapid ? Event.Kind.RAPID : Event.Kind.FEED, to);
+        stroke(block, rapid ? Event.Kind.RAPID : Event.Kind.FEED, target(block));
+    }
+
+    private void arc(Block block) {
+        strayWords(block);
+        feedInForce(block);
+        Pose to = target(block);
+        arcs.read(block, motion.equals("G2"), to).ifPresent(arc -> stroke(block, Event.Kind.FEED, to, arc));
+    }
+
+    private void feedInForce(Block block) {
+        if (feed <= 0) {
+            fault(block, "F above 0 for a cut", "F " + feed);
+        } else if (inverseTime && !feedStated) {
+            fault(block, "F in every block that cuts under G93", "none");
+        }
     }
 
     private void strayWords(Block block) {
         boolean p = block.has("P") && !block.has("G4");
         if (block.hasAny("R", "Q", "L") || p) {
             fault(block, "R, Q, L and P only with a word that uses them", "one alone");
+        }
+        if (block.hasAny("I", "J") && !motion.equals("G2") && !motion.equals("G3")) {
+            fault(block, "I and J only with G2 or G3", "one alone");
         }
     }
 
@@ -195,11 +232,35 @@ final class Interpreter {
         }
     }
 
+    private Pose target(Block block) {
+        return new Pose(
+                target(block, 'X', pose.x()),
+                turnsByY() ? pose.y() : target(block, 'Y', pose.y()),
+                target(block, 'Z', pose.z()),
+                angle(block));
+    }
+
     private double target(Block block, char letter, double now) {
-        double scale = letter == 'A' ? 1 : scale(block);
         return block.value(letter)
-                .map(v -> absolute ? v * scale : now + v * scale)
+                .map(v -> absolute ? v * scale(block) : now + v * scale(block))
                 .orElse(now);
+    }
+
+    private double angle(Block block) {
+        Optional<Double> value = block.value(turnWord.letter());
+        if (value.isEmpty()) {
+            return pose.a();
+        }
+        double turned = turnWord.degrees(value.get(), turnWord.length() ? scale(block) : 1);
+        return absolute ? turned : pose.a() + turned;
+    }
+
+    boolean turnsByY() {
+        return turnWord.letter() == 'Y';
+    }
+
+    boolean inch() {
+        return unit > 1;
     }
 
     // What cycles need.
@@ -225,8 +286,13 @@ final class Interpreter {
     }
 
     void stroke(Block block, Event.Kind kind, Pose to) {
-        Event.Drive drive = new Event.Drive(feed, rpm, feedStated);
-        events.add(new Event.Stroke(block, kind, pose, to, drive));
+        stroke(block, kind, to, new Swept.Straight());
+    }
+
+    private void stroke(Block block, Event.Kind kind, Pose to, Swept path) {
+        FeedRate rate = new FeedRate(feed, inverseTime, unit, turnWord);
+        events.add(new Event.Stroke(
+                block, kind, pose, to, rate.drive(kind, new FeedRate.Way(pose, to, path), rpm, feedStated), path));
         pose = to;
     }
 
@@ -242,10 +308,10 @@ final class Interpreter {
         Map<String, Integer> map = new HashMap<>();
         String[][] groups = {
             {"G4"},
-            {"G0", "G1", "G73", "G80", "G81", "G82", "G83"},
+            {"G0", "G1", "G2", "G3", "G73", "G80", "G81", "G82", "G83"},
             {"G17"},
             {"G90", "G91"},
-            {"G94"},
+            {"G93", "G94"},
             {"G20", "G21"},
             {"G98", "G99"},
             {"M0", "M2", "M30"},
@@ -256,7 +322,7 @@ final class Interpreter {
                 map.put(word, i);
             }
         }
-        for (char letter : "XYZAFSPRQLN".toCharArray()) {
+        for (char letter : "XYZAIJFSPRQLN".toCharArray()) {
             map.put(String.valueOf(letter), 100 + letter);
         }
         return Map.copyOf(map);
