@@ -19,6 +19,7 @@ final class PostLines {
     private final List<String> lines = new ArrayList<>();
     private final Set<String> forbidden = new TreeSet<>();
     private int number;
+    private int programNumber;
 
     PostLines(Machine machine) {
         this.machine = machine;
@@ -27,6 +28,14 @@ final class PostLines {
     /** A line that is no block, such as a percent sign; it gets no number. */
     void bare(String line) {
         lines.add(line);
+    }
+
+    /** The O number, on a line of its own; 0 for none. */
+    void programNumber(int given) {
+        programNumber = given;
+        if (given > 0) {
+            lines.add("O" + "0".repeat(StrictMath.max(0, 4 - String.valueOf(given).length())) + given);
+        }
     }
 
     void block(String... words) {
@@ -91,6 +100,15 @@ final class PostLines {
                     "line numbers up to N" + LARGEST_NUMBER,
                     "the program goes up to N" + number,
                     "take a smaller step of line numbers in the profile, or 0 for none"));
+        }
+        if (programNumber > ControlHabits.LARGEST_PROGRAM) {
+            findings.add(Finding.stop(
+                    Code.MACHINE_UNABLE,
+                    where,
+                    "O numbers up to " + ControlHabits.LARGEST_PROGRAM + " for all programs of the job",
+                    "one of " + programNumber,
+                    "let the profile's program-number begin lower",
+                    "or split the job"));
         }
         if (!findings.isEmpty()) {
             throw new JobException(findings);

@@ -2,6 +2,7 @@ package collarwright.machining;
 
 import collarwright.finding.JobException;
 import collarwright.units.Decimals;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -28,12 +29,21 @@ final class ProgramPost {
     private boolean cycleActive;
     private boolean inverseTime;
 
-    private ProgramPost(Machine machine, Grid grid, double radius) {
+    private ProgramPost(Machine machine, Sheet sheet) {
         this.machine = machine;
-        this.grid = grid;
-        this.rotary = new RotaryWord(machine.rotary().form(), grid, radius);
+        this.grid = sheet.grid();
+        this.rotary = new RotaryWord(machine.rotary().form(), grid, sheet.radius());
         this.lines = new PostLines(machine);
     }
+
+    /**
+     * What a program is printed for beside its machine.
+     *
+     * @param grid steps of its numbers
+     * @param radius outer radius of the pipe; what a turn is in a Y word that counts a length
+     * @param number its O number; 0 for none
+     */
+    record Sheet(Grid grid, double radius, int number) {}
 
     /**
      * Prints a program that turns no pipe, or turns it by degrees.
@@ -41,25 +51,27 @@ final class ProgramPost {
      * @throws JobException MACHINE_UNABLE if the profile does not allow a word or a line as long as one
      */
     static String print(List<Move> moves, Machine machine, Grid grid) {
-        return print(moves, machine, grid, 180 / StrictMath.PI);
+        return print(moves, machine, new Sheet(grid, 180 / StrictMath.PI, 0));
     }
 
     /**
      * Prints a program.
      *
-     * @param radius outer radius of the pipe; what a turn is in a Y word that counts a length
-     * @throws JobException MACHINE_UNABLE if the profile does not allow a word or a line as long as one
+     * @throws JobException MACHINE_UNABLE if the profile does not allow a word, a line as long as one, or no O number so
+     *     large
      */
-    static String print(List<Move> moves, Machine machine, Grid grid, double radius) {
+    static String print(List<Move> moves, Machine machine, Sheet sheet) {
         boolean cycles = machine.post().cycles();
-        return new ProgramPost(machine, grid, radius).text(cycles ? moves : MoveList.expanded(moves, grid));
+        List<Move> single = cycles ? moves : MoveList.expanded(moves, sheet.grid());
+        return new ProgramPost(machine, sheet).text(single, sheet.number());
     }
 
-    private String text(List<Move> moves) {
+    private String text(List<Move> moves, int programNumber) {
         boolean percent = machine.post().layout().percent();
         if (percent) {
             lines.bare("%");
         }
+        lines.programNumber(programNumber);
         for (Move move : moves) {
             move(move);
             place.follow(move);
@@ -100,12 +112,18 @@ final class ProgramPost {
         cycleActive = true;
         String r = "R" + grid.length(cycle.retract());
         String f = f(cycle.feedMmPerMin());
-        if (cycle.peck() > 0) {
-            String q = "Q" + grid.length(cycle.peck());
-            lines.block("G98", "G83", x(cycle.x()), y(0), z(cycle.bottom()), r, q, f);
-        } else {
-            lines.block("G98", "G81", x(cycle.x()), y(0), z(cycle.bottom()), r, f);
+        boolean pecks = cycle.peck() > 0;
+        boolean chipBreak = machine.post().layout().habits().chipBreak();
+        List<String> words = new ArrayList<>(List.of("G98", !pecks ? "G81" : chipBreak ? "G73" : "G83", x(cycle.x())));
+        if (!machine.rotary().form().byY()) {
+            words.add(y(0)); // where Y turns the pipe, a cycle must not name it
         }
+        words.addAll(List.of(z(cycle.bottom()), r));
+        if (pecks) {
+            words.add("Q" + grid.length(cycle.peck()));
+        }
+        words.add(f);
+        lines.block(words.toArray(new String[0]));
     }
 
     private void single(Move move) {
@@ -113,16 +131,18 @@ final class ProgramPost {
             lines.block(grid.units() == ProgramUnits.INCH ? "G20" : "G21");
             lines.block("G90", "G94", "G17");
         } else if (move instanceof Move.Rapid rapid) {
-            lines.block("G0", position(rapid));
+            rapid(rapid);
         } else if (move instanceof Move.Dwell dwell) {
-            lines.block("G4", "P" + dwell(dwell.seconds()));
+            boolean byX = machine.post().layout().habits().dwellByX();
+            lines.block("G4", (byX ? "X" : "P") + dwell(dwell.seconds()));
         } else if (move instanceof Move.SpindleOn on) {
-            lines.block("S" + on.rpm(), "M3");
+            spindle(on);
         } else if (move instanceof Move.SpindleOff) {
-            lines.block("M5");
+            spindleOff();
         } else if (move instanceof Move.Pause pause) {
-            lines.comment(pause.text());
-            lines.block("M0");
+            pause(pause.text());
+        } else if (move instanceof Move.Tool tool) {
+            tool(tool);
         } else if (move instanceof Move.End) {
             lines.block(machine.post().endWord());
         } else {
@@ -130,8 +150,49 @@ final class ProgramPost {
         }
     }
 
-    private String position(Move.Rapid rapid) {
-        return rapid.axis() == Axis.A ? rotary.word(rapid.to()) : rapid.axis() + grid.length(rapid.to());
+    private void rapid(Move.Rapid rapid) {
+        if (rapid.axis() != Axis.A) {
+            lines.block("G0", rapid.axis() + grid.length(rapid.to()));
+        } else if (machine.rotary().form().byHand()) {
+            rotary.byHand(rapid.to()).forEach(lines::comment);
+            lines.block("M0");
+        } else {
+            lines.block("G0", rotary.word(rapid.to()));
+        }
+    }
+
+    private void spindle(Move.SpindleOn on) {
+        if (machine.spindle().controlled()) {
+            lines.block("S" + on.rpm(), "M3");
+        } else {
+            pause("Set the spindle to " + on.rpm() + " rpm, start it, then go on");
+        }
+    }
+
+    private void spindleOff() {
+        if (machine.spindle().controlled()) {
+            lines.block("M5");
+        } else {
+            pause("Stop the spindle");
+        }
+    }
+
+    private void pause(String text) {
+        lines.comment(text);
+        lines.block("M0");
+    }
+
+    private void tool(Move.Tool tool) {
+        ControlHabits habits = machine.post().layout().habits();
+        lines.comment("CUTTER " + tool.number() + ", " + tool.title());
+        if (habits.toolChange() == ControlHabits.ToolChange.M6) {
+            lines.block("T" + tool.number(), "M6");
+        }
+        if (habits.lengthTable()) {
+            lines.block("G43", "H" + tool.number());
+        } else {
+            pause(tool.touch());
+        }
     }
 
     private String dwell(double seconds) {

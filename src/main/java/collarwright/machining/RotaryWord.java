@@ -1,6 +1,7 @@
 package collarwright.machining;
 
 import collarwright.units.Decimals;
+import java.util.List;
 
 /**
  * Prints the word that turns the pipe.
@@ -19,6 +20,17 @@ record RotaryWord(RotaryForm form, Grid grid, double radius) {
             case Y_MM -> "Y" + grid.length(arc(angleDegrees));
             case BY_HAND -> throw new IllegalStateException("a pipe that a hand turns has no word for it");
         };
+    }
+
+    /** What the operator reads where a hand turns the pipe; the rehearsal reads the same. */
+    List<String> byHand(double angleDegrees) {
+        double whole = StrictMath.floor(angleDegrees);
+        double minutes = StrictMath.rint((angleDegrees - whole) * 6000) / 100;
+        boolean full = minutes >= 60;
+        return List.of(
+                "TURN TO " + grid.degrees(angleDegrees) + " DEG",
+                "THAT IS " + (int) (full ? whole + 1 : whole) + " DEG " + Decimals.fixed(full ? 0 : minutes, 2) + " MIN",
+                "ARC " + Decimals.fixed(angleDegrees / 180 * StrictMath.PI * radius, 2) + " MM FROM THE 0 LINE");
     }
 
     /**

@@ -1,5 +1,7 @@
 package collarwright.rehearsal;
 
+import java.util.List;
+
 /** What the machine did at a line of the program. */
 sealed interface Event {
 
@@ -58,7 +60,9 @@ sealed interface Event {
         RAPID,
         FEED,
         CYCLE_RAPID,
-        CYCLE_FEED
+        CYCLE_FEED,
+        /** A hand turns the pipe. */
+        HAND
     }
 
     /**
@@ -77,8 +81,22 @@ sealed interface Event {
     /** The spindle starts or stops. */
     record Spindle(int line, boolean on, double rpm) implements Event {}
 
-    /** The program waits for the operator. */
-    record Stop(int line) implements Event {}
+    /**
+     * The program waits for the operator.
+     *
+     * @param comments what it tells him
+     */
+    record Stop(int line, List<String> comments) implements Event {
+        public Stop {
+            comments = List.copyOf(comments);
+        }
+    }
+
+    /** A cutter comes into the spindle, which stops. */
+    record Tool(int line, int number) implements Event {}
+
+    /** The control adds a cutter's length from its table; 0 for none. */
+    record Offset(int line, int number) implements Event {}
 
     /** The program ends. */
     record End(int line) implements Event {}

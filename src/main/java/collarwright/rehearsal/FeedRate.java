@@ -59,6 +59,6 @@ record FeedRate(double f, boolean inverseTime, double unit, TurnWord turnWord) {
     }
 
     private static boolean rapid(Event.Kind kind) {
-        return kind == Event.Kind.RAPID || kind == Event.Kind.CYCLE_RAPID;
+        return kind != Event.Kind.FEED && kind != Event.Kind.CYCLE_FEED;
     }
 }

@@ -1,5 +1,6 @@
 package collarwright.rehearsal;
 
+import collarwright.machining.RotarySettings;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -11,8 +12,8 @@ import java.util.Set;
 /**
  * Runs blocks as a control would and writes down what the machine does.
  *
- * <p>Knows G0 G1 G2 G3 G4 G17 G20 G21 G73 G80 G81 G82 G83 G90 G91 G93 G94 G98 G99, M0 M2 M3 M5 M30, and X Y Z A I J F S P
- * R Q L N; any other word is a fault. Within a block: feed and speed, spindle, dwell, units, distance and retract modes, motion, stop.
+ * <p>Knows G0 G1 G2 G3 G4 G17 G20 G21 G43 G49 G73 G80 G81 G82 G83 G90 G91 G93 G94 G98 G99, M0 M2 M3 M5 M6 M30, and X Y Z A I J F S P
+ * R Q L N T H O; any other word is a fault. Within a block: feed and speed, cutter, spindle, dwell, units, cutter length, distance and retract modes, motion, stop.
  *
  * <p>Source: Kramer, Proctor, Messina, The NIST RS274NGC Interpreter - Version 3, NISTIR 6556, 2000, table 8 (order),
  * table 4 (modal groups), section 3.5.16 (cycles). In one thing it follows the open controller that grew out of it: G83
@@ -26,7 +27,8 @@ final class Interpreter {
     private final List<Fault> faults = new ArrayList<>();
     private final Canned canned;
     private final ArcReader arcs;
-    private final TurnWord turnWord;
+    private final Dialect dialect;
+    private int tool;
     private Pose pose;
     private double unit;
     private boolean absolute = true;
@@ -46,9 +48,23 @@ final class Interpreter {
      */
     record Run(List<Event> events, List<Fault> faults) {}
 
-    private Interpreter(Pose start, TurnWord turnWord) {
+    /**
+     * What words mean on a control.
+     *
+     * @param turnWord the word that turns the pipe
+     * @param dwellByX whether X of a dwell is its time
+     */
+    record Dialect(TurnWord turnWord, boolean dwellByX) {
+
+        static Dialect of(RotarySettings settings) {
+            boolean dwellByX = settings.machine().post().layout().habits().dwellByX();
+            return new Dialect(TurnWord.of(settings), dwellByX);
+        }
+    }
+
+    private Interpreter(Pose start, Dialect dialect) {
         this.pose = start;
-        this.turnWord = turnWord;
+        this.dialect = dialect;
         this.arcs = new ArcReader(this);
         this.canned = new Canned(this);
     }
@@ -59,7 +75,11 @@ final class Interpreter {
     }
 
     static Run run(List<Block> blocks, Pose start, TurnWord turnWord) {
-        Interpreter interpreter = new Interpreter(start, turnWord);
+        return run(blocks, start, new Dialect(turnWord, false));
+    }
+
+    static Run run(List<Block> blocks, Pose start, Dialect dialect) {
+        Interpreter interpreter = new Interpreter(start, dialect);
         blocks.forEach(interpreter::block);
         return new Run(List.copyOf(interpreter.events), List.copyOf(interpreter.faults));
     }
@@ -73,9 +93,11 @@ final class Interpreter {
             return;
         }
         feedAndSpeed(block);
+        tool(block);
         spindle(block);
         dwell(block);
         modes(block);
+        offset(block);
         motion(block);
         stop(block);
     }
@@ -120,6 +142,25 @@ final class Interpreter {
         return unit;
     }
 
+    private void tool(Block block) {
+        block.value('T').ifPresent(t -> tool = (int) StrictMath.rint(t));
+        if (block.has("M6")) {
+            if (tool <= 0) {
+                fault(block, "T with the cutter's number before M6", "M6 without T");
+            }
+            events.add(new Event.Tool(block.line(), tool));
+        }
+    }
+
+    private void offset(Block block) {
+        int number = (int) StrictMath.rint(block.value('H').orElse(0.0));
+        if (block.has("G43") != block.has("H") || (block.has("H") && number <= 0)) {
+            fault(block, "G43 with H of 1 or more", block.has("H") ? "H" + number : "no H");
+        } else if (block.hasAny("G43", "G49")) {
+            events.add(new Event.Offset(block.line(), number));
+        }
+    }
+
     private void spindle(Block block) {
         if (block.has("M3")) {
             if (rpm <= 0) {
@@ -135,9 +176,11 @@ final class Interpreter {
         if (!block.has("G4")) {
             return;
         }
-        double p = block.value('P').orElse(-1.0);
-        if (p < 0 || block.moves()) {
-            fault(block, "G4 with P of 0 or more, and no axis", block.has("P") ? "P " + p : "no P");
+        boolean byX = dialect.dwellByX();
+        double p = block.value(byX ? 'X' : 'P').orElse(-1.0);
+        if (p < 0 || block.hasAny(byX ? "P" : "X", "Y", "Z", "A")) {
+            String word = byX ? "X" : "P";
+            fault(block, "G4 with " + word + " of 0 or more, and no axis", p < 0 ? "no " + word : word + " " + p);
         }
         events.add(new Event.Dwell(block.line(), p));
     }
@@ -225,7 +268,8 @@ final class Interpreter {
 
     private void stop(Block block) {
         if (block.has("M0")) {
-            events.add(new Event.Stop(block.line()));
+            events.add(new Event.Stop(block.line(), block.comments()));
+            StopNote.read(block.comments()).forEach(note -> byHand(block, note));
         } else if (block.hasAny("M2", "M30")) {
             ended = true;
             events.add(new Event.End(block.line()));
@@ -240,6 +284,19 @@ final class Interpreter {
                 angle(block));
     }
 
+    /** What the operator does at a stop. */
+    private void byHand(Block block, StopNote note) {
+        if (note instanceof StopNote.Turn turn) {
+            Pose to = new Pose(pose.x(), pose.y(), pose.z(), turn.degrees());
+            stroke(block, Event.Kind.HAND, to);
+        } else if (note instanceof StopNote.SpindleOn start) {
+            rpm = start.rpm();
+            events.add(new Event.Spindle(block.line(), true, rpm));
+        } else if (note instanceof StopNote.SpindleOff) {
+            events.add(new Event.Spindle(block.line(), false, rpm));
+        }
+    }
+
     private double target(Block block, char letter, double now) {
         return block.value(letter)
                 .map(v -> absolute ? v * scale(block) : now + v * scale(block))
@@ -247,6 +304,10 @@ final class Interpreter {
     }
 
     private double angle(Block block) {
+        TurnWord turnWord = dialect.turnWord();
+        if (turnWord.letter() != 'A' && block.has("A")) {
+            fault(block, "no A word where another turns the pipe", "A");
+        }
         Optional<Double> value = block.value(turnWord.letter());
         if (value.isEmpty()) {
             return pose.a();
@@ -256,7 +317,7 @@ final class Interpreter {
     }
 
     boolean turnsByY() {
-        return turnWord.letter() == 'Y';
+        return dialect.turnWord().letter() == 'Y';
     }
 
     boolean inch() {
@@ -290,7 +351,7 @@ final class Interpreter {
     }
 
     private void stroke(Block block, Event.Kind kind, Pose to, Swept path) {
-        FeedRate rate = new FeedRate(feed, inverseTime, unit, turnWord);
+        FeedRate rate = new FeedRate(feed, inverseTime, unit, dialect.turnWord());
         events.add(new Event.Stroke(
                 block, kind, pose, to, rate.drive(kind, new FeedRate.Way(pose, to, path), rpm, feedStated), path));
         pose = to;
@@ -315,14 +376,16 @@ final class Interpreter {
             {"G20", "G21"},
             {"G98", "G99"},
             {"M0", "M2", "M30"},
-            {"M3", "M5"}
+            {"M3", "M5"},
+            {"M6"},
+            {"G43", "G49"}
         };
         for (int i = 0; i < groups.length; i++) {
             for (String word : groups[i]) {
                 map.put(word, i);
             }
         }
-        for (char letter : "XYZAIJFSPRQLN".toCharArray()) {
+        for (char letter : "XYZAIJFSPRQLNTHO".toCharArray()) {
             map.put(String.valueOf(letter), 100 + letter);
         }
         return Map.copyOf(map);

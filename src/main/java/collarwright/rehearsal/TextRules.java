@@ -107,13 +107,18 @@ final class TextRules {
             first = false;
         }
         int step = post.layout().numberStep();
-        if (step > 0 && code.charAt(0) != 'N') {
+        boolean program = code.charAt(0) == 'O';
+        if (program != (number == (post.layout().percent() ? 2 : 1) && post.layout().habits().programNumber() > 0)
+                || (program && !code.matches("O\\d{4}"))) {
+            fault(number, "an O number of four digits alone on the first line of words, where the profile has one", code);
+        }
+        if (step > 0 && code.charAt(0) != 'N' && !program) {
             fault(number, "an N number at the front", code);
         }
     }
 
     private void number(int line, char letter, String number, boolean first) {
-        if ("XYZAFPRQ".indexOf(letter) >= 0) {
+        if ("XYZAFPRQIJ".indexOf(letter) >= 0) {
             if (!REAL.matcher(number).matches()) {
                 fault(line, letter + " with a digit before and after a point", letter + number);
             } else if (MINUS_ZERO.matcher(number).matches()) {

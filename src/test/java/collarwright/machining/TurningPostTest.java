@@ -23,7 +23,7 @@ class TurningPostTest {
 
     private static List<String> print(RotaryForm form, ProgramUnits units, Move... moves) {
         Machine machine = machine(form);
-        return ProgramPost.print(List.of(moves), machine, Grid.of(machine.post(), units), 50)
+        return ProgramPost.print(List.of(moves), machine, new ProgramPost.Sheet(Grid.of(machine.post(), units), 50, 0))
                 .lines()
                 .toList();
     }
