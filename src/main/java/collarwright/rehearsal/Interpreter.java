@@ -211,6 +211,8 @@ final class Interpreter {
         if (!block.moves() || block.has("G4")) {
             if (Canned.cycle(motion) && fresh) {
                 fault(block, "X, Y and Z with a cycle", "no axis");
+            } else if (block.hasAny("I", "J", "G2", "G3")) {
+                fault(block, "an arc with X or Y for its end", "no axis");
             }
             strayWords(block);
             return;
@@ -363,6 +365,11 @@ final class Interpreter {
 
     void fault(Block block, String expected, String found) {
         faults.add(new Fault(block.line(), expected, found));
+    }
+
+    /** Every word that has a meaning here, as allow-lists name it. */
+    static Set<String> words() {
+        return GROUPS.keySet();
     }
 
     private static Map<String, Integer> groups() {

@@ -79,8 +79,8 @@ class TurningPostTest {
                 .contains("G1 X0.7874 A30.000 F3.9370", "G1 X0.7874 A60.000 F450.0000");
         assertThat(print(form(RotaryForm.Word.Y_DEGREES, RotaryForm.Sweep.FEED), ProgramUnits.MM, moves))
                 .contains("G0 Y0.000", "G1 X20.000 Y30.000 F316.2278", "G1 X20.000 Y60.000 F450.0000");
-        // 30 degrees of a circle of radius 50 are 26.180 mm of arc; with 10 mm along X 28.0247 mm, in 6 s.
+        // 30 degrees of a circle of radius 50 are 26.180 mm of arc; with 10 mm along X 28.0248 mm, in 6 s.
         assertThat(print(form(RotaryForm.Word.Y_MM, RotaryForm.Sweep.FEED), ProgramUnits.MM, moves))
-                .contains("G1 X20.000 Y26.180 F280.2469");
+                .contains("G1 X20.000 Y26.180 F280.2480");
     }
 }
