@@ -158,7 +158,7 @@ final class PlanRules {
             BlockReader reader = BlockReader.read(file.text());
             List<Event> events = Interpreter.run(reader.blocks(), Pose.UNKNOWN, Interpreter.Dialect.of(settings))
                     .events();
-            for (Section section : Section.of(file, events)) {
+            for (Section section : Section.of(file, events, settings.machine().rotary().form().byY())) {
                 if (ours(section.file(), run, load, marks)) {
                     made(new Proof(section.file(), settings, reader.blocks(), section.events()), made);
                 }

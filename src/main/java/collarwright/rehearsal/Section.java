@@ -21,8 +21,12 @@ record Section(ProgramFile file, List<Event> events) {
         events = List.copyOf(events);
     }
 
-    /** Takes the events apart; too few changes leave later tasks without an event, too many join the last one. */
-    static List<Section> of(ProgramFile file, List<Event> events) {
+    /**
+     * Takes the events apart; too few changes leave later tasks without an event, too many join the last one.
+     *
+     * @param byY whether the Y word turns the pipe
+     */
+    static List<Section> of(ProgramFile file, List<Event> events, boolean byY) {
         List<ProgramFile> views = file.byTask();
         if (views.size() < 2) {
             return List.of(new Section(file, events));
@@ -38,7 +42,7 @@ record Section(ProgramFile file, List<Event> events) {
         }
         List<Section> sections = new ArrayList<>();
         for (int i = 0; i < views.size(); i++) {
-            sections.add(new Section(views.get(i), i < parts.size() ? restated(parts.get(i)) : List.of()));
+            sections.add(new Section(views.get(i), i < parts.size() ? restated(parts.get(i), byY) : List.of()));
         }
         return sections;
     }
@@ -57,16 +61,16 @@ record Section(ProgramFile file, List<Event> events) {
         return Optional.empty();
     }
 
-    private static List<Event> restated(List<Event> events) {
+    private static List<Event> restated(List<Event> events, boolean byY) {
         List<Event> out = new ArrayList<>();
         Pose stated = Pose.UNKNOWN;
         for (Event event : events) {
             if (event instanceof Event.Stroke s) {
                 Pose to = new Pose(
                         known(s, "X", stated.x(), s.from().x(), s.to().x()),
-                        known(s, "Y", stated.y(), s.from().y(), s.to().y()),
+                        known(s, byY ? "" : "Y", stated.y(), s.from().y(), s.to().y()),
                         known(s, "Z", stated.z(), s.from().z(), s.to().z()),
-                        known(s, "AY", stated.a(), s.from().a(), s.to().a()));
+                        known(s, byY ? "Y" : "A", stated.a(), s.from().a(), s.to().a()));
                 out.add(new Event.Stroke(s.block(), s.kind(), stated, to, s.drive(), s.path()));
                 stated = to;
             } else {
@@ -79,7 +83,7 @@ record Section(ProgramFile file, List<Event> events) {
     /** An axis counts once it is named, or changes. */
     private static double known(Event.Stroke s, String letters, double stated, double from, double to) {
         boolean named = s.block().words().stream().anyMatch(w -> letters.indexOf(w.letter()) >= 0);
-        boolean hand = s.kind() == Event.Kind.HAND && letters.startsWith("A");
+        boolean hand = s.kind() == Event.Kind.HAND && letters.equals("A");
         return named || hand || from != to || !Double.isNaN(stated) ? to : Double.NaN;
     }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import collarwright.finding.Finding;
 import collarwright.finding.Level;
+import collarwright.job.BundledProfiles;
 import collarwright.job.Profiles;
 import collarwright.machining.ControlHabits;
 import collarwright.machining.Machine;
@@ -49,7 +50,7 @@ class MachineContractTest {
             IntStream.rangeClosed(1, 9).mapToObj(n -> new Rs274.Tool(n, 0, 6)).toList());
 
     static Stream<String> machines() {
-        Profiles profiles = Profiles.load(List.of());
+        Profiles profiles = Profiles.load(List.of(new BundledProfiles()));
         return profiles.names(Profiles.Kind.MACHINE).stream()
                 .filter(n -> profiles.machine(n).orElseThrow().programmed());
     }
@@ -69,7 +70,7 @@ class MachineContractTest {
     }
 
     private static List<RotarySettings> settings(String name) {
-        Machine machine = Profiles.load(List.of()).machine(name).orElseThrow();
+        Machine machine = Profiles.load(List.of(new BundledProfiles())).machine(name).orElseThrow();
         List<RotarySettings> all = new ArrayList<>();
         boolean degreesByY = machine.rotary().form().word() == RotaryForm.Word.Y_DEGREES;
         for (boolean inch : degreesByY ? List.of(false) : List.of(false, true)) {
