@@ -66,8 +66,7 @@ final class MachinePart {
     }
 
     double length(String key, String expected, Length.Zero zero) {
-        return good(
-                need(key, expected, "\"5 mm\"").flatMap(k -> k.length(zero)).map(Length::mm), 1.0);
+        return good(need(key, expected, "\"5 mm\"").flatMap(k -> k.length(zero)).map(Length::mm), 1.0);
     }
 
     boolean flag(String key, String expected) {
@@ -125,10 +124,7 @@ final class MachinePart {
             faulty = true;
             list.filter(KeyView::present)
                     .ifPresent(k -> k.stop(
-                            Code.JOB_WRONG_TYPE,
-                            "two positions",
-                            ends.size() + "",
-                            "write [\"least\", \"largest\"]"));
+                            Code.JOB_WRONG_TYPE, "two positions", ends.size() + "", "write [\"least\", \"largest\"]"));
             return new double[] {0, 1};
         }
         double least = good(ends.get(0).length(Length.Zero.EITHER_SIDE).map(Length::mm), 0.0);

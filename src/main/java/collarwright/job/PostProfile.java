@@ -87,9 +87,16 @@ final class PostProfile {
                 .equals("8.3");
         if (shortNames && extension.length() > 3) {
             part.conflict(
-                    "extension", "three letters or fewer with file-names = 8.3", extension, "such as extension = \"nc\"");
+                    "extension",
+                    "three letters or fewer with file-names = 8.3",
+                    extension,
+                    "such as extension = \"nc\"");
         }
-        ControlHabits.ToolChange way = ControlHabits.ToolChange.values()[changes.indexOf(change)];
+        ControlHabits.ToolChange way = switch (change) {
+            case "pause" -> ControlHabits.ToolChange.PAUSE;
+            case "m6" -> ControlHabits.ToolChange.M6;
+            default -> ControlHabits.ToolChange.FILE;
+        };
         return new ControlHabits(way, table, byX, number, chipBreak, shortNames);
     }
 

@@ -33,8 +33,13 @@ final class RotaryProfile {
     }
 
     private static RotaryForm form(MachinePart part) {
-        int form = FORMS.indexOf(part.wordOrFirst("form", "the word that turns the pipe", FORMS));
-        RotaryForm.Word word = RotaryForm.Word.values()[form];
+        String form = part.wordOrFirst("form", "the word that turns the pipe", FORMS);
+        RotaryForm.Word word = switch (form) {
+            case "Y-degrees" -> RotaryForm.Word.Y_DEGREES;
+            case "Y-mm" -> RotaryForm.Word.Y_MM;
+            case "by-hand" -> RotaryForm.Word.BY_HAND;
+            default -> RotaryForm.Word.A;
+        };
         Optional<Double> perTurn = Optional.empty();
         if (part.has("length-per-turn")) {
             double length = part.length("length-per-turn", "what Y counts for one turn", Length.Zero.REFUSED);
@@ -44,7 +49,7 @@ final class RotaryProfile {
                 part.conflict(
                         "length-per-turn",
                         "only with rotary.form = Y-mm",
-                        "rotary.form = " + FORMS.get(form),
+                        "rotary.form = " + form,
                         "take it out: degrees need no length");
             }
         }
@@ -55,6 +60,11 @@ final class RotaryProfile {
 
     /** A form as profiles name it. */
     static String name(RotaryForm form) {
-        return FORMS.get(form.word().ordinal());
+        return switch (form.word()) {
+            case A -> "A";
+            case Y_DEGREES -> "Y-degrees";
+            case Y_MM -> "Y-mm";
+            case BY_HAND -> "by-hand";
+        };
     }
 }

@@ -51,6 +51,7 @@ final class MachineLimits {
                         && rotary.partingKerf() >= 0
                         && rotary.endTrim() >= 0,
                 "lengths at the chuck and at the free end are 0 or more");
-        Machine.require(rotary.maxStick() >= rotary.chuckLength(), "the longest stick is as long as the chuck or longer");
+        Machine.require(
+                rotary.maxStick() >= rotary.chuckLength(), "the longest stick is as long as the chuck or longer");
     }
 }

@@ -34,7 +34,8 @@ final class PostLines {
     void programNumber(int given) {
         programNumber = given;
         if (given > 0) {
-            lines.add("O" + "0".repeat(StrictMath.max(0, 4 - String.valueOf(given).length())) + given);
+            lines.add("O"
+                    + "0".repeat(StrictMath.max(0, 4 - String.valueOf(given).length())) + given);
         }
     }
 

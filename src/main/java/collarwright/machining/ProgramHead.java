@@ -85,7 +85,8 @@ final class ProgramHead {
     private List<String> tool(ProgramTask task) {
         String number = settings.machine().post().layout().habits().allInOneFile() ? task.tool() + ", " : "";
         return List.of(
-                "TOOL " + number + cutter(task) + ", tip " + length(task.cutter().lead()) + " below its edge",
+                "TOOL " + number + cutter(task) + ", tip "
+                        + length(task.cutter().lead()) + " below its edge",
                 "SPINDLE " + task.cut().rpm() + " rpm, FEED "
                         + Decimals.fixed(
                                 task.cut().feedMmPerMin() / settings.units().millimetres(), 2)

@@ -52,9 +52,8 @@ final class ProgramNames {
     }
 
     private String shortName(ProgramTask task, boolean air) {
-        String letters = PlainText.ascii(task.pattern())
-                .replaceAll("[^A-Za-z0-9]", "")
-                .toUpperCase(Locale.ROOT);
+        String letters =
+                PlainText.ascii(task.pattern()).replaceAll("[^A-Za-z0-9]", "").toUpperCase(Locale.ROOT);
         String front = letters.substring(0, StrictMath.min(3, letters.length()));
         String digits = String.valueOf(10_000 + count).substring(1);
         return front + digits + (air ? "A." : "C.") + extension(machine);

@@ -35,8 +35,7 @@ public record ProgramTask(
      * @param heights crown, R plane and clear height
      * @param operations in the order in which they are done: A rising, X to and fro
      */
-    public ProgramTask(
-            String pattern, Load load, Cutter cutter, Cut cut, Heights heights, List<Operation> operations) {
+    public ProgramTask(String pattern, Load load, Cutter cutter, Cut cut, Heights heights, List<Operation> operations) {
         this(pattern, load, cutter, cut, heights, operations, 1);
     }
 

@@ -39,7 +39,8 @@ final class ProgramWriter {
     /** The air cut, if the machine goes up so far. */
     Optional<ProgramFile> air(ProgramNames names) {
         double lift = lift();
-        double clear = tasks.stream().mapToDouble(t -> t.heights().clear()).max().orElseThrow();
+        double clear =
+                tasks.stream().mapToDouble(t -> t.heights().clear()).max().orElseThrow();
         if (clear + lift > settings.machine().travel().maxZ()) {
             return Optional.empty();
         }

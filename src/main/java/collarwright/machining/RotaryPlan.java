@@ -66,7 +66,10 @@ public record RotaryPlan(List<ProgramFile> programs, List<SetupSheet> setups, Li
         for (SetupSheet setup : setups) {
             sticks += setup.load().runs();
             runs += setup.load().runs()
-                    * (int) setup.steps().stream().map(SetupSheet.Step::file).distinct().count();
+                    * (int) setup.steps().stream()
+                            .map(SetupSheet.Step::file)
+                            .distinct()
+                            .count();
             effort = effort.plus(setup.inAll());
         }
         return new Summary(sticks, runs, effort);

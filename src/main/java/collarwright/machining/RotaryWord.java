@@ -29,7 +29,8 @@ record RotaryWord(RotaryForm form, Grid grid, double radius) {
         boolean full = minutes >= 60;
         return List.of(
                 "TURN TO " + grid.degrees(angleDegrees) + " DEG",
-                "THAT IS " + (int) (full ? whole + 1 : whole) + " DEG " + Decimals.fixed(full ? 0 : minutes, 2) + " MIN",
+                "THAT IS " + (int) (full ? whole + 1 : whole) + " DEG " + Decimals.fixed(full ? 0 : minutes, 2)
+                        + " MIN",
                 "ARC " + Decimals.fixed(angleDegrees / 180 * StrictMath.PI * radius, 2) + " MM FROM THE 0 LINE");
     }
 

@@ -41,7 +41,8 @@ final class MotionRules {
         boolean byY = proof.machine().rotary().form().byY();
         if (!order.toString().equals(byY ? "ZAX" : "ZYAX")) {
             int line = proof.strokes().isEmpty() ? 1 : proof.strokes().get(0).line();
-            String expected = byY ? "first motions Z, the pipe, X in this order" : "first motions Z, Y, A, X in this order";
+            String expected =
+                    byY ? "first motions Z, the pipe, X in this order" : "first motions Z, Y, A, X in this order";
             fault(line, expected, order.isEmpty() ? "none" : order.toString());
         }
         proof.strokes().stream()

@@ -65,19 +65,30 @@ final class PlanRules {
 
     /** No two programs overwrite each other, in a folder or in a control, and a cutter's number means one cutter. */
     private void names() {
-        distinct("file names", plan.programs().stream().map(f -> f.name().toLowerCase(Locale.ROOT)).toList());
+        distinct(
+                "file names",
+                plan.programs().stream()
+                        .map(f -> f.name().toLowerCase(Locale.ROOT))
+                        .toList());
         if (settings.machine().post().layout().habits().programNumber() > 0) {
-            distinct("program numbers", plan.programs().stream().map(PlanRules::programNumber).toList());
+            distinct(
+                    "program numbers",
+                    plan.programs().stream().map(PlanRules::programNumber).toList());
         }
         Map<Integer, Cutter> cutters = new HashMap<>();
         for (ProgramFile file : plan.programs()) {
             for (ProgramFile view : file.byTask()) {
-                view.task().filter(t -> settings.machine().post().layout().habits().allInOneFile()).ifPresent(t -> {
-                    Cutter before = cutters.putIfAbsent(t.tool(), t.cutter());
-                    if (before != null && !before.equals(t.cutter())) {
-                        fault("program " + file.name(), "cutter " + t.tool() + " always " + before.id(), t.cutter().id());
-                    }
-                });
+                view.task()
+                        .filter(t -> settings.machine().post().layout().habits().allInOneFile())
+                        .ifPresent(t -> {
+                            Cutter before = cutters.putIfAbsent(t.tool(), t.cutter());
+                            if (before != null && !before.equals(t.cutter())) {
+                                fault(
+                                        "program " + file.name(),
+                                        "cutter " + t.tool() + " always " + before.id(),
+                                        t.cutter().id());
+                            }
+                        });
             }
         }
     }
@@ -152,13 +163,15 @@ final class PlanRules {
     private List<Made> made(PatternRun run, Load load, boolean marks) {
         List<Made> made = new ArrayList<>();
         for (ProgramFile file : plan.programs()) {
-            if (file.purpose() != ProgramFile.Purpose.CUT || file.byTask().stream().noneMatch(f -> ours(f, run, load, marks))) {
+            if (file.purpose() != ProgramFile.Purpose.CUT
+                    || file.byTask().stream().noneMatch(f -> ours(f, run, load, marks))) {
                 continue;
             }
             BlockReader reader = BlockReader.read(file.text());
             List<Event> events = Interpreter.run(reader.blocks(), Pose.UNKNOWN, Interpreter.Dialect.of(settings))
                     .events();
-            for (Section section : Section.of(file, events, settings.machine().rotary().form().byY())) {
+            for (Section section :
+                    Section.of(file, events, settings.machine().rotary().form().byY())) {
                 if (ours(section.file(), run, load, marks)) {
                     made(new Proof(section.file(), settings, reader.blocks(), section.events()), made);
                 }
@@ -168,8 +181,7 @@ final class PlanRules {
     }
 
     private void made(Proof proof, List<Made> made) {
-        double diameter =
-                proof.file().task().orElseThrow().cutter().asDrilled().nominal();
+        double diameter = proof.file().task().orElseThrow().cutter().asDrilled().nominal();
         boolean positive = settings.machine().rotary().positive();
         DrilledHole.from(proof)
                 .forEach(h -> made.add(

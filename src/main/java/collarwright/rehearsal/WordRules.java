@@ -25,8 +25,7 @@ final class WordRules {
 
     static List<Fault> check(Proof proof) {
         WordRules rules = new WordRules(proof);
-        rules.preamble(
-                proof.blocks().stream().filter(b -> !b.has("O")).toList());
+        rules.preamble(proof.blocks().stream().filter(b -> !b.has("O")).toList());
         proof.blocks().forEach(rules::block);
         rules.end(proof.blocks());
         return List.copyOf(rules.faults);

@@ -70,7 +70,8 @@ class MachineContractTest {
     }
 
     private static List<RotarySettings> settings(String name) {
-        Machine machine = Profiles.load(List.of(new BundledProfiles())).machine(name).orElseThrow();
+        Machine machine =
+                Profiles.load(List.of(new BundledProfiles())).machine(name).orElseThrow();
         List<RotarySettings> all = new ArrayList<>();
         boolean degreesByY = machine.rotary().form().word() == RotaryForm.Word.Y_DEGREES;
         for (boolean inch : degreesByY ? List.of(false) : List.of(false, true)) {
@@ -113,9 +114,8 @@ class MachineContractTest {
 
     private static void prove(ProgramFile file, RotarySettings settings) {
         List<CanonicalMove> moves = CONTROL.read(asItReads(file, settings)).movesOrFail();
-        List<ProgramTask> tasks = file.byTask().stream()
-                .flatMap(f -> f.task().stream())
-                .toList();
+        List<ProgramTask> tasks =
+                file.byTask().stream().flatMap(f -> f.task().stream()).toList();
         double clear =
                 tasks.stream().mapToDouble(t -> t.heights().clear()).min().orElse(0) + file.lift() - 0.01;
         List<List<CanonicalMove>> holes = holes(moves, clear);
