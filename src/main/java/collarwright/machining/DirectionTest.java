@@ -20,11 +20,12 @@ final class DirectionTest {
     private DirectionTest() {}
 
     static String fileName(Machine machine) {
-        return NAME + "." + machine.post().extension();
+        boolean shortName = machine.post().layout().habits().shortNames();
+        return (shortName ? "ROTTEST" : NAME) + "." + ProgramNames.extension(machine);
     }
 
     /** The program; Z goes to a height that is clear for the longest cutter of the job. */
-    static ProgramFile program(RotarySettings settings, double longestLead) {
+    static ProgramFile program(RotarySettings settings, double longestLead, ProgramNames names) {
         Grid grid = settings.grid();
         Machine machine = settings.machine();
         double crown = settings.work().body().outerRadius();
@@ -44,13 +45,14 @@ final class DirectionTest {
         moves.add(new Move.End());
         MotionTime time = MotionTime.of(moves, machine);
         ProgramFile.Effort effort = new ProgramFile.Effort(time.seconds(), time.rotationDegrees(), TURN_DEGREES, 0, 0);
+        ProgramNames.Name name = names.directionTest();
         return new ProgramFile(
-                fileName(machine),
+                name.file(),
                 ProgramFile.Purpose.DIRECTION_TEST,
                 Optional.empty(),
                 0,
                 effort,
-                ProgramPost.print(moves, machine, grid));
+                ProgramPost.print(moves, machine, new ProgramPost.Sheet(grid, crown, name.number())));
     }
 
     private static List<String> head(RotarySettings settings, double crown) {

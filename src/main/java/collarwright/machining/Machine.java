@@ -29,62 +29,13 @@ public record Machine(
                         && spindle.startSeconds() <= 60,
                 "spindle speeds are above 0, and its start takes 0 to 60 seconds");
         if (kind == Kind.ROTARY) {
-            checkPost(post);
-            checkTravel(travel);
-            checkRotary(rotary);
+            MachineLimits.check(post);
+            MachineLimits.check(travel);
+            MachineLimits.check(rotary);
         }
     }
 
-    private static void checkPost(Post post) {
-        require(
-                post.lengthDecimals() >= 3
-                        && post.lengthDecimals() <= 6
-                        && post.angleDecimals() >= 3
-                        && post.angleDecimals() <= 6,
-                "decimals of millimetres and of degrees: 3 to 6");
-        require(
-                post.lineLength() >= 40
-                        && post.lineLength() <= 255
-                        && !post.extension().isEmpty(),
-                "lines have 40 to 255 characters, and files an ending");
-        require(
-                post.endWord().equals("M2") || post.endWord().equals("M30"),
-                "a program ends with M2 or M30, not with " + post.endWord());
-    }
-
-    private static void checkTravel(Travel travel) {
-        require(
-                travel.minX() < travel.maxX()
-                        && travel.minZ() < travel.maxZ()
-                        && Double.isFinite(travel.maxX() - travel.minX())
-                        && Double.isFinite(travel.maxZ() - travel.minZ()),
-                "travel goes from a least to a larger value");
-        require(
-                travel.rapidMmPerMin() > 0
-                        && travel.maxFeedMmPerMin() > 0
-                        && travel.accelerationMmPerS2() > 0
-                        && travel.clearGap() > 0,
-                "rates, acceleration and clearance are above 0");
-    }
-
-    private static void checkRotary(Rotary rotary) {
-        require(
-                rotary.rapidDegreesPerMin() > 0
-                        && rotary.accelerationDegreesPerS2() > 0
-                        && rotary.takeUpDegrees() >= 0
-                        && rotary.takeUpDegrees() < 90,
-                "rotary rates are above 0, and take-up is 0 to 90 degrees");
-        require(
-                rotary.chuckLength() >= 0
-                        && rotary.jawClear() >= 0
-                        && rotary.jawHeight() >= 0
-                        && rotary.partingKerf() >= 0
-                        && rotary.endTrim() >= 0,
-                "lengths at the chuck and at the free end are 0 or more");
-        require(rotary.maxStick() >= rotary.chuckLength(), "the longest stick is as long as the chuck or longer");
-    }
-
-    private static void require(boolean holds, String rule) {
+    static void require(boolean holds, String rule) {
         if (!holds) {
             throw new IllegalArgumentException("machine: " + rule);
         }
@@ -160,13 +111,27 @@ public record Machine(
      * @param percent whether the first and the last line are a percent sign
      * @param crlf whether lines end with CR LF in place of LF
      * @param dwellMilliseconds whether P of a dwell counts milliseconds in place of seconds
+     * @param habits what else the control wants
      */
-    public record Layout(int numberStep, boolean percent, boolean crlf, boolean dwellMilliseconds) {
+    public record Layout(
+            int numberStep, boolean percent, boolean crlf, boolean dwellMilliseconds, ControlHabits habits) {
         /** Checks the step. */
         public Layout {
             if (numberStep < 0 || numberStep > 100) {
                 throw new IllegalArgumentException("the step of line numbers is 0 to 100");
             }
+        }
+
+        /**
+         * A layout of a control with the plainest habits.
+         *
+         * @param numberStep step of the N numbers of blocks; 0 for none
+         * @param percent whether the first and the last line are a percent sign
+         * @param crlf whether lines end with CR LF in place of LF
+         * @param dwellMilliseconds whether P of a dwell counts milliseconds in place of seconds
+         */
+        public Layout(int numberStep, boolean percent, boolean crlf, boolean dwellMilliseconds) {
+            this(numberStep, percent, crlf, dwellMilliseconds, ControlHabits.plain());
         }
 
         /**
@@ -267,8 +232,21 @@ public record Machine(
      * @param minRpm slowest
      * @param maxRpm fastest
      * @param startSeconds dwell after a start or a stop
+     * @param controlled whether the program starts and stops it; else a hand does, at a pause
      */
-    public record Spindle(double minRpm, double maxRpm, double startSeconds) {}
+    public record Spindle(double minRpm, double maxRpm, double startSeconds, boolean controlled) {
+
+        /**
+         * A spindle that the program starts and stops.
+         *
+         * @param minRpm slowest
+         * @param maxRpm fastest
+         * @param startSeconds dwell after a start or a stop
+         */
+        public Spindle(double minRpm, double maxRpm, double startSeconds) {
+            this(minRpm, maxRpm, startSeconds, true);
+        }
+    }
 
     /**
      * The rotary axis and its chuck.
@@ -284,6 +262,7 @@ public record Machine(
      * @param partingKerf width of the cut between collars
      * @param endTrim length lost at the free end
      * @param maxStick longest stick that the machine can take
+     * @param form the word that turns it
      */
     public record Rotary(
             boolean positive,
@@ -296,7 +275,73 @@ public record Machine(
             double jawHeight,
             double partingKerf,
             double endTrim,
-            double maxStick) {}
+            double maxStick,
+            RotaryForm form) {
+
+        /**
+         * A rotary axis that an A word turns, in degrees.
+         *
+         * @param positive whether A turns as RS274 has it
+         * @param topTowardChuck whether TOP of the collars faces the chuck (−X)
+         * @param rapidDegreesPerMin rapid rate of A
+         * @param accelerationDegreesPerS2 acceleration of A
+         * @param takeUpDegrees how far below its angle A comes from, against play
+         * @param chuckLength length of pipe held inside the chuck
+         * @param jawClear from the jaw face to the first collar
+         * @param jawHeight how far the jaws stand out beyond the pipe
+         * @param partingKerf width of the cut between collars
+         * @param endTrim length lost at the free end
+         * @param maxStick longest stick that the machine can take
+         */
+        public Rotary(
+                boolean positive,
+                boolean topTowardChuck,
+                double rapidDegreesPerMin,
+                double accelerationDegreesPerS2,
+                double takeUpDegrees,
+                double chuckLength,
+                double jawClear,
+                double jawHeight,
+                double partingKerf,
+                double endTrim,
+                double maxStick) {
+            this(
+                    positive,
+                    topTowardChuck,
+                    rapidDegreesPerMin,
+                    accelerationDegreesPerS2,
+                    takeUpDegrees,
+                    chuckLength,
+                    jawClear,
+                    jawHeight,
+                    partingKerf,
+                    endTrim,
+                    maxStick,
+                    RotaryForm.plain());
+        }
+
+        /**
+         * The same axis with another word.
+         *
+         * @param other the form
+         * @return a new value
+         */
+        public Rotary with(RotaryForm other) {
+            return new Rotary(
+                    positive,
+                    topTowardChuck,
+                    rapidDegreesPerMin,
+                    accelerationDegreesPerS2,
+                    takeUpDegrees,
+                    chuckLength,
+                    jawClear,
+                    jawHeight,
+                    partingKerf,
+                    endTrim,
+                    maxStick,
+                    other);
+        }
+    }
 
     /**
      * Whether programs are written for it.
@@ -313,9 +358,7 @@ public record Machine(
      * @return in the order in which they are explained
      */
     public static List<String> plainWords() {
-        return List.of(
-                "G0", "G1", "G4", "G17", "G20", "G21", "G90", "G94", "M0", "M3", "M5", "M2", "X", "Y", "Z", "A", "F",
-                "S", "P");
+        return ProgramWords.PLAIN;
     }
 
     /**
@@ -324,6 +367,6 @@ public record Machine(
      * @return in the order in which they are explained
      */
     public static List<String> cycleWords() {
-        return List.of("G73", "G80", "G81", "G82", "G83", "G98", "G99", "R", "Q");
+        return ProgramWords.CYCLES;
     }
 }

@@ -78,6 +78,15 @@ record MotionTime(double seconds, double rotationDegrees, double travel) {
                 rapid(rapid);
             } else if (move instanceof Move.Feed feed) {
                 seconds += linear(go(Axis.Z, feed.z()), feed.feedMmPerMin());
+            } else if (move instanceof Move.Line line) {
+                double way = StrictMath.hypot(along(line.x()), go(Axis.Y, line.y()));
+                seconds += linear(way, line.feedMmPerMin());
+            } else if (move instanceof Move.Arc arc) {
+                arc(arc);
+            } else if (move instanceof Move.Sweep sweep) {
+                along(sweep.x());
+                rotation += go(Axis.A, sweep.angleDegrees());
+                seconds += sweep.seconds();
             } else if (move instanceof Move.Dwell dwell) {
                 seconds += dwell.seconds();
             }
@@ -93,6 +102,27 @@ record MotionTime(double seconds, double rotationDegrees, double travel) {
                 travel += rapid.axis() == Axis.X ? way : 0;
                 seconds += linear(way, machine.travel().rapidMmPerMin());
             }
+        }
+
+        /** The length of a helix: its arc in the plane, and its rise. */
+        private void arc(Move.Arc arc) {
+            double startX = -arc.centreX();
+            double startY = -arc.centreY();
+            double endX = startX + arc.x() - at.getOrDefault(Axis.X, arc.x());
+            double endY = startY + arc.y() - at.getOrDefault(Axis.Y, arc.y());
+            double turned = StrictMath.atan2(startX * endY - startY * endX, startX * endX + startY * endY);
+            double forward = arc.clockwise() ? -turned : turned;
+            double turn = forward > 1e-9 ? forward : forward + 2 * StrictMath.PI;
+            along(arc.x());
+            go(Axis.Y, arc.y());
+            double way = StrictMath.hypot(turn * StrictMath.hypot(startX, startY), go(Axis.Z, arc.z()));
+            seconds += linear(way, arc.feedMmPerMin());
+        }
+
+        private double along(double x) {
+            double way = go(Axis.X, x);
+            travel += way;
+            return way;
         }
 
         private double linear(double way, double ratePerMin) {

@@ -90,6 +90,15 @@ public sealed interface Move {
      */
     record Pause(String text) implements Move {}
 
+    /**
+     * The next cutter comes into the spindle, which stands still.
+     *
+     * @param number the cutter's number in the job, from 1
+     * @param title which cutter
+     * @param touch how Z is set with it, where no table of lengths does it
+     */
+    record Tool(int number, String title, String touch) implements Move {}
+
     /** The program's end. */
     record End() implements Move {}
 

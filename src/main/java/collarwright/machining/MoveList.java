@@ -11,15 +11,14 @@ final class MoveList {
     /** Every cycle written out in single moves. */
     static List<Move> expanded(List<Move> moves, Grid grid) {
         List<Move> out = new ArrayList<>();
-        double x = Double.NaN;
+        PostPlace place = new PostPlace();
         for (Move move : moves) {
             if (move instanceof Move.Cycle cycle) {
-                out.addAll(cycle.expanded(grid, x));
-                x = cycle.x();
+                out.addAll(cycle.expanded(grid, place.x()));
             } else {
                 out.add(move);
-                x = move instanceof Move.Rapid r && r.axis() == Axis.X ? r.to() : x;
             }
+            place.follow(move);
         }
         return out;
     }
@@ -44,6 +43,10 @@ final class MoveList {
                     c.peck(),
                     c.feedMmPerMin(),
                     grid.snap(c.clear() + lift));
+        }
+        if (move instanceof Move.Arc a) {
+            double z = grid.snap(a.z() + lift);
+            return new Move.Arc(a.clockwise(), a.x(), a.y(), z, a.centreX(), a.centreY(), a.feedMmPerMin());
         }
         return move;
     }

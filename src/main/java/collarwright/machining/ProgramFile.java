@@ -1,5 +1,7 @@
 package collarwright.machining;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -11,15 +13,57 @@ import java.util.Optional;
  * @param lift how far every Z is raised; 0 but for an air cut
  * @param effort running time, turns and travel
  * @param text the whole text, line ends included
+ * @param after what it does after its first task, each with the next cutter; empty where a file holds one cutter
  */
 public record ProgramFile(
-        String name, Purpose purpose, Optional<ProgramTask> task, double lift, Effort effort, String text) {
+        String name,
+        Purpose purpose,
+        Optional<ProgramTask> task,
+        double lift,
+        Effort effort,
+        String text,
+        List<ProgramTask> after) {
 
     /** Checks the name. */
     public ProgramFile {
+        after = List.copyOf(after);
         if (!name.matches("[A-Za-z0-9][A-Za-z0-9._-]{0,39}")) {
             throw new IllegalArgumentException("not a safe file name: " + name);
         }
+    }
+
+    /**
+     * A program with one cutter.
+     *
+     * @param name its file name
+     * @param purpose what it is for
+     * @param task what it does
+     * @param lift how far every Z is raised
+     * @param effort running time, turns and travel
+     * @param text the whole text
+     */
+    public ProgramFile(
+            String name, Purpose purpose, Optional<ProgramTask> task, double lift, Effort effort, String text) {
+        this(name, purpose, task, lift, effort, text, List.of());
+    }
+
+    /**
+     * Looks at each of its tasks alone.
+     *
+     * @return the file once for each task, with the whole text and that task only; itself if it has one or none
+     */
+    public List<ProgramFile> byTask() {
+        if (after.isEmpty()) {
+            return List.of(this);
+        }
+        List<ProgramFile> views = new ArrayList<>();
+        task.ifPresent(t -> views.add(view(t)));
+        after.forEach(t -> views.add(view(t)));
+        return List.copyOf(views);
+    }
+
+    private ProgramFile view(ProgramTask only) {
+        return new ProgramFile(name, purpose, Optional.of(only), lift, effort, text);
     }
 
     /** What a program is for. */

@@ -9,11 +9,13 @@ import java.util.List;
 final class ProgramHead {
 
     private final RotarySettings settings;
+    private final List<ProgramTask> tasks;
     private final ProgramTask task;
 
-    ProgramHead(RotarySettings settings, ProgramTask task) {
+    ProgramHead(RotarySettings settings, List<ProgramTask> tasks) {
         this.settings = settings;
-        this.task = task;
+        this.tasks = List.copyOf(tasks);
+        this.task = tasks.get(0);
     }
 
     List<String> lines(ProgramFile.Purpose purpose, String place, double lift, double seconds) {
@@ -28,8 +30,11 @@ final class ProgramHead {
                 + count(task.load().runs(), "stick"));
         lines.addAll(stock());
         lines.addAll(zero(settings, task.heights().crown()));
-        lines.addAll(tool());
-        lines.add("CLEAR Z " + length(task.heights().clear() + lift) + ", DEEPEST Z " + length(task.deepest() + lift));
+        for (ProgramTask each : tasks) {
+            lines.addAll(tool(each));
+            lines.add("CLEAR Z " + length(each.heights().clear() + lift) + ", DEEPEST Z "
+                    + length(each.deepest() + lift));
+        }
         lines.add("TIME " + Sizes.time(seconds) + ", tool change not counted");
         lines.addAll(cautions());
         return lines;
@@ -56,16 +61,32 @@ final class ProgramHead {
         Indexing indexing = Indexing.of(settings);
         return List.of(
                 "UNITS " + settings.units().symbol() + ", angles in degrees",
-                "X0 jaw face, X+ to the free end. Y0 over the axis",
+                "X0 jaw face, X+ to the free end. "
+                        + (settings.machine().rotary().form().byY() ? "Tool over the axis" : "Y0 over the axis"),
                 "Z0 rotary axis, tip of the cutter; tip on the crown is Z " + length(settings, crown),
-                "A0 0 line of the pattern up. " + indexing.topDirection());
+                turnWord(settings.machine().rotary().form()) + "0 line of the pattern up. " + indexing.topDirection());
     }
 
-    private List<String> tool() {
-        var cutter = task.cutter();
+    private static String turnWord(RotaryForm form) {
+        return switch (form.word()) {
+            case A -> "A0 ";
+            case Y_DEGREES -> "Y turns the pipe, in degrees. Y0 ";
+            case Y_MM -> "Y turns the pipe, as an arc. Y0 ";
+            case BY_HAND -> "A hand turns the pipe. 0 degrees ";
+        };
+    }
+
+    /** A cutter in words. */
+    static String cutter(ProgramTask task) {
+        Cutter cutter = task.cutter();
+        return cutter.id() + ", " + cutter.kind().title() + " " + marked(cutter);
+    }
+
+    private List<String> tool(ProgramTask task) {
+        String number = settings.machine().post().layout().habits().allInOneFile() ? task.tool() + ", " : "";
         return List.of(
-                "TOOL " + cutter.id() + ", " + cutter.kind().title() + " " + marked(cutter) + ", tip "
-                        + length(cutter.lead()) + " below its edge",
+                "TOOL " + number + cutter(task) + ", tip "
+                        + length(task.cutter().lead()) + " below its edge",
                 "SPINDLE " + task.cut().rpm() + " rpm, FEED "
                         + Decimals.fixed(
                                 task.cut().feedMmPerMin() / settings.units().millimetres(), 2)

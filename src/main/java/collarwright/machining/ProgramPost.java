@@ -1,14 +1,9 @@
 package collarwright.machining;
 
-import collarwright.finding.Code;
-import collarwright.finding.Finding;
 import collarwright.finding.JobException;
-import collarwright.finding.Where;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
 
 /**
  * Prints canonical moves in a dialect; it changes none of them.
@@ -23,96 +18,181 @@ import java.util.TreeSet;
  */
 final class ProgramPost {
 
-    /** Largest line number. Source: NISTIR 6556, section 3.3.1 (from memory). */
-    private static final int LARGEST_NUMBER = 99999;
+    /** Decimals of F for a turning cut: small numbers that have to tell times apart; our choice, no source. */
+    private static final int SWEEP_DECIMALS = 4;
 
     private final Machine machine;
     private final Grid grid;
-    private final List<String> lines = new ArrayList<>();
-    private final Set<String> forbidden = new TreeSet<>();
-    private int number;
+    private final RotaryWord rotary;
+    private final PostLines lines;
+    private final PostPlace place = new PostPlace();
     private boolean cycleActive;
+    private boolean inverseTime;
 
-    private ProgramPost(Machine machine, Grid grid) {
+    private ProgramPost(Machine machine, Sheet sheet) {
         this.machine = machine;
-        this.grid = grid;
+        this.grid = sheet.grid();
+        this.rotary = new RotaryWord(machine.rotary().form(), grid, sheet.radius());
+        this.lines = new PostLines(machine);
+    }
+
+    /**
+     * What a program is printed for beside its machine.
+     *
+     * @param grid steps of its numbers
+     * @param radius outer radius of the pipe; what a turn is in a Y word that counts a length
+     * @param number its O number; 0 for none
+     */
+    record Sheet(Grid grid, double radius, int number) {}
+
+    /**
+     * Prints a program that turns no pipe, or turns it by degrees.
+     *
+     * @throws JobException MACHINE_UNABLE if the profile does not allow a word or a line as long as one
+     */
+    static String print(List<Move> moves, Machine machine, Grid grid) {
+        return print(moves, machine, new Sheet(grid, 180 / StrictMath.PI, 0));
     }
 
     /**
      * Prints a program.
      *
-     * @throws JobException MACHINE_UNABLE if the profile does not allow a word or a line as long as one
+     * @throws JobException MACHINE_UNABLE if the profile does not allow a word, a line as long as one, or no O number so
+     *     large
      */
-    static String print(List<Move> moves, Machine machine, Grid grid) {
+    static String print(List<Move> moves, Machine machine, Sheet sheet) {
         boolean cycles = machine.post().cycles();
-        return new ProgramPost(machine, grid).text(cycles ? moves : MoveList.expanded(moves, grid));
+        List<Move> single = cycles ? moves : MoveList.expanded(moves, sheet.grid());
+        return new ProgramPost(machine, sheet).text(single, sheet.number());
     }
 
-    private String text(List<Move> moves) {
-        if (machine.post().layout().percent()) {
-            lines.add("%");
+    private String text(List<Move> moves, int programNumber) {
+        boolean percent = machine.post().layout().percent();
+        if (percent) {
+            lines.bare("%");
         }
-        moves.forEach(this::move);
-        if (machine.post().layout().percent()) {
-            lines.add("%");
+        lines.programNumber(programNumber);
+        for (Move move : moves) {
+            move(move);
+            place.follow(move);
         }
-        check();
-        String end = machine.post().layout().crlf() ? "\r\n" : "\n";
-        return String.join(end, lines) + end;
+        if (percent) {
+            lines.bare("%");
+        }
+        return lines.text();
     }
 
     private void move(Move move) {
         if (move instanceof Move.Comment comment) {
-            comment(comment.text());
+            lines.comment(comment.text());
         } else if (move instanceof Move.Cycle cycle) {
+            perMinute();
             cycle(cycle);
         } else {
             if (cycleActive) {
                 cycleActive = false;
-                block("G80");
+                lines.block("G80");
+            }
+            if (!(move instanceof Move.Sweep)) {
+                perMinute();
             }
             single(move);
         }
     }
 
+    /** Back to a feed per minute after turning cuts. */
+    private void perMinute() {
+        if (inverseTime) {
+            inverseTime = false;
+            lines.block("G94");
+        }
+    }
+
     private void cycle(Move.Cycle cycle) {
         cycleActive = true;
-        String x = "X" + grid.length(cycle.x());
-        String y = "Y" + grid.length(0);
-        String z = "Z" + grid.length(cycle.bottom());
         String r = "R" + grid.length(cycle.retract());
-        String f = "F" + grid.feed(cycle.feedMmPerMin());
-        if (cycle.peck() > 0) {
-            block("G98", "G83", x, y, z, r, "Q" + grid.length(cycle.peck()), f);
-        } else {
-            block("G98", "G81", x, y, z, r, f);
+        String f = f(cycle.feedMmPerMin());
+        boolean pecks = cycle.peck() > 0;
+        boolean chipBreak = machine.post().layout().habits().chipBreak();
+        List<String> words = new ArrayList<>(List.of("G98", !pecks ? "G81" : chipBreak ? "G73" : "G83", x(cycle.x())));
+        if (!machine.rotary().form().byY()) {
+            words.add(y(0)); // where Y turns the pipe, a cycle must not name it
         }
+        words.addAll(List.of(z(cycle.bottom()), r));
+        if (pecks) {
+            words.add("Q" + grid.length(cycle.peck()));
+        }
+        words.add(f);
+        lines.block(words.toArray(new String[0]));
     }
 
     private void single(Move move) {
         if (move instanceof Move.Setup) {
-            block(grid.units() == ProgramUnits.INCH ? "G20" : "G21");
-            block("G90", "G94", "G17");
+            lines.block(grid.units() == ProgramUnits.INCH ? "G20" : "G21");
+            lines.block("G90", "G94", "G17");
         } else if (move instanceof Move.Rapid rapid) {
-            block("G0", rapid.axis() + position(rapid));
-        } else if (move instanceof Move.Feed feed) {
-            block("G1", "Z" + grid.length(feed.z()), "F" + grid.feed(feed.feedMmPerMin()));
+            rapid(rapid);
         } else if (move instanceof Move.Dwell dwell) {
-            block("G4", "P" + dwell(dwell.seconds()));
+            boolean byX = machine.post().layout().habits().dwellByX();
+            lines.block("G4", (byX ? "X" : "P") + dwell(dwell.seconds()));
         } else if (move instanceof Move.SpindleOn on) {
-            block("S" + on.rpm(), "M3");
+            spindle(on);
         } else if (move instanceof Move.SpindleOff) {
-            block("M5");
+            spindleOff();
         } else if (move instanceof Move.Pause pause) {
-            comment(pause.text());
-            block("M0");
+            pause(pause.text());
+        } else if (move instanceof Move.Tool tool) {
+            tool(tool);
+        } else if (move instanceof Move.End) {
+            lines.block(machine.post().endWord());
         } else {
-            block(machine.post().endWord());
+            cut(move);
         }
     }
 
-    private String position(Move.Rapid rapid) {
-        return rapid.axis() == Axis.A ? grid.degrees(rapid.to()) : grid.length(rapid.to());
+    private void rapid(Move.Rapid rapid) {
+        if (rapid.axis() != Axis.A) {
+            lines.block("G0", rapid.axis() + grid.length(rapid.to()));
+        } else if (machine.rotary().form().byHand()) {
+            rotary.byHand(rapid.to()).forEach(lines::comment);
+            lines.block("M0");
+        } else {
+            lines.block("G0", rotary.word(rapid.to()));
+        }
+    }
+
+    private void spindle(Move.SpindleOn on) {
+        if (machine.spindle().controlled()) {
+            lines.block("S" + on.rpm(), "M3");
+        } else {
+            pause("Set the spindle to " + on.rpm() + " rpm, start it, then go on");
+        }
+    }
+
+    private void spindleOff() {
+        if (machine.spindle().controlled()) {
+            lines.block("M5");
+        } else {
+            pause("Stop the spindle");
+        }
+    }
+
+    private void pause(String text) {
+        lines.comment(text);
+        lines.block("M0");
+    }
+
+    private void tool(Move.Tool tool) {
+        ControlHabits habits = machine.post().layout().habits();
+        lines.comment("CUTTER " + tool.number() + ", " + tool.title());
+        if (habits.toolChange() == ControlHabits.ToolChange.M6) {
+            lines.block("T" + tool.number(), "M6");
+        }
+        if (habits.lengthTable()) {
+            lines.block("G43", "H" + tool.number());
+        } else {
+            pause(tool.touch());
+        }
     }
 
     private String dwell(double seconds) {
@@ -121,60 +201,54 @@ final class ProgramPost {
                 : Decimals.fixed(seconds, 2);
     }
 
-    private void block(String... words) {
-        for (String word : words) {
-            String key = word.charAt(0) == 'G' || word.charAt(0) == 'M' ? word : word.substring(0, 1);
-            if (!machine.post().words().contains(key)) {
-                forbidden.add(key);
-            }
-        }
-        String line = String.join(" ", words);
-        int step = machine.post().layout().numberStep();
-        if (step > 0) {
-            number += step;
-            line = "N" + number + " " + line;
-        }
-        lines.add(line);
-    }
-
-    private void comment(String text) {
-        for (String line : ProgramText.lines(text, machine.post().lineLength() - 2)) {
-            lines.add("(" + line + ")");
+    private void cut(Move move) {
+        if (move instanceof Move.Feed feed) {
+            lines.block("G1", z(feed.z()), f(feed.feedMmPerMin()));
+        } else if (move instanceof Move.Line line) {
+            lines.block("G1", x(line.x()), y(line.y()), f(line.feedMmPerMin()));
+        } else if (move instanceof Move.Arc arc) {
+            lines.block(
+                    arc.clockwise() ? "G2" : "G3",
+                    x(arc.x()),
+                    y(arc.y()),
+                    z(arc.z()),
+                    "I" + grid.length(arc.centreX()),
+                    "J" + grid.length(arc.centreY()),
+                    f(arc.feedMmPerMin()));
+        } else if (move instanceof Move.Sweep sweep) {
+            sweep(sweep);
         }
     }
 
-    private void check() {
-        List<Finding> findings = new ArrayList<>();
-        Where where = new Where.Part("machine " + machine.name());
-        if (!forbidden.isEmpty()) {
-            findings.add(Finding.stop(
-                    Code.MACHINE_UNABLE,
-                    where,
-                    "only words that the profile allows",
-                    "the program needs " + String.join(", ", forbidden),
-                    "add them to the profile's words, if the machine knows them",
-                    machine.post().cycles() ? "or turn its cycles off" : "or use another machine"));
+    private void sweep(Move.Sweep sweep) {
+        boolean inverse = machine.rotary().form().sweep() == RotaryForm.Sweep.INVERSE_TIME;
+        if (inverse && !inverseTime) {
+            inverseTime = true;
+            lines.block("G93");
         }
-        int most = machine.post().lineLength();
-        lines.stream()
-                .filter(l -> l.length() > most)
-                .findFirst()
-                .ifPresent(l -> findings.add(Finding.stop(
-                        Code.MACHINE_UNABLE,
-                        where,
-                        "lines of " + most + " characters at most",
-                        l.length() + " characters: " + l,
-                        "turn the profile's cycles or line numbers off, or allow longer lines")));
-        if (number > LARGEST_NUMBER) {
-            findings.add(Finding.stop(
-                    Code.MACHINE_UNABLE,
-                    where,
-                    "line numbers up to N" + LARGEST_NUMBER,
-                    "the program goes up to N" + number,
-                    "take a smaller step of line numbers in the profile, or 0 for none"));
-        }
-        if (!findings.isEmpty()) {
-            throw new JobException(findings);
-        }
+        double perMinute = 60 / sweep.seconds();
+        double f = inverse ? perMinute : perMinute * rotary.feedWay(place, sweep);
+        double least = StrictMath.pow(10, -SWEEP_DECIMALS);
+        lines.block(
+                "G1",
+                x(sweep.x()),
+                rotary.word(sweep.angleDegrees()),
+                "F" + Decimals.fixed(StrictMath.max(f, least), SWEEP_DECIMALS));
+    }
+
+    private String x(double length) {
+        return "X" + grid.length(length);
+    }
+
+    private String y(double length) {
+        return "Y" + grid.length(length);
+    }
+
+    private String z(double length) {
+        return "Z" + grid.length(length);
+    }
+
+    private String f(double mmPerMin) {
+        return "F" + grid.feed(mmPerMin);
     }
 }

@@ -1,15 +1,15 @@
 package collarwright.machining;
 
-import collarwright.units.PlainText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * Writes one task as a program and as its air cut: canonical moves first, then the post prints them.
+ * Writes the tasks of one file as a program and as its air cut: canonical moves first, then the post prints them.
  *
- * <p>First motion is Z up to clear, then Y0, A (a little below its first angle, then up to it, so that play lies always on
- * one side), X; then the spindle starts and dwells. A only rises; the pipe turns only at clear height.
+ * <p>For each cutter: first motion is Z up to clear, then Y0 (where there is a linear Y), A (a little below its first angle,
+ * then up to it, so that play lies always on one side), X; then the spindle starts and dwells. A only rises; the pipe turns
+ * only at clear height. Before a hand turns the pipe or changes the cutter, the spindle stops and the program dwells.
  */
 final class ProgramWriter {
 
@@ -17,114 +17,156 @@ final class ProgramWriter {
     private static final double LEAST_DWELL_SECONDS = 1;
 
     private final RotarySettings settings;
-    private final ProgramTask task;
+    private final List<ProgramTask> tasks;
+    private final ProgramTask first;
     private final int order;
     private final int files;
     private final Grid grid;
 
-    ProgramWriter(RotarySettings settings, ProgramTask task, int order, int files) {
+    ProgramWriter(RotarySettings settings, List<ProgramTask> tasks, int order, int files) {
         this.settings = settings;
-        this.task = task;
+        this.tasks = List.copyOf(tasks);
+        this.first = tasks.get(0);
         this.order = order;
         this.files = files;
         this.grid = settings.grid();
     }
 
-    ProgramFile cut() {
-        return file(ProgramFile.Purpose.CUT, 0, moves());
+    ProgramFile cut(ProgramNames names) {
+        return file(ProgramFile.Purpose.CUT, 0, moves(), names);
     }
 
     /** The air cut, if the machine goes up so far. */
-    Optional<ProgramFile> air() {
+    Optional<ProgramFile> air(ProgramNames names) {
         double lift = lift();
-        if (task.heights().clear() + lift > settings.machine().travel().maxZ()) {
+        double clear =
+                tasks.stream().mapToDouble(t -> t.heights().clear()).max().orElseThrow();
+        if (clear + lift > settings.machine().travel().maxZ()) {
             return Optional.empty();
         }
-        return Optional.of(file(ProgramFile.Purpose.AIR_CUT, lift, MoveList.lifted(moves(), lift, grid)));
+        return Optional.of(file(ProgramFile.Purpose.AIR_CUT, lift, MoveList.lifted(moves(), lift, grid), names));
     }
 
     /** Brings the deepest point above the highest crown by the clear gap. */
     double lift() {
-        double highest = task.heights().crown() + settings.work().outOfRound();
-        return grid.snapUp(highest + settings.machine().travel().clearGap() - task.deepest());
+        double highest = first.heights().crown() + settings.work().outOfRound();
+        double deepest = tasks.stream().mapToDouble(ProgramTask::deepest).min().orElseThrow();
+        return grid.snapUp(highest + settings.machine().travel().clearGap() - deepest);
     }
 
-    private ProgramFile file(ProgramFile.Purpose purpose, double lift, List<Move> moves) {
-        MotionTime time = MotionTime.of(MoveList.expanded(moves, grid), settings.machine());
+    /** Time, turns and travel of one task of the file, without what the others do. */
+    ProgramFile.Effort effort(ProgramTask task) {
+        List<Move> moves = new ArrayList<>();
+        add(moves, task);
+        return effort(moves, List.of(task));
+    }
+
+    private ProgramFile file(ProgramFile.Purpose purpose, double lift, List<Move> moves, ProgramNames names) {
+        ProgramFile.Effort effort = effort(moves, tasks);
         List<Move> whole = new ArrayList<>();
-        ProgramHead head = new ProgramHead(settings, task);
+        ProgramHead head = new ProgramHead(settings, tasks);
         String place = "FILE " + order + " OF " + files;
-        head.lines(purpose, place, lift, time.seconds()).forEach(l -> whole.add(new Move.Comment(l)));
+        head.lines(purpose, place, lift, effort.seconds()).forEach(l -> whole.add(new Move.Comment(l)));
         whole.addAll(moves);
+        ProgramNames.Name name = names.next(first, purpose, order, tasks.size() > 1);
+        double radius = settings.work().body().outerRadius();
         return new ProgramFile(
-                name(purpose),
+                name.file(),
                 purpose,
-                Optional.of(task),
+                Optional.of(first),
                 lift,
-                effort(time),
-                ProgramPost.print(whole, settings.machine(), grid));
+                effort,
+                ProgramPost.print(whole, settings.machine(), new ProgramPost.Sheet(grid, radius, name.number())),
+                tasks.subList(1, tasks.size()));
     }
 
-    private ProgramFile.Effort effort(MotionTime time) {
-        List<List<Operation>> byAngle = byAngle();
-        List<Double> angles =
-                byAngle.stream().map(g -> g.get(0).place().angleDegrees()).toList();
-        return new ProgramFile.Effort(
-                time.seconds(),
-                time.rotationDegrees(),
-                MotionTime.leastRotation(angles),
-                time.travel(),
-                MotionTime.leastTravel(byAngle));
-    }
-
-    private String name(ProgramFile.Purpose purpose) {
-        String load = task.load().number() > 1 ? "-rest" : "";
-        String what = task.marks() ? "mark" : safe(task.cutter().id());
-        String air = purpose == ProgramFile.Purpose.AIR_CUT ? "-air" : "";
-        String front = safe(task.pattern()) + load + "-" + order + "-";
-        String end = air + "." + settings.machine().post().extension();
-        int room = StrictMath.max(1, 40 - front.length() - end.length());
-        return front + (what.length() > room ? what.substring(0, room) : what) + end;
-    }
-
-    /** Letters, digits and hyphens of a text; anything else becomes an underscore. */
-    static String safe(String text) {
-        return PlainText.ascii(text).replaceAll("[^A-Za-z0-9-]", "_");
+    private ProgramFile.Effort effort(List<Move> moves, List<ProgramTask> of) {
+        MotionTime time = MotionTime.of(MoveList.expanded(moves, grid), settings.machine());
+        double rotation = 0;
+        double travel = 0;
+        for (ProgramTask task : of) {
+            List<List<Operation>> byAngle = byAngle(task);
+            rotation += MotionTime.leastRotation(
+                    byAngle.stream().map(g -> g.get(0).place().angleDegrees()).toList());
+            travel += MotionTime.leastTravel(byAngle);
+        }
+        return new ProgramFile.Effort(time.seconds(), time.rotationDegrees(), rotation, time.travel(), travel);
     }
 
     private List<Move> moves() {
-        Heights heights = task.heights();
+        ControlHabits habits = settings.machine().post().layout().habits();
         List<Move> moves = new ArrayList<>();
         moves.add(new Move.Setup());
-        moves.add(new Move.Rapid(Axis.Z, heights.clear()));
-        moves.add(new Move.Rapid(Axis.Y, 0));
-        Operation first = task.operations().get(0);
-        double takeUp = grid.snapDegrees(settings.machine().rotary().takeUpDegrees());
-        if (takeUp > 0) {
-            moves.add(new Move.Rapid(Axis.A, grid.snapDegrees(first.place().angleDegrees() - takeUp)));
+        for (ProgramTask task : tasks) {
+            boolean start = task == first;
+            if (!start) {
+                moves.add(dwell());
+            }
+            if (!start || habits.toolChange() == ControlHabits.ToolChange.M6) {
+                moves.add(new Move.Tool(task.tool(), ProgramHead.cutter(task), touch(task)));
+            }
+            add(moves, task);
         }
-        moves.add(new Move.Rapid(Axis.A, first.place().angleDegrees()));
-        moves.add(new Move.Rapid(Axis.X, first.place().x()));
-        moves.add(new Move.SpindleOn(task.cut().rpm()));
-        moves.add(new Move.Dwell(
-                StrictMath.max(LEAST_DWELL_SECONDS, settings.machine().spindle().startSeconds())));
-        addOperations(moves);
-        moves.add(new Move.Rapid(Axis.Z, heights.clear()));
-        moves.add(new Move.SpindleOff());
         moves.add(new Move.End());
         return moves;
     }
 
-    private void addOperations(List<Move> moves) {
-        boolean first = true;
-        for (List<Operation> group : byAngle()) {
+    private String touch(ProgramTask task) {
+        return "Set Z anew: tip on the crown is Z "
+                + Sizes.in(settings.units(), task.heights().crown());
+    }
+
+    private void add(List<Move> moves, ProgramTask task) {
+        Heights heights = task.heights();
+        RotaryForm form = settings.machine().rotary().form();
+        moves.add(new Move.Rapid(Axis.Z, heights.clear()));
+        if (!form.byY()) {
+            moves.add(new Move.Rapid(Axis.Y, 0));
+        }
+        Operation.Place place = task.operations().get(0).place();
+        double takeUp =
+                form.byHand() ? 0 : grid.snapDegrees(settings.machine().rotary().takeUpDegrees());
+        if (takeUp > 0) {
+            moves.add(new Move.Rapid(Axis.A, grid.snapDegrees(place.angleDegrees() - takeUp)));
+        }
+        moves.add(new Move.Rapid(Axis.A, place.angleDegrees()));
+        moves.add(new Move.Rapid(Axis.X, place.x()));
+        moves.add(new Move.SpindleOn(task.cut().rpm()));
+        moves.add(dwell());
+        addOperations(moves, task);
+        moves.add(new Move.Rapid(Axis.Z, heights.clear()));
+        moves.add(new Move.SpindleOff());
+    }
+
+    private Move.Dwell dwell() {
+        return new Move.Dwell(
+                StrictMath.max(LEAST_DWELL_SECONDS, settings.machine().spindle().startSeconds()));
+    }
+
+    private void addOperations(List<Move> moves, ProgramTask task) {
+        boolean start = true;
+        for (List<Operation> group : byAngle(task)) {
             double angle = group.get(0).place().angleDegrees();
             moves.add(new Move.Comment(heading(group) + " at A" + grid.degrees(angle)));
-            if (!first) {
-                moves.add(new Move.Rapid(Axis.A, angle));
+            if (!start) {
+                turn(moves, task, angle);
             }
-            first = false;
-            group.forEach(o -> moves.add(cycle(o)));
+            start = false;
+            group.forEach(o -> moves.add(cycle(task, o)));
+        }
+    }
+
+    /** A hand turns the pipe only while the spindle stands. */
+    private void turn(List<Move> moves, ProgramTask task, double angle) {
+        boolean hand = settings.machine().rotary().form().byHand();
+        if (hand) {
+            moves.add(new Move.SpindleOff());
+            moves.add(dwell());
+        }
+        moves.add(new Move.Rapid(Axis.A, angle));
+        if (hand) {
+            moves.add(new Move.SpindleOn(task.cut().rpm()));
+            moves.add(dwell());
         }
     }
 
@@ -133,7 +175,7 @@ final class ProgramWriter {
                 ", ", group.stream().map(Operation::title).distinct().sorted().toList());
     }
 
-    private Move.Cycle cycle(Operation operation) {
+    private Move.Cycle cycle(ProgramTask task, Operation operation) {
         Heights heights = task.heights();
         double depth = heights.retract() - operation.bottom();
         boolean mark = operation instanceof Operation.Mark;
@@ -147,7 +189,7 @@ final class ProgramWriter {
                 heights.clear());
     }
 
-    private List<List<Operation>> byAngle() {
+    private static List<List<Operation>> byAngle(ProgramTask task) {
         List<List<Operation>> groups = new ArrayList<>();
         double angle = Double.NaN;
         for (Operation operation : task.operations()) {

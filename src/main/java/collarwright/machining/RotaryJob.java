@@ -33,9 +33,11 @@ public final class RotaryJob {
     private final Map<Cutter, Cut> cuts = new LinkedHashMap<>();
     private final List<ProgramFile> programs = new ArrayList<>();
     private final List<SetupSheet> setups = new ArrayList<>();
+    private final ProgramNames names;
 
     private RotaryJob(RotarySettings settings) {
         this.settings = settings;
+        this.names = new ProgramNames(settings.machine());
     }
 
     /**
@@ -53,6 +55,7 @@ public final class RotaryJob {
             return new RotaryPlan(List.of(), List.of(), List.of());
         }
         RotaryJob job = new RotaryJob(settings);
+        job.checkUnits();
         job.checkCutters(runs);
         if (!settings.machine().programmed()) {
             return job.result();
@@ -63,7 +66,7 @@ public final class RotaryJob {
         }
         try {
             sticks.forEach(job::write);
-            job.programs.add(DirectionTest.program(settings, job.longestLead()));
+            job.programs.add(DirectionTest.program(settings, job.longestLead(), job.names));
         } catch (JobException e) {
             job.findings.addAll(e.findings());
         }
@@ -72,6 +75,20 @@ public final class RotaryJob {
 
     /** A pattern's places on a collar with the loads of its sticks. */
     private record Stick(PatternRun run, CollarLayout layout, List<Load> loads) {}
+
+    /** A control that takes Y for a length would convert its degrees as well. */
+    private void checkUnits() {
+        boolean degrees = settings.machine().rotary().form().word() == RotaryForm.Word.Y_DEGREES;
+        if (settings.machine().programmed() && degrees && settings.units() == ProgramUnits.INCH) {
+            findings.add(Finding.stop(
+                    Code.MACHINE_UNABLE,
+                    new Where.Part("machine " + settings.machine().name()),
+                    "programs in millimetres, where a Y word turns the pipe by degrees",
+                    "programs in inches: the control would turn the pipe 25.4 times as far",
+                    "write program-units = \"mm\" in the job",
+                    "or let Y count a length: rotary.form = \"Y-mm\", if the machine does"));
+        }
+    }
 
     private void checkCutters(List<PatternRun> runs) {
         Set<Cutter> cutters = new TreeSet<>(SMALLEST_FIRST);
@@ -135,8 +152,12 @@ public final class RotaryJob {
         for (Load load : stick.loads()) {
             List<ProgramTask> tasks = tasks(stick, load);
             List<SetupSheet.Step> steps = new ArrayList<>();
-            for (int i = 0; i < tasks.size(); i++) {
-                steps.add(write(tasks.get(i), i + 1, tasks.size()));
+            if (settings.machine().post().layout().habits().allInOneFile()) {
+                steps.addAll(write(tasks, 1, 1));
+            } else {
+                for (int i = 0; i < tasks.size(); i++) {
+                    steps.addAll(write(List.of(tasks.get(i)), i + 1, tasks.size()));
+                }
             }
             setups.add(Setups.sheet(settings, tasks.get(0), steps));
         }
@@ -158,29 +179,35 @@ public final class RotaryJob {
                 cutter,
                 Objects.requireNonNull(cuts.get(cutter), "checked before"),
                 Heights.of(settings, cutter),
-                stick.layout().operations(load, cutter, marks));
+                stick.layout().operations(load, cutter, marks),
+                List.copyOf(cuts.keySet()).indexOf(cutter) + 1);
     }
 
-    private SetupSheet.Step write(ProgramTask task, int order, int files) {
-        ProgramWriter writer = new ProgramWriter(settings, task, order, files);
-        ProgramFile cut = writer.cut();
+    private List<SetupSheet.Step> write(List<ProgramTask> tasks, int order, int files) {
+        ProgramWriter writer = new ProgramWriter(settings, tasks, order, files);
+        ProgramFile cut = writer.cut(names);
         programs.add(cut);
-        Optional<ProgramFile> air = writer.air();
+        Optional<ProgramFile> air = writer.air(names);
         air.ifPresent(programs::add);
         if (air.isEmpty()) {
             findings.add(noAirCut(cut, writer.lift()));
         }
-        return new SetupSheet.Step(
-                order,
-                cut.name(),
-                air.map(ProgramFile::name),
-                task.cutter(),
-                task.cut(),
-                task.heights().clear(),
-                task.deepest(),
-                task.heights().crown() - task.deepest(),
-                task.operations().size(),
-                cut.effort());
+        List<SetupSheet.Step> steps = new ArrayList<>();
+        for (ProgramTask task : tasks) {
+            int step = order + steps.size();
+            steps.add(new SetupSheet.Step(
+                    step,
+                    cut.name(),
+                    air.map(ProgramFile::name),
+                    task.cutter(),
+                    task.cut(),
+                    task.heights().clear(),
+                    task.deepest(),
+                    task.heights().crown() - task.deepest(),
+                    task.operations().size(),
+                    writer.effort(task)));
+        }
+        return steps;
     }
 
     private Finding noAirCut(ProgramFile file, double lift) {

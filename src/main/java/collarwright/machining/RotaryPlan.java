@@ -65,7 +65,11 @@ public record RotaryPlan(List<ProgramFile> programs, List<SetupSheet> setups, Li
         ProgramFile.Effort effort = ProgramFile.Effort.NONE;
         for (SetupSheet setup : setups) {
             sticks += setup.load().runs();
-            runs += setup.load().runs() * setup.steps().size();
+            runs += setup.load().runs()
+                    * (int) setup.steps().stream()
+                            .map(SetupSheet.Step::file)
+                            .distinct()
+                            .count();
             effort = effort.plus(setup.inAll());
         }
         return new Summary(sticks, runs, effort);

@@ -8,10 +8,16 @@ import java.util.Optional;
  *
  * @param line line of the text, from 1
  * @param words in the order in which they are written
+ * @param comments the comments of the lines before it that have no words, each joined with its further lines
  */
-record Block(int line, List<Word> words) {
+record Block(int line, List<Word> words, List<String> comments) {
     Block {
         words = List.copyOf(words);
+        comments = List.copyOf(comments);
+    }
+
+    Block(int line, List<Word> words) {
+        this(line, words, List.of());
     }
 
     boolean has(String key) {

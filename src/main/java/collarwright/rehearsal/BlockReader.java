@@ -18,6 +18,8 @@ record BlockReader(List<Block> blocks, List<Fault> faults) {
 
     private static final Pattern WORD = Pattern.compile("([A-Z])([+-]?(?:\\d+\\.?\\d*|\\.\\d+))");
 
+    private static final Pattern COMMENT = Pattern.compile("\\(([^()]*)\\)");
+
     BlockReader {
         blocks = List.copyOf(blocks);
         faults = List.copyOf(faults);
@@ -26,15 +28,33 @@ record BlockReader(List<Block> blocks, List<Fault> faults) {
     static BlockReader read(String text) {
         List<Block> blocks = new ArrayList<>();
         List<Fault> faults = new ArrayList<>();
+        List<String> comments = new ArrayList<>();
         int line = 0;
         for (String raw : text.split("\n", -1)) {
             line++;
             String code = raw.replaceAll("\\([^()]*\\)", " ").replace('\r', ' ').strip();
             if (!code.isEmpty() && !code.equals("%")) {
-                blocks.add(new Block(line, words(code, line, faults)));
+                blocks.add(new Block(line, words(code, line, faults), comments));
+                comments.clear();
+            } else {
+                comment(raw, comments);
             }
         }
         return new BlockReader(blocks, faults);
+    }
+
+    /** A line that begins with two dots goes on with the comment before it. */
+    private static void comment(String raw, List<String> comments) {
+        Matcher matcher = COMMENT.matcher(raw.strip());
+        if (!matcher.matches()) {
+            return;
+        }
+        String text = matcher.group(1);
+        if (text.startsWith(".. ") && !comments.isEmpty()) {
+            comments.add(comments.remove(comments.size() - 1) + text.substring(2));
+        } else {
+            comments.add(text);
+        }
     }
 
     private static List<Word> words(String code, int line, List<Fault> faults) {

@@ -71,8 +71,8 @@ final class Canned {
                 : !sticky.containsKey('R') ? "R" : pecks && sticky.getOrDefault('Q', 0.0) <= 0 ? "Q above 0" : "";
         if (!missing.isEmpty()) {
             machine.fault(block, motion + " with " + missing, "none");
-        } else if (block.has("A")) {
-            machine.fault(block, "no turning in a cycle", "A in a block of " + motion);
+        } else if (block.has("A") || (machine.turnsByY() && block.has("Y"))) {
+            machine.fault(block, "no turning in a cycle", "a word that turns in a block of " + motion);
         } else if (times < 1 || times != StrictMath.rint(times) || times > 1000) {
             machine.fault(block, "L of 1 or more, whole", "L " + times);
         } else if (sticky.getOrDefault('P', 0.0) < 0) {

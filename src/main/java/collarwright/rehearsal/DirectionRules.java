@@ -14,8 +14,10 @@ final class DirectionRules {
         for (Event event : proof.events()) {
             if (event instanceof Event.Stroke s) {
                 done.add(step(proof, s, faults));
-            } else if (event instanceof Event.Stop) {
-                done.add("stop");
+            } else if (event instanceof Event.Stop stop) {
+                if (StopNote.read(stop.comments()).isEmpty()) {
+                    done.add("stop");
+                }
             } else if (!(event instanceof Event.End)) {
                 faults.add(new Fault(event.line(), "a test that moves Z and A only", "spindle or dwell"));
             }
@@ -40,6 +42,7 @@ final class DirectionRules {
             return "Z";
         }
         double a = stroke.to().a();
-        return a == 0 ? "A0" : a == 30 ? "A30" : proof.degrees(a);
+        double slack = proof.angleToleranceDegrees();
+        return StrictMath.abs(a) <= slack ? "A0" : StrictMath.abs(a - 30) <= slack ? "A30" : proof.degrees(a);
     }
 }

@@ -1,5 +1,7 @@
 package collarwright.rehearsal;
 
+import java.util.List;
+
 /** What the machine did at a line of the program. */
 sealed interface Event {
 
@@ -7,15 +9,16 @@ sealed interface Event {
     int line();
 
     /**
-     * A straight move.
+     * A move.
      *
      * @param block its words
      * @param kind rapid, feed, or a part of a cycle
      * @param from where from
      * @param to where to
      * @param drive spindle and feed at that time
+     * @param path how it goes from the one to the other
      */
-    record Stroke(Block block, Kind kind, Pose from, Pose to, Drive drive) implements Event {
+    record Stroke(Block block, Kind kind, Pose from, Pose to, Drive drive, Swept path) implements Event {
         @Override
         public int line() {
             return block.line();
@@ -35,7 +38,12 @@ sealed interface Event {
         }
 
         boolean travels() {
-            return changes(from.x(), to.x()) || changes(from.y(), to.y());
+            return path instanceof Swept.Arc || changes(from.x(), to.x()) || changes(from.y(), to.y());
+        }
+
+        /** How far it reaches along X, Y and Z on its way; an axis that is unknown at the start counts from its end. */
+        Swept.Reach reach() {
+            return path.reach(from, to);
         }
 
         private static boolean changes(double from, double to) {
@@ -52,17 +60,20 @@ sealed interface Event {
         RAPID,
         FEED,
         CYCLE_RAPID,
-        CYCLE_FEED
+        CYCLE_FEED,
+        /** A hand turns the pipe. */
+        HAND
     }
 
     /**
      * Spindle and feed.
      *
-     * @param feedMmPerMin feed, 0 if none was stated
+     * @param feedMmPerMin feed along the path of X, Y and Z, 0 if none was stated or none of them moves
      * @param rpm speed, 0 if none was stated
      * @param feedStated whether the block itself states its feed
+     * @param seconds how long the block takes at that feed, acceleration not counted; 0 for a rapid
      */
-    record Drive(double feedMmPerMin, double rpm, boolean feedStated) {}
+    record Drive(double feedMmPerMin, double rpm, boolean feedStated, double seconds) {}
 
     /** A dwell. */
     record Dwell(int line, double p) implements Event {}
@@ -70,8 +81,22 @@ sealed interface Event {
     /** The spindle starts or stops. */
     record Spindle(int line, boolean on, double rpm) implements Event {}
 
-    /** The program waits for the operator. */
-    record Stop(int line) implements Event {}
+    /**
+     * The program waits for the operator.
+     *
+     * @param comments what it tells him
+     */
+    record Stop(int line, List<String> comments) implements Event {
+        public Stop {
+            comments = List.copyOf(comments);
+        }
+    }
+
+    /** A cutter comes into the spindle, which stops. */
+    record Tool(int line, int number) implements Event {}
+
+    /** The control adds a cutter's length from its table; 0 for none. */
+    record Offset(int line, int number) implements Event {}
 
     /** The program ends. */
     record End(int line) implements Event {}

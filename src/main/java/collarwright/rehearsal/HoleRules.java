@@ -118,6 +118,10 @@ final class HoleRules {
 
     /** Chips come out: between two cuts the tool goes up out of the pipe. */
     private void retracts(DrilledHole hole, double crown) {
+        boolean chipBreak = proof.machine().post().layout().habits().chipBreak();
+        if (chipBreak && hole.cuts().stream().allMatch(s -> s.block().has("G73"))) {
+            return; // chips are broken, not brought out
+        }
         List<Event.Stroke> strokes = hole.strokes();
         List<Event.Stroke> cuts = hole.cuts();
         for (int i = 1; i < cuts.size(); i++) {

@@ -38,9 +38,12 @@ final class MotionRules {
             note(order, 'A', s.from().a(), s.to().a());
             note(order, 'X', s.from().x(), s.to().x());
         }
-        if (!order.toString().equals("ZYAX")) {
+        boolean byY = proof.machine().rotary().form().byY();
+        if (!order.toString().equals(byY ? "ZAX" : "ZYAX")) {
             int line = proof.strokes().isEmpty() ? 1 : proof.strokes().get(0).line();
-            fault(line, "first motions Z, Y, A, X in this order", order.isEmpty() ? "none" : order.toString());
+            String expected =
+                    byY ? "first motions Z, the pipe, X in this order" : "first motions Z, Y, A, X in this order";
+            fault(line, expected, order.isEmpty() ? "none" : order.toString());
         }
         proof.strokes().stream()
                 .findFirst()
@@ -56,7 +59,7 @@ final class MotionRules {
     }
 
     private void oneAxis(Event.Stroke stroke) {
-        if (stroke.cycle()) {
+        if (stroke.cycle() || stroke.kind() == Event.Kind.HAND) {
             return;
         }
         long axes = stroke.block().words().stream()
@@ -133,7 +136,9 @@ final class MotionRules {
     private void turns() {
         List<Event.Stroke> turns =
                 proof.strokes().stream().filter(Event.Stroke::turns).toList();
-        double takeUp = proof.machine().rotary().takeUpDegrees();
+        double takeUp = proof.machine().rotary().form().byHand()
+                ? 0
+                : proof.machine().rotary().takeUpDegrees();
         double slack = 2 * proof.angleToleranceDegrees();
         double last = Double.NaN;
         for (int i = 0; i < turns.size(); i++) {

@@ -11,10 +11,15 @@ import collarwright.machining.ProgramFile;
 import collarwright.machining.RotaryPlan;
 import collarwright.machining.RotarySettings;
 import collarwright.machining.SetupSheet;
+import collarwright.tooling.Cutter;
 import collarwright.tooling.Hole;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 
 /** Holds all programs of a plan together against the patterns: no hole and no dimple left out or made twice, every stick long enough. */
 final class PlanRules {
@@ -31,6 +36,7 @@ final class PlanRules {
     static List<Finding> check(RotaryPlan plan, RotarySettings settings, List<PatternRun> runs) {
         PlanRules rules = new PlanRules(plan, settings);
         runs.forEach(rules::pattern);
+        rules.names();
         return rules.findings;
     }
 
@@ -55,6 +61,51 @@ final class PlanRules {
             holes(run, s.load());
             dimples(run, s.load());
         });
+    }
+
+    /** No two programs overwrite each other, in a folder or in a control, and a cutter's number means one cutter. */
+    private void names() {
+        distinct(
+                "file names",
+                plan.programs().stream()
+                        .map(f -> f.name().toLowerCase(Locale.ROOT))
+                        .toList());
+        if (settings.machine().post().layout().habits().programNumber() > 0) {
+            distinct(
+                    "program numbers",
+                    plan.programs().stream().map(PlanRules::programNumber).toList());
+        }
+        Map<Integer, Cutter> cutters = new HashMap<>();
+        for (ProgramFile file : plan.programs()) {
+            for (ProgramFile view : file.byTask()) {
+                view.task()
+                        .filter(t -> settings.machine().post().layout().habits().allInOneFile())
+                        .ifPresent(t -> {
+                            Cutter before = cutters.putIfAbsent(t.tool(), t.cutter());
+                            if (before != null && !before.equals(t.cutter())) {
+                                fault(
+                                        "program " + file.name(),
+                                        "cutter " + t.tool() + " always " + before.id(),
+                                        t.cutter().id());
+                            }
+                        });
+            }
+        }
+    }
+
+    private void distinct(String things, List<String> names) {
+        int different = new HashSet<>(names).size();
+        if (different < names.size()) {
+            fault("all programs", names.size() + " different " + things, different + " different ones");
+        }
+    }
+
+    private static String programNumber(ProgramFile file) {
+        return BlockReader.read(file.text()).blocks().stream()
+                .findFirst()
+                .flatMap(b -> b.value('O'))
+                .map(String::valueOf)
+                .orElse("none");
     }
 
     private void stick(PatternRun run, Load load) {
@@ -112,25 +163,37 @@ final class PlanRules {
     private List<Made> made(PatternRun run, Load load, boolean marks) {
         List<Made> made = new ArrayList<>();
         for (ProgramFile file : plan.programs()) {
-            boolean ours = file.purpose() == ProgramFile.Purpose.CUT
-                    && file.task()
-                            .filter(t -> t.marks() == marks
-                                    && t.pattern().equals(run.pattern().id())
-                                    && t.load().equals(load))
-                            .isPresent();
-            if (ours) {
-                double diameter = file.task().orElseThrow().cutter().asDrilled().nominal();
-                BlockReader reader = BlockReader.read(file.text());
-                List<Event> events =
-                        Interpreter.run(reader.blocks(), Pose.UNKNOWN).events();
-                Proof proof = new Proof(file, settings, reader.blocks(), events);
-                boolean positive = settings.machine().rotary().positive();
-                DrilledHole.from(proof)
-                        .forEach(h -> made.add(
-                                new Made(file.name(), h.at().x(), Wrap.drilled(h.at().a(), positive), diameter)));
+            if (file.purpose() != ProgramFile.Purpose.CUT
+                    || file.byTask().stream().noneMatch(f -> ours(f, run, load, marks))) {
+                continue;
+            }
+            BlockReader reader = BlockReader.read(file.text());
+            List<Event> events = Interpreter.run(reader.blocks(), Pose.UNKNOWN, Interpreter.Dialect.of(settings))
+                    .events();
+            for (Section section :
+                    Section.of(file, events, settings.machine().rotary().form().byY())) {
+                if (ours(section.file(), run, load, marks)) {
+                    made(new Proof(section.file(), settings, reader.blocks(), section.events()), made);
+                }
             }
         }
         return made;
+    }
+
+    private void made(Proof proof, List<Made> made) {
+        double diameter = proof.file().task().orElseThrow().cutter().asDrilled().nominal();
+        boolean positive = settings.machine().rotary().positive();
+        DrilledHole.from(proof)
+                .forEach(h -> made.add(
+                        new Made(proof.file().name(), h.at().x(), Wrap.drilled(h.at().a(), positive), diameter)));
+    }
+
+    private static boolean ours(ProgramFile file, PatternRun run, Load load, boolean marks) {
+        return file.task()
+                .filter(t -> t.marks() == marks
+                        && t.pattern().equals(run.pattern().id())
+                        && t.load().equals(load))
+                .isPresent();
     }
 
     private long count(List<Made> made, Place place) {
@@ -140,7 +203,7 @@ final class PlanRules {
         double x = middle + place.height() * top.x();
         double slack = settings.grid().step();
         double slackDegrees =
-                1.5 * StrictMath.pow(10, -settings.machine().post().angleDecimals());
+                1.5 * new Proof(plan.programs().get(0), settings, List.of(), List.of()).angleStepDegrees();
         return made.stream()
                 .filter(m -> StrictMath.abs(m.x() - x) <= slack)
                 .filter(m -> m.diameter() == place.diameter())
@@ -159,9 +222,13 @@ final class PlanRules {
     }
 
     private void fault(PatternRun run, String expected, String found) {
+        fault("pattern " + run.pattern().id(), expected, found);
+    }
+
+    private void fault(String where, String expected, String found) {
         findings.add(Finding.stop(
                 Code.REHEARSAL_FAILED,
-                new Where.Part("pattern " + run.pattern().id()),
+                new Where.Part(where),
                 expected,
                 found,
                 "do not run these programs: together they do not make the pattern",

@@ -3,6 +3,7 @@ package collarwright.rehearsal;
 import collarwright.machining.Machine;
 import collarwright.machining.ProgramFile;
 import collarwright.machining.ProgramUnits;
+import collarwright.machining.RotaryForm;
 import collarwright.machining.RotarySettings;
 import collarwright.units.Decimals;
 import java.util.List;
@@ -31,7 +32,16 @@ record Proof(ProgramFile file, RotarySettings settings, List<Block> blocks, List
     }
 
     double angleToleranceDegrees() {
-        return 0.5 * StrictMath.pow(10, -machine().post().angleDecimals()) + 1e-9;
+        return 0.5 * angleStepDegrees() + 1e-9;
+    }
+
+    /** A step of the angle, and of the arc where a Y word counts one. */
+    double angleStepDegrees() {
+        double step = StrictMath.pow(10, -machine().post().angleDecimals());
+        if (machine().rotary().form().word() != RotaryForm.Word.Y_MM) {
+            return step;
+        }
+        return step + 360 * 2 * tolerance() / TurnWord.of(settings).perTurn();
     }
 
     /** The highest that the pipe can stand. */

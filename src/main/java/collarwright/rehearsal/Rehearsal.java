@@ -63,20 +63,32 @@ public final class Rehearsal {
                 new ArrayList<>(TextRules.check(file.text(), settings.machine().post()));
         BlockReader reader = BlockReader.read(file.text());
         faults.addAll(reader.faults());
-        Interpreter.Run run = Interpreter.run(reader.blocks(), Pose.UNKNOWN);
+        Interpreter.Run run = Interpreter.run(reader.blocks(), Pose.UNKNOWN, Interpreter.Dialect.of(settings));
         faults.addAll(run.faults());
         Proof proof = new Proof(file, settings, reader.blocks(), run.events());
         faults.addAll(WordRules.check(proof));
         if (file.purpose() == ProgramFile.Purpose.DIRECTION_TEST) {
             faults.addAll(DirectionRules.check(proof));
-        } else {
-            faults.addAll(SpindleRules.check(proof));
-            faults.addAll(MotionRules.check(proof));
-            file.task().ifPresent(t -> {
-                faults.addAll(HoleRules.check(proof, t));
-                faults.addAll(PipeRules.check(proof, t));
-            });
+            return faults;
         }
+        faults.addAll(HandRules.check(proof));
+        for (Section section : Section.of(
+                file, run.events(), settings.machine().rotary().form().byY())) {
+            faults.addAll(section(section, proof));
+        }
+        return faults;
+    }
+
+    private static List<Fault> section(Section section, Proof whole) {
+        Proof proof = new Proof(section.file(), whole.settings(), whole.blocks(), section.events());
+        List<Fault> faults =
+                new ArrayList<>(section.cutter(whole.machine().post().layout().habits()));
+        faults.addAll(SpindleRules.check(proof));
+        faults.addAll(MotionRules.check(proof));
+        section.file().task().ifPresent(t -> {
+            faults.addAll(HoleRules.check(proof, t));
+            faults.addAll(PipeRules.check(proof, t));
+        });
         return faults;
     }
 

@@ -23,6 +23,9 @@ final class SpindleRules {
                 if (on) {
                     speed(proof, spindle, faults);
                 }
+            } else if (event instanceof Event.Tool) {
+                on = false;
+                waited = false;
             } else if (event instanceof Event.Dwell dwell) {
                 waited = waited || seconds(proof, dwell) >= leastDwell(proof);
             } else if (event instanceof Event.Stroke stroke && stroke.feed()) {
@@ -58,12 +61,12 @@ final class SpindleRules {
         return Decimals.trimmed(rpm, 1) + " rpm";
     }
 
-    private static double seconds(Proof proof, Event.Dwell dwell) {
+    static double seconds(Proof proof, Event.Dwell dwell) {
         return proof.machine().post().layout().dwellMilliseconds() ? dwell.p() / 1000 : dwell.p();
     }
 
     /** Printed with two decimals of seconds. */
-    private static double leastDwell(Proof proof) {
+    static double leastDwell(Proof proof) {
         return StrictMath.max(0.01, proof.machine().spindle().startSeconds() - 0.0051);
     }
 }

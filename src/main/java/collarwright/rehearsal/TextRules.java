@@ -39,6 +39,10 @@ final class TextRules {
             fault(lines.length, "a line end after the last line", "none");
         }
         int count = lines[lines.length - 1].isEmpty() ? lines.length - 1 : lines.length;
+        int program = post.layout().percent() ? 1 : 0;
+        if (post.layout().habits().programNumber() > 0 && !(program < count && lines[program].startsWith("O"))) {
+            fault(program + 1, "an O number of four digits on the first line of words", "none");
+        }
         for (int i = 0; i < count; i++) {
             boolean edge = i == 0 || i == count - 1;
             line(i + 1, withoutReturn(i + 1, lines[i]), edge);
@@ -107,13 +111,23 @@ final class TextRules {
             first = false;
         }
         int step = post.layout().numberStep();
-        if (step > 0 && code.charAt(0) != 'N') {
+        boolean program = code.charAt(0) == 'O';
+        if (program
+                        != (number == (post.layout().percent() ? 2 : 1)
+                                && post.layout().habits().programNumber() > 0)
+                || (program && !code.matches("O\\d{4}"))) {
+            fault(
+                    number,
+                    "an O number of four digits alone on the first line of words, where the profile has one",
+                    code);
+        }
+        if (step > 0 && code.charAt(0) != 'N' && !program) {
             fault(number, "an N number at the front", code);
         }
     }
 
     private void number(int line, char letter, String number, boolean first) {
-        if ("XYZAFPRQ".indexOf(letter) >= 0) {
+        if ("XYZAFPRQIJ".indexOf(letter) >= 0) {
             if (!REAL.matcher(number).matches()) {
                 fault(line, letter + " with a digit before and after a point", letter + number);
             } else if (MINUS_ZERO.matcher(number).matches()) {

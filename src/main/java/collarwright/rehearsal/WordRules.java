@@ -13,17 +13,19 @@ final class WordRules {
 
     private final Machine.Post post;
     private final ProgramUnits units;
+    private final boolean byY;
     private final List<Fault> faults = new ArrayList<>();
     private boolean cycleActive;
 
-    private WordRules(Machine.Post post, ProgramUnits units) {
-        this.post = post;
-        this.units = units;
+    private WordRules(Proof proof) {
+        this.post = proof.machine().post();
+        this.units = proof.settings().units();
+        this.byY = proof.machine().rotary().form().byY();
     }
 
     static List<Fault> check(Proof proof) {
-        WordRules rules = new WordRules(proof.machine().post(), proof.settings().units());
-        rules.preamble(proof.blocks());
+        WordRules rules = new WordRules(proof);
+        rules.preamble(proof.blocks().stream().filter(b -> !b.has("O")).toList());
         proof.blocks().forEach(rules::block);
         rules.end(proof.blocks());
         return List.copyOf(rules.faults);
@@ -69,14 +71,14 @@ final class WordRules {
     private void cycle(Block block) {
         cycleActive = true;
         for (String word : List.of("X", "Y", "Z", "R", "F", "G98")) {
-            if (!block.has(word)) {
+            if (!block.has(word) && !(byY && word.equals("Y"))) {
                 fault(block, "a cycle with all its words: " + word, text(block));
             }
         }
         if (block.hasAny("G83", "G73") && !block.has("Q")) {
             fault(block, "a cycle with all its words: Q", text(block));
         }
-        if (block.has("A")) {
+        if (block.has("A") || (byY && block.has("Y"))) {
             fault(block, "no turning in a cycle", text(block));
         }
     }
@@ -84,7 +86,8 @@ final class WordRules {
     private void allowed(Block block) {
         Set<String> words = post.words();
         for (Word word : block.words()) {
-            boolean number = word.letter() == 'N' && post.layout().numberStep() > 0;
+            boolean number = (word.letter() == 'N' && post.layout().numberStep() > 0)
+                    || (word.letter() == 'O' && post.layout().habits().programNumber() > 0);
             if (!number && !words.contains(word.key())) {
                 fault(block, "only words that the profile allows", word.toString());
             }

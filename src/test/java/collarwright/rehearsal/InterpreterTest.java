@@ -151,8 +151,8 @@ class InterpreterTest {
         S0 M3                                | S with a speed
         G4                                   | G4 with P
         G4 P-1.0                             | G4 with P
-        G2 X1.0 F1.0                         | a word that is known
-        M6                                   | a word that is known
+        G2 X1.0 F1.0                         | an arc with X or Y
+        M8                                   | a word that is known
         G0 X1.0 R1.0                         | R, Q, L and P only
         G0 X1.0 P1.0                         | R, Q, L and P only
         F1.0 G81 X1.0 R1.0                   | G81 with Z

@@ -1,0 +1,69 @@
+package collarwright.rehearsal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** What a program tells its operator to do at a stop (M0), read from the comments right in front of it. */
+sealed interface StopNote {
+
+    /**
+     * Turns the pipe by hand.
+     *
+     * @param degrees where to, from the 0° line
+     */
+    record Turn(double degrees) implements StopNote {}
+
+    /**
+     * Starts the spindle by hand.
+     *
+     * @param rpm how fast
+     */
+    record SpindleOn(double rpm) implements StopNote {}
+
+    /** Stops the spindle by hand. */
+    record SpindleOff() implements StopNote {}
+
+    /**
+     * Changes the cutter by hand.
+     *
+     * @param number the cutter's number in the job
+     */
+    record Cutter(int number) implements StopNote {}
+
+    /** The one form of each. */
+    Pattern TURN = Pattern.compile("TURN TO (\\d+\\.\\d+) DEG");
+
+    /** See {@link #TURN}. */
+    Pattern START = Pattern.compile("Set the spindle to (\\d+) rpm, start it, then go on");
+
+    /** See {@link #TURN}. */
+    Pattern CUTTER = Pattern.compile("CUTTER (\\d+), .*");
+
+    /** The notes of one stop in the order in which they stand. */
+    static List<StopNote> read(List<String> comments) {
+        List<StopNote> notes = new ArrayList<>();
+        for (String comment : comments) {
+            one(comment).ifPresent(notes::add);
+        }
+        return notes;
+    }
+
+    private static Optional<StopNote> one(String comment) {
+        Matcher turn = TURN.matcher(comment);
+        if (turn.matches()) {
+            return Optional.of(new Turn(Double.parseDouble(turn.group(1))));
+        }
+        Matcher start = START.matcher(comment);
+        if (start.matches()) {
+            return Optional.of(new SpindleOn(Double.parseDouble(start.group(1))));
+        }
+        Matcher cutter = CUTTER.matcher(comment);
+        if (cutter.matches() && cutter.group(1).length() < 6) {
+            return Optional.of(new Cutter(Integer.parseInt(cutter.group(1))));
+        }
+        return comment.equals("Stop the spindle") ? Optional.of(new SpindleOff()) : Optional.empty();
+    }
+}
