@@ -84,11 +84,13 @@ final class Revisions {
         StringBuilder text = new StringBuilder(whole.getClass().getSimpleName()).append('(');
         for (RecordComponent component : whole.getClass().getRecordComponents()) {
             String name = component.getName();
-            // Printed as usual, or no trial piece, is as good as nothing said: such jobs keep the revision they had
+            // Printed or run as usual, or no trial piece, is as good as nothing said: such jobs keep the revision they
+            // had
             // before there was a choice.
             Object value = read(whole, component);
-            boolean unsaid =
-                    value.equals(SheetSettings.USUAL) || (LATER.contains(name) && value.equals(Optional.empty()));
+            boolean unsaid = value.equals(SheetSettings.USUAL)
+                    || value.equals(Shop.Batch.USUAL)
+                    || (LATER.contains(name) && value.equals(Optional.empty()));
             if (!name.equals("source") && !name.equals("revision") && !unsaid) {
                 text.append(name).append('=').append(canonical(value)).append(';');
             }

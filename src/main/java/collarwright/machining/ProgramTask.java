@@ -6,21 +6,19 @@ import java.util.List;
 /**
  * What one program does with one cutter to one stick.
  *
- * @param pattern the pattern's id
  * @param load how the stick is laid out
  * @param cutter the one cutter of the program
  * @param cut how it turns and feeds
  * @param heights crown, R plane and clear height
  * @param operations in the order in which they are done: A rising, X to and fro
  */
-public record ProgramTask(
-        String pattern, Load load, Cutter cutter, Cut cut, Heights heights, List<Operation> operations) {
+public record ProgramTask(Load load, Cutter cutter, Cut cut, Heights heights, List<Operation> operations) {
     /** Checks that there is something to do, with this cutter. */
     public ProgramTask {
         operations = List.copyOf(operations);
         if (operations.isEmpty()
                 || operations.stream().anyMatch(o -> !o.cutter().equals(cutter))) {
-            throw new IllegalArgumentException(pattern + ": one program, one cutter, one hole or more");
+            throw new IllegalArgumentException(load.id() + ": one program, one cutter, one hole or more");
         }
     }
 

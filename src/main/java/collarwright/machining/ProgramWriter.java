@@ -78,10 +78,9 @@ final class ProgramWriter {
     }
 
     private String name(ProgramFile.Purpose purpose) {
-        String load = task.load().number() > 1 ? "-rest" : "";
         String what = task.marks() ? "mark" : safe(task.cutter().id());
         String air = purpose == ProgramFile.Purpose.AIR_CUT ? "-air" : "";
-        String front = safe(task.pattern()) + load + "-" + order + "-";
+        String front = safe(task.load().id()) + "-" + order + "-";
         String end = air + "." + settings.machine().post().extension();
         int room = StrictMath.max(1, 40 - front.length() - end.length());
         return front + (what.length() > room ? what.substring(0, room) : what) + end;
@@ -128,9 +127,15 @@ final class ProgramWriter {
         }
     }
 
-    private static String heading(List<Operation> group) {
+    private String heading(List<Operation> group) {
         return String.join(
-                ", ", group.stream().map(Operation::title).distinct().sorted().toList());
+                ", ", group.stream().map(this::title).distinct().sorted().toList());
+    }
+
+    /** What is done, with its pattern where the stick holds several. */
+    private String title(Operation operation) {
+        String pattern = task.load().pattern(operation.place().collar());
+        return (task.load().mixed() ? pattern + " " : "") + operation.title();
     }
 
     private Move.Cycle cycle(Operation operation) {

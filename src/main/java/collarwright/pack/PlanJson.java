@@ -2,6 +2,7 @@ package collarwright.pack;
 
 import collarwright.dome.Dome;
 import collarwright.job.Job;
+import collarwright.machining.RotaryPlan;
 import collarwright.plan.DomeMeasures;
 import collarwright.plan.FrameCounts;
 import collarwright.plan.OrderTotals;
@@ -40,6 +41,18 @@ public final class PlanJson {
      * @return the file's bytes
      */
     public static byte[] write(Plan plan, List<ProgramEntry> programs) {
+        return write(plan, programs, new RotaryPlan(List.of(), List.of(), List.of()));
+    }
+
+    /**
+     * Writes a plan with the sticks of its programs.
+     *
+     * @param plan the plan; one that a finding stops is written as far as it goes
+     * @param programs the pack's programs in their order; empty for a press
+     * @param rotary the same programs with their sticks
+     * @return the file's bytes
+     */
+    public static byte[] write(Plan plan, List<ProgramEntry> programs, RotaryPlan rotary) {
         return JsonOut.text(out -> {
             out.whole("format", FORMAT);
             job(out, plan.job());
@@ -53,6 +66,7 @@ public final class PlanJson {
             }
             new BinsJson(out).write(plan);
             out.rows("stock", StockNeed.of(plan), need -> stock(out, need));
+            new BatchJson(out, plan, rotary).write();
             out.rows("programs", programs, program -> program(out, program));
             new ChecksJson(out).write(plan);
         });
@@ -130,5 +144,9 @@ public final class PlanJson {
         out.text("machine", program.machine());
         out.number("seconds", program.seconds());
         out.texts("tools", program.tools());
+        if (program.stick().isPresent()) {
+            out.text("stick", program.stick().get());
+            out.whole("runs", program.runs());
+        }
     }
 }

@@ -1,6 +1,7 @@
 package collarwright.paper;
 
 import collarwright.machining.SetupSheet;
+import collarwright.machining.StickCount;
 import collarwright.plan.Plan;
 import java.util.List;
 
@@ -9,12 +10,24 @@ import java.util.List;
  *
  * @param plan the plan
  * @param setups setup sheets of the machine's programs; empty for a press
+ * @param count sticks and layouts beside the least possible
  * @param files every file of the pack, in the order in which they are listed
  */
-public record Paperwork(Plan plan, List<SetupSheet> setups, List<PackFile> files) {
+public record Paperwork(Plan plan, List<SetupSheet> setups, StickCount count, List<PackFile> files) {
     /** Keeps the lists. */
     public Paperwork {
         setups = List.copyOf(setups);
         files = List.copyOf(files);
+    }
+
+    /**
+     * Papers of which nobody counts the sticks.
+     *
+     * @param plan the plan
+     * @param setups setup sheets of the machine's programs; empty for a press
+     * @param files every file of the pack
+     */
+    public Paperwork(Plan plan, List<SetupSheet> setups, List<PackFile> files) {
+        this(plan, setups, StickCount.NONE, files);
     }
 }
