@@ -89,12 +89,12 @@ class RehearsalTest {
         RotarySettings settings = RotarySamples.metric(false);
         RotaryPlan plan = RotaryJob.plan(settings, SIX);
         List<ProgramFile> fewer = plan.programs().stream()
-                .filter(p -> !p.name().equals("CA-2-HS-44.ngc"))
+                .filter(p -> !p.name().equals("LA-2-HS-44.ngc"))
                 .toList();
 
         assertThat(Rehearsal.rehearse(new RotaryPlan(fewer, plan.setups(), List.of()), settings, SIX))
                 .anySatisfy(f -> assertThat(f.expected()).isEqualTo("collar 1, hole 1 made once"))
-                .anySatisfy(f -> assertThat(f.expected()).isEqualTo("72 holes on stick 1"));
+                .anySatisfy(f -> assertThat(f.expected()).isEqualTo("72 holes on stick LA"));
     }
 
     @Test
