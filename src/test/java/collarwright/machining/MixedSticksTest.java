@@ -165,7 +165,7 @@ class MixedSticksTest {
                 assertThat(x)
                         .isLessThanOrEqualTo(room.settings().machine().travel().maxX());
             }
-            assertThat(load.stickLength()).isLessThanOrEqualTo(1000);
+            assertThat(load.stickLength()).isLessThanOrEqualTo(1200);
         }
         Map<String, Integer> wanted = new HashMap<>();
         order.forEach(r -> wanted.put(r.pattern().id(), r.made()));

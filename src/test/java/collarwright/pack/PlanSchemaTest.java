@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import collarwright.dome.DomeSettings;
 import collarwright.job.Job;
+import collarwright.plan.Production;
 import collarwright.strut.SizeRule;
 import collarwright.testing.DomeJobs;
 import collarwright.testing.ProjectFolder;
@@ -21,6 +22,7 @@ import java.util.HashSet;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
@@ -62,6 +64,10 @@ class PlanSchemaTest {
             ProgramEntry program = new ProgramEntry("machine/CA-HS-44.ngc", "rotary-plain", 61.5, List.of("HS-44"));
             plans.add(JSON.readTree(PlanJson.write(PackJobs.plan(job), List.of(program))));
         }
+        Production sticks = Production.of(PackJobs.onSticks(), List.of());
+        ProgramEntry cut =
+                new ProgramEntry("machine/LA-1-mark.ngc", "mill-plain", 61.5, List.of("MARK-3"), Optional.of("LA"), 3);
+        plans.add(JSON.readTree(PlanJson.write(sticks.plan(), List.of(cut), sticks.rotary())));
         return plans;
     }
 
