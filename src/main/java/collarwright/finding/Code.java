@@ -141,6 +141,8 @@ public enum Code {
     FAR_WALL(Outcome.PLAN),
     /** A move outside the machine's travel. */
     MACHINE_TRAVEL(Outcome.PLAN),
+    /** A cutter that would meet the jaws of the chuck. */
+    CLAMP_ZONE(Outcome.PLAN),
     /** A stick of pipe too short for the chuck and a collar. */
     STICK_TOO_SHORT(Outcome.PLAN),
     /** A machine that cannot do what the job asks. */

@@ -16,6 +16,8 @@ import java.util.stream.Collectors;
 final class Revisions {
 
     /** Choices that came later; a job that does not make them keeps the revision it had before they were there. */
+    private static final Set<Object> USUAL =
+            Set.of(SheetSettings.USUAL, ShopTimes.USUAL, Shop.Batch.USUAL);
     private static final Set<String> LATER = Set.of("mostCutters", "bins");
 
     private Revisions() {}
@@ -84,11 +86,10 @@ final class Revisions {
         StringBuilder text = new StringBuilder(whole.getClass().getSimpleName()).append('(');
         for (RecordComponent component : whole.getClass().getRecordComponents()) {
             String name = component.getName();
-            // Printed as usual, usual times, or no trial piece, is as good as nothing said: such jobs keep the revision
-            // they had before there was a choice.
+            // Printed, run or timed as usual, or no trial piece, is as good as nothing said: such jobs keep the revision they
+            // had before there was a choice.
             Object value = read(whole, component);
-            boolean unsaid = value.equals(SheetSettings.USUAL)
-                    || value.equals(ShopTimes.USUAL)
+            boolean unsaid = USUAL.contains(value)
                     || (LATER.contains(name) && value.equals(Optional.empty()));
             if (!name.equals("source") && !name.equals("revision") && !unsaid) {
                 text.append(name).append('=').append(canonical(value)).append(';');

@@ -4,6 +4,7 @@ import collarwright.finding.Code;
 import collarwright.machining.CuttingData;
 import collarwright.machining.Machine;
 import collarwright.machining.ProgramUnits;
+import collarwright.machining.StickRule;
 import collarwright.stock.Material;
 import collarwright.tooling.SharingLimits;
 import collarwright.units.Angles;
@@ -18,6 +19,8 @@ final class SettingsReader {
 
     /** The most domes of one order. Our choice: beyond it a zero too many is likelier. */
     private static final int MOST_DOMES = 10_000;
+    /** The longest run of pieces that nobody measures. Our choice, no source. */
+    private static final int MOST_CHECK_EVERY = 1000;
     /** Spares where the job does not say, in percent. Our choice, no source. */
     private static final double SPARES_PERCENT = 3;
     /** How far short a hole may come under {@code nearest} where the job does not say, in degrees. Our choice, no source. */
@@ -134,6 +137,7 @@ final class SettingsReader {
         Optional<Machine> machine = Optional.empty();
         ProgramUnits usual = bare.imperial() ? ProgramUnits.INCH : ProgramUnits.MM;
         Optional<ProgramUnits> units = Optional.of(usual);
+        Optional<Shop.Batch> batch = Optional.of(Shop.Batch.USUAL);
         if (table.isPresent()) {
             KeyView machineKey = table.get().key("machine");
             machine = machineKey.present() ? machine(machineKey, profiles) : profiles.machine("press");
@@ -142,6 +146,7 @@ final class SettingsReader {
             words.put("in", ProgramUnits.INCH);
             KeyView unitsKey = table.get().key("program-units");
             units = unitsKey.present() ? unitsKey.word(words) : units;
+            batch = batch(table.get());
             table.get().later("laser", "take it out; templates are printed");
             table.get().later("plasma", "take it out; templates are printed");
         } else {
@@ -149,8 +154,25 @@ final class SettingsReader {
         }
         Optional<CuttingData> cutting = material.flatMap(m -> cutting(m, profiles));
         Optional<ShopTimes> times = TimesReader.read(table);
-        return machine.isPresent() && units.isPresent() && cutting.isPresent() && times.isPresent()
-                ? Optional.of(new Shop(machine.get(), units.get(), cutting.get(), times.get()))
+        return machine.isPresent()
+                        && units.isPresent()
+                        && cutting.isPresent()
+                        && batch.isPresent()
+                        && times.isPresent()
+                ? Optional.of(new Shop(machine.get(), units.get(), cutting.get(), batch.get(), times.get()))
+                : Optional.empty();
+    }
+
+    private static Optional<Shop.Batch> batch(TableView table) {
+        Map<String, StickRule> words = new LinkedHashMap<>();
+        words.put("mixed", StickRule.MIXED);
+        words.put("one-pattern", StickRule.ONE_PATTERN);
+        Shop.Batch usual = Shop.Batch.USUAL;
+        Given<StickRule> sticks = new Given<>(table.key("sticks"), key -> key.word(words), usual.sticks());
+        Given<Integer> checkEvery =
+                new Given<>(table.key("check-every"), key -> key.wholeNumber(1, MOST_CHECK_EVERY), usual.checkEvery());
+        return sticks.good() && checkEvery.good()
+                ? Optional.of(new Shop.Batch(sticks.value(), checkEvery.value()))
                 : Optional.empty();
     }
 

@@ -6,13 +6,11 @@ import collarwright.finding.Where;
 import collarwright.tooling.Cutter;
 import collarwright.tooling.Hole;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.TreeMap;
 import java.util.function.Function;
 
 /**
- * Where the tool goes on one collar, and the same on every collar of a stick.
+ * Where the tool goes on one collar of a pattern.
  *
  * <p>The dimple of the 0° line lies on it between hole 1 and the TOP edge, 5 mm from that edge or half the web if that is
  * less; the TOP dimple lies beside it, 6 mm of arc clockwise from above, as far from the edge. So the pair tells TOP and
@@ -28,16 +26,35 @@ final class CollarLayout {
 
     private final RotarySettings settings;
     private final Indexing indexing;
+    private final String pattern;
+    private final List<Cutter> cutters;
     private final List<Spot> spots = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
 
-    /** A place on a collar, with what is done there. */
-    private record Spot(
-            Cutter cutter, double fromEdge, double angleDegrees, Function<Operation.Place, Operation> operation) {}
+    /**
+     * A place on a collar, with what is done there.
+     *
+     * @param cutter what with
+     * @param fromEdge from the collar's edge at the chuck
+     * @param azimuth clockwise from above TOP
+     * @param exactDegrees the angle that brings it up, in [0, 360), before it is put on the program's grid
+     * @param mark whether it is a dimple
+     * @param operation what is done, once its place on a stick is known
+     */
+    record Spot(
+            Cutter cutter,
+            double fromEdge,
+            double azimuth,
+            double exactDegrees,
+            boolean mark,
+            Function<Operation.Place, Operation> operation) {}
 
     CollarLayout(RotarySettings settings, PatternRun run) {
         this.settings = settings;
         this.indexing = Indexing.of(settings);
+        this.pattern = run.pattern().id();
+        this.cutters =
+                run.pattern().holes().stream().map(Hole::cutter).distinct().toList();
         addMarks(run);
         run.pattern().holes().forEach(this::addHole);
     }
@@ -47,40 +64,21 @@ final class CollarLayout {
     }
 
     /** How far from its edge at the chuck the tool goes on a collar. */
-    StickPlan.Span span() {
+    StickRoom.Span span() {
         double middle = settings.work().body().width() / 2;
         double least = spots.stream().mapToDouble(Spot::fromEdge).min().orElse(middle);
         double most = spots.stream().mapToDouble(Spot::fromEdge).max().orElse(middle);
-        return new StickPlan.Span(least, most);
+        return new StickRoom.Span(least, most);
     }
 
-    /** Operations of a whole stick with one cutter: A rising, X to and fro. */
-    List<Operation> operations(Load load, Cutter cutter, boolean marks) {
-        TreeMap<Double, List<Operation>> byAngle = new TreeMap<>();
-        for (int collar = 1; collar <= load.collars(); collar++) {
-            for (Spot spot : spots) {
-                Operation operation = spot.operation().apply(place(load, collar, spot));
-                if (operation instanceof Operation.Mark == marks && cutter.equals(spot.cutter())) {
-                    byAngle.computeIfAbsent(spot.angleDegrees(), a -> new ArrayList<>())
-                            .add(operation);
-                }
-            }
-        }
-        List<Operation> all = new ArrayList<>();
-        boolean outward = true;
-        for (List<Operation> group : byAngle.values()) {
-            Comparator<Operation> byX =
-                    Comparator.comparingDouble(o -> o.place().x());
-            group.sort(outward ? byX : byX.reversed());
-            all.addAll(group);
-            outward = !outward;
-        }
-        return all;
+    /** What is done on each collar of this pattern. */
+    List<Spot> spots() {
+        return List.copyOf(spots);
     }
 
-    private Operation.Place place(Load load, int collar, Spot spot) {
-        double x = settings.grid().snap(load.edge(collar) + spot.fromEdge());
-        return new Operation.Place(collar, x, 0, spot.angleDegrees());
+    /** The cutters of its holes. */
+    List<Cutter> cutters() {
+        return cutters;
     }
 
     private void addHole(Hole hole) {
@@ -91,7 +89,7 @@ final class CollarLayout {
         double bottom = settings.grid()
                 .snap(HoleDepth.of(settings.work(), cutter, settings.overtravel())
                         .bottom());
-        add(cutter, hole.height(), hole.azimuth(), p -> new Operation.Drill(p, hole.number(), cutter, bottom));
+        add(cutter, hole.height(), hole.azimuth(), false, p -> new Operation.Drill(p, hole.number(), cutter, bottom));
     }
 
     private void addMarks(PatternRun run) {
@@ -111,8 +109,8 @@ final class CollarLayout {
         double height = half - StrictMath.min(MARK_FROM_EDGE, web / 2);
         double bottom = markBottom(settings);
         double turn = MARK_ARC / settings.work().body().outerRadius();
-        add(cutter, height, 0, p -> new Operation.Mark(p, Operation.Meaning.ZERO_LINE, cutter, bottom));
-        add(cutter, height, turn, p -> new Operation.Mark(p, Operation.Meaning.TOP, cutter, bottom));
+        add(cutter, height, 0, true, p -> new Operation.Mark(p, Operation.Meaning.ZERO_LINE, cutter, bottom));
+        add(cutter, height, turn, true, p -> new Operation.Mark(p, Operation.Meaning.TOP, cutter, bottom));
     }
 
     /** Z of a dimple's point: deep enough to show where the pipe is low, never past half the thinnest wall. */
@@ -123,12 +121,29 @@ final class CollarLayout {
         return settings.grid().snap(work.body().outerRadius() - depth);
     }
 
-    private void add(Cutter cutter, double height, double azimuth, Function<Operation.Place, Operation> operation) {
+    private void add(
+            Cutter cutter,
+            double height,
+            double azimuth,
+            boolean mark,
+            Function<Operation.Place, Operation> operation) {
         double fromEdge = indexing.fromEdge(settings.work().body().width(), height);
-        spots.add(new Spot(
-                cutter,
-                fromEdge,
-                indexing.angleDegrees(azimuth),
-                p -> operation.apply(new Operation.Place(p.collar(), p.x(), azimuth, p.angleDegrees()))));
+        spots.add(new Spot(cutter, fromEdge, azimuth, indexing.exactDegrees(azimuth), mark, operation));
+        clampZone(cutter, fromEdge);
+    }
+
+    /** A cutter over the jaws meets them before it meets the pipe. */
+    private void clampZone(Cutter cutter, double fromEdge) {
+        double side =
+                StickRoom.firstEdge(settings) + fromEdge - cutter.asDrilled().max() / 2;
+        if (side < 0) {
+            findings.add(Finding.stop(
+                    Code.CLAMP_ZONE,
+                    new Where.Part("pattern " + pattern + " / cutter " + cutter.id()),
+                    "the side of the cutter in front of the jaw face, X 0 or more",
+                    "X " + Sizes.both(side) + " on the first collar",
+                    "leave more clearance at the jaws (jaw-clear in the machine's profile)",
+                    "or make the collar wider"));
+        }
     }
 }

@@ -21,9 +21,19 @@ record Indexing(boolean topTowardChuck, boolean positive, Grid grid) {
 
     /** The A word that brings an azimuth under the tool, in [0, 360) and on the grid. */
     double angleDegrees(double azimuth) {
+        return word(exactDegrees(azimuth));
+    }
+
+    /** The same before it is put on the grid, in [0, 360). */
+    double exactDegrees(double azimuth) {
         double turned = topTowardChuck ? Angles.degrees(azimuth) : 360 - Angles.degrees(azimuth);
-        double signed = positive ? turned : 360 - turned;
-        double snapped = grid.snapDegrees(signed) % 360;
+        double signed = (positive ? turned : 360 - turned) % 360;
+        return signed < 0 ? signed + 360 : signed;
+    }
+
+    /** An angle as the nearest A word, in [0, 360). */
+    double word(double angleDegrees) {
+        double snapped = grid.snapDegrees(angleDegrees) % 360;
         return snapped < 0 ? snapped + 360 : snapped;
     }
 

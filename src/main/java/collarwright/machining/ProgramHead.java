@@ -25,7 +25,8 @@ final class ProgramHead {
         }
         lines.add("JOB " + settings.label().title());
         lines.add("REVISION " + settings.label().revision());
-        lines.add("PATTERN " + task.pattern() + ", " + place);
+        lines.add("STICK " + task.load().id() + ", " + place);
+        lines.add("COLLARS " + task.load().laid());
         lines.add("THIS STICK " + count(task.load().collars(), "collar") + "; run it for "
                 + count(task.load().runs(), "stick"));
         lines.addAll(stock());

@@ -43,9 +43,8 @@ final class ProgramNames {
     }
 
     private String longName(ProgramTask task, boolean air, int order, boolean all) {
-        String load = task.load().number() > 1 ? "-rest" : "";
         String what = all ? "all" : task.marks() ? "mark" : safe(task.cutter().id());
-        String front = safe(task.pattern()) + load + "-" + order + "-";
+        String front = safe(task.load().id()) + "-" + order + "-";
         String end = (air ? "-air" : "") + "." + machine.post().extension();
         int room = StrictMath.max(1, LONGEST - front.length() - end.length());
         return front + (what.length() > room ? what.substring(0, room) : what) + end;
@@ -53,7 +52,7 @@ final class ProgramNames {
 
     private String shortName(ProgramTask task, boolean air) {
         String letters =
-                PlainText.ascii(task.pattern()).replaceAll("[^A-Za-z0-9]", "").toUpperCase(Locale.ROOT);
+                PlainText.ascii(task.load().id()).replaceAll("[^A-Za-z0-9]", "").toUpperCase(Locale.ROOT);
         String front = letters.substring(0, StrictMath.min(3, letters.length()));
         String digits = String.valueOf(10_000 + count).substring(1);
         return front + digits + (air ? "A." : "C.") + extension(machine);

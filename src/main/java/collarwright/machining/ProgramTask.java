@@ -6,7 +6,6 @@ import java.util.List;
 /**
  * What one program does with one cutter to one stick.
  *
- * @param pattern the pattern's id
  * @param load how the stick is laid out
  * @param cutter the one cutter of the program
  * @param cut how it turns and feeds
@@ -15,28 +14,27 @@ import java.util.List;
  * @param tool the cutter's number in the job, from 1
  */
 public record ProgramTask(
-        String pattern, Load load, Cutter cutter, Cut cut, Heights heights, List<Operation> operations, int tool) {
+        Load load, Cutter cutter, Cut cut, Heights heights, List<Operation> operations, int tool) {
     /** Checks that there is something to do, with this cutter. */
     public ProgramTask {
         operations = List.copyOf(operations);
         if (operations.isEmpty()
                 || operations.stream().anyMatch(o -> !o.cutter().equals(cutter))) {
-            throw new IllegalArgumentException(pattern + ": one program, one cutter, one hole or more");
+            throw new IllegalArgumentException(load.id() + ": one program, one cutter, one hole or more");
         }
     }
 
     /**
      * A task with the only cutter of its job.
      *
-     * @param pattern the pattern's id
      * @param load how the stick is laid out
      * @param cutter the one cutter of the program
      * @param cut how it turns and feeds
      * @param heights crown, R plane and clear height
      * @param operations in the order in which they are done: A rising, X to and fro
      */
-    public ProgramTask(String pattern, Load load, Cutter cutter, Cut cut, Heights heights, List<Operation> operations) {
-        this(pattern, load, cutter, cut, heights, operations, 1);
+    public ProgramTask(Load load, Cutter cutter, Cut cut, Heights heights, List<Operation> operations) {
+        this(load, cutter, cut, heights, operations, 1);
     }
 
     /**

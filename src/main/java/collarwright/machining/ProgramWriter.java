@@ -147,7 +147,7 @@ final class ProgramWriter {
         boolean start = true;
         for (List<Operation> group : byAngle(task)) {
             double angle = group.get(0).place().angleDegrees();
-            moves.add(new Move.Comment(heading(group) + " at A" + grid.degrees(angle)));
+            moves.add(new Move.Comment(heading(task, group) + " at A" + grid.degrees(angle)));
             if (!start) {
                 turn(moves, task, angle);
             }
@@ -170,9 +170,16 @@ final class ProgramWriter {
         }
     }
 
-    private static String heading(List<Operation> group) {
+    private static String heading(ProgramTask task, List<Operation> group) {
         return String.join(
-                ", ", group.stream().map(Operation::title).distinct().sorted().toList());
+                ", ",
+                group.stream().map(o -> title(task, o)).distinct().sorted().toList());
+    }
+
+    /** What is done, with its pattern where the stick holds several. */
+    private static String title(ProgramTask task, Operation operation) {
+        String pattern = task.load().pattern(operation.place().collar());
+        return (task.load().mixed() ? pattern + " " : "") + operation.title();
     }
 
     private Move.Cycle cycle(ProgramTask task, Operation operation) {

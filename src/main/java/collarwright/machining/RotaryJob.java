@@ -6,7 +6,6 @@ import collarwright.finding.JobException;
 import collarwright.finding.Level;
 import collarwright.finding.Where;
 import collarwright.tooling.Cutter;
-import collarwright.tooling.Hole;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -18,9 +17,9 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * Turns patterns into programs for a machine that turns the pipe, one pattern at a time on sticks of equal collars.
+ * Turns patterns into programs for a machine that turns the pipe, with the collars of an order laid on sticks.
  *
- * <p>Frame: see the package. For each pattern and load: a program that sets the dimples, then one program per cutter,
+ * <p>Frame: see the package. For each layout of a stick: a program that sets the dimples, then one program per cutter,
  * smallest first, each with an air-cut version; at the end one rotary direction test for the machine.
  */
 public final class RotaryJob {
@@ -34,10 +33,25 @@ public final class RotaryJob {
     private final List<ProgramFile> programs = new ArrayList<>();
     private final List<SetupSheet> setups = new ArrayList<>();
     private final ProgramNames names;
+    private final Map<String, CollarLayout> layouts = new LinkedHashMap<>();
+    private SweepOrder order;
+    private StickCount count = StickCount.NONE;
 
     private RotaryJob(RotarySettings settings) {
         this.settings = settings;
         this.names = new ProgramNames(settings.machine());
+        this.order = new SweepOrder(settings, layouts);
+    }
+
+    /**
+     * Plans all programs of a job, patterns mixed on the sticks.
+     *
+     * @param settings machine, pipe, cutting data
+     * @param runs patterns in the order of the job with the collars to make
+     * @return the same as with {@link StickRule#MIXED}
+     */
+    public static RotaryPlan plan(RotarySettings settings, List<PatternRun> runs) {
+        return plan(settings, runs, StickRule.MIXED);
     }
 
     /**
@@ -45,12 +59,13 @@ public final class RotaryJob {
      *
      * @param settings machine, pipe, cutting data
      * @param runs patterns in the order of the job with the collars to make
+     * @param rule whether patterns may lie on one stick
      * @return programs, setups and all findings: stops are SPINDLE_RANGE, PROFILE_WRONG (no cutting data), CUTTER_REACH,
-     *     FAR_WALL, HOLE_TOO_WIDE, WEB_TO_EDGE, STICK_TOO_SHORT, MACHINE_TRAVEL, MACHINE_UNABLE; a press gives no
+     *     FAR_WALL, HOLE_TOO_WIDE, WEB_TO_EDGE, CLAMP_ZONE, STICK_TOO_SHORT, MACHINE_TRAVEL, MACHINE_UNABLE; a press gives no
      *     programs but the findings on its cutters, SPINDLE_RANGE and PROFILE_WRONG among them as warnings; no pattern
      *     gives nothing
      */
-    public static RotaryPlan plan(RotarySettings settings, List<PatternRun> runs) {
+    public static RotaryPlan plan(RotarySettings settings, List<PatternRun> runs, StickRule rule) {
         if (runs.isEmpty()) {
             return new RotaryPlan(List.of(), List.of(), List.of());
         }
@@ -60,21 +75,20 @@ public final class RotaryJob {
         if (!settings.machine().programmed()) {
             return job.result();
         }
-        List<Stick> sticks = runs.stream().map(job::lay).toList();
+        runs.forEach(job::lay);
+        job.order = new SweepOrder(settings, job.layouts);
+        List<Load> loads = job.loads(runs, rule);
         if (job.stopped()) {
             return job.result();
         }
         try {
-            sticks.forEach(job::write);
+            loads.forEach(job::write);
             job.programs.add(DirectionTest.program(settings, job.longestLead(), job.names));
         } catch (JobException e) {
             job.findings.addAll(e.findings());
         }
         return job.result();
     }
-
-    /** A pattern's places on a collar with the loads of its sticks. */
-    private record Stick(PatternRun run, CollarLayout layout, List<Load> loads) {}
 
     /** A control that takes Y for a length would convert its degrees as well. */
     private void checkUnits() {
@@ -140,46 +154,53 @@ public final class RotaryJob {
         }
     }
 
-    private Stick lay(PatternRun run) {
+    private void lay(PatternRun run) {
         CollarLayout layout = new CollarLayout(settings, run);
-        findings.addAll(layout.findings());
-        StickPlan plan = StickPlan.plan(settings, run, layout.span());
-        plan.findings().stream().filter(f -> !findings.contains(f)).forEach(findings::add);
-        return new Stick(run, layout, plan.loads());
+        layouts.put(run.pattern().id(), layout);
+        layout.findings().stream().filter(f -> !findings.contains(f)).forEach(findings::add);
     }
 
-    private void write(Stick stick) {
-        for (Load load : stick.loads()) {
-            List<ProgramTask> tasks = tasks(stick, load);
-            List<SetupSheet.Step> steps = new ArrayList<>();
-            if (settings.machine().post().layout().habits().allInOneFile()) {
-                steps.addAll(write(tasks, 1, 1));
-            } else {
-                for (int i = 0; i < tasks.size(); i++) {
-                    steps.addAll(write(List.of(tasks.get(i)), i + 1, tasks.size()));
-                }
+    private List<Load> loads(List<PatternRun> runs, StickRule rule) {
+        Map<String, StickRoom.Span> spans = new LinkedHashMap<>();
+        layouts.forEach((pattern, layout) -> spans.put(pattern, layout.span()));
+        StickPlan plan = StickPlan.plan(new StickRoom(settings, spans), runs, rule, order::turning);
+        findings.addAll(plan.findings());
+        count = plan.count();
+        return plan.loads();
+    }
+
+    private void write(Load load) {
+        List<ProgramTask> tasks = tasks(load);
+        List<SetupSheet.Step> steps = new ArrayList<>();
+        if (settings.machine().post().layout().habits().allInOneFile()) {
+            steps.addAll(write(tasks, 1, 1));
+        } else {
+            for (int i = 0; i < tasks.size(); i++) {
+                steps.addAll(write(List.of(tasks.get(i)), i + 1, tasks.size()));
             }
-            setups.add(Setups.sheet(settings, tasks.get(0), steps));
         }
+        setups.add(Setups.sheet(settings, tasks.get(0), steps));
     }
 
-    private List<ProgramTask> tasks(Stick stick, Load load) {
+    private List<ProgramTask> tasks(Load load) {
         Set<Cutter> cutters = new TreeSet<>(SMALLEST_FIRST);
-        stick.run().pattern().holes().stream().map(Hole::cutter).forEach(cutters::add);
+        for (Load.Stretch stretch : load.stretches()) {
+            cutters.addAll(Objects.requireNonNull(layouts.get(stretch.pattern()), "laid before")
+                    .cutters());
+        }
         List<ProgramTask> tasks = new ArrayList<>();
-        tasks.add(task(stick, load, settings.mark().cutter(), true));
-        cutters.forEach(c -> tasks.add(task(stick, load, c, false)));
+        tasks.add(task(load, settings.mark().cutter(), true));
+        cutters.forEach(c -> tasks.add(task(load, c, false)));
         return tasks;
     }
 
-    private ProgramTask task(Stick stick, Load load, Cutter cutter, boolean marks) {
+    private ProgramTask task(Load load, Cutter cutter, boolean marks) {
         return new ProgramTask(
-                stick.run().pattern().id(),
                 load,
                 cutter,
                 Objects.requireNonNull(cuts.get(cutter), "checked before"),
                 Heights.of(settings, cutter),
-                stick.layout().operations(load, cutter, marks),
+                order.operations(load, cutter, marks),
                 List.copyOf(cuts.keySet()).indexOf(cutter) + 1);
     }
 
@@ -194,9 +215,8 @@ public final class RotaryJob {
         }
         List<SetupSheet.Step> steps = new ArrayList<>();
         for (ProgramTask task : tasks) {
-            int step = order + steps.size();
             steps.add(new SetupSheet.Step(
-                    step,
+                    order + steps.size(),
                     cut.name(),
                     air.map(ProgramFile::name),
                     task.cutter(),
@@ -204,6 +224,7 @@ public final class RotaryJob {
                     task.heights().clear(),
                     task.deepest(),
                     task.heights().crown() - task.deepest(),
+                    task.heights().clear() - task.cutter().lead() - task.deepest(),
                     task.operations().size(),
                     writer.effort(task)));
         }
@@ -228,6 +249,8 @@ public final class RotaryJob {
     }
 
     private RotaryPlan result() {
-        return stopped() ? new RotaryPlan(List.of(), List.of(), findings) : new RotaryPlan(programs, setups, findings);
+        return stopped()
+                ? new RotaryPlan(List.of(), List.of(), findings)
+                : new RotaryPlan(programs, setups, count, findings);
     }
 }

@@ -9,12 +9,14 @@ import java.util.List;
  *
  * <p>Nothing here has been rehearsed yet.
  *
- * @param programs by pattern, load and order, each followed by its air-cut version; the rotary direction test last;
+ * @param programs by layout and order, each followed by its air-cut version; the rotary direction test last;
  *     empty if any finding stops the work, since half a set of programs cuts metal
- * @param setups one for each pattern and load
+ * @param setups one for each layout of a stick
+ * @param count sticks and layouts beside the least possible
  * @param findings stops, warnings and notes
  */
-public record RotaryPlan(List<ProgramFile> programs, List<SetupSheet> setups, List<Finding> findings) {
+public record RotaryPlan(
+        List<ProgramFile> programs, List<SetupSheet> setups, StickCount count, List<Finding> findings) {
     /** Checks that no program stands beside a stop. */
     public RotaryPlan {
         programs = List.copyOf(programs);
@@ -23,6 +25,17 @@ public record RotaryPlan(List<ProgramFile> programs, List<SetupSheet> setups, Li
         if (findings.stream().anyMatch(f -> f.level() == Level.STOP) && !(programs.isEmpty() && setups.isEmpty())) {
             throw new IllegalArgumentException("no program may stand beside a stop");
         }
+    }
+
+    /**
+     * Puts programs together of which nobody counts the sticks.
+     *
+     * @param programs the programs
+     * @param setups one for each layout
+     * @param findings stops, warnings and notes
+     */
+    public RotaryPlan(List<ProgramFile> programs, List<SetupSheet> setups, List<Finding> findings) {
+        this(programs, setups, StickCount.NONE, findings);
     }
 
     /**

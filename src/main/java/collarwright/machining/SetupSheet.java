@@ -7,16 +7,14 @@ import java.util.Optional;
 /**
  * What the operator has to know to load and run one kind of stick; a traveller prints it.
  *
- * @param pattern the pattern's id
  * @param machine the machine's title
- * @param load collars, runs, stick length and the first collar's place
+ * @param load what lies where, runs, stick length and the first collar's place
  * @param zero where X, Y, Z and A are zero and where TOP faces
  * @param stick the stick's lengths
  * @param steps the files in their order, one cutter each
  * @param notes what else to watch, the rotary direction test by its file name first
  */
-public record SetupSheet(
-        String pattern, String machine, Load load, Zero zero, Stick stick, List<Step> steps, List<String> notes) {
+public record SetupSheet(String machine, Load load, Zero zero, Stick stick, List<Step> steps, List<String> notes) {
     /** Keeps the lists. */
     public SetupSheet {
         steps = List.copyOf(steps);
@@ -58,6 +56,8 @@ public record SetupSheet(
      * @param clear clear height, Z
      * @param bottom deepest Z of the cutter's lowest point
      * @param depth the same below the crown
+     * @param stickOut how far the cutter's lowest point has to stand out of its holder, so that the holder stays above
+     *     jaws and pipe by the clear gap when the hole is deepest
      * @param operations holes or dimples made
      * @param effort running time, turns and travel
      */
@@ -70,6 +70,7 @@ public record SetupSheet(
             double clear,
             double bottom,
             double depth,
+            double stickOut,
             int operations,
             ProgramFile.Effort effort) {}
 

@@ -10,7 +10,6 @@ final class Setups {
 
     static SetupSheet sheet(RotarySettings settings, ProgramTask task, List<SetupSheet.Step> steps) {
         return new SetupSheet(
-                task.pattern(),
                 settings.machine().title(),
                 task.load(),
                 zero(settings),

@@ -1,177 +1,207 @@
 package collarwright.machining;
 
-import collarwright.finding.Code;
 import collarwright.finding.Finding;
-import collarwright.finding.Where;
+import collarwright.units.Ids;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 
 /**
- * Lays equal collars on sticks of pipe so that the fewest sticks are loaded.
+ * Lays the collars of an order on sticks of pipe: fewest sticks, then few layouts, then little turning.
  *
- * <p>A stick from the chuck outward: chuck length, jaw clearance (the first parting cut falls into it), then collars
- * with a parting kerf between them, then the end trim. Full sticks first, then one remainder load if any. However long
- * stick and travel are, no stick gets more than 500 collars. The work does not grow with the order.
+ * <p>The result does not depend on the order in which the patterns come, but for what lies nearest to the chuck and for
+ * the names of the layouts.
  *
- * @param loads full sticks, then the remainder; empty if nothing can be made
+ * @param loads layouts, most runs first; empty if nothing can be made
+ * @param count sticks and layouts beside their bounds
  * @param findings STICK_TOO_SHORT or MACHINE_TRAVEL stops
  */
-public record StickPlan(List<Load> loads, List<Finding> findings) {
-
-    /** Lengths nearer than this count as equal: far below any saw, far above rounding. */
-    private static final double EQUAL = 1e-9;
-
-    /** A stick with more collars would give programs longer than anyone can follow: our choice, no source. */
-    private static final int MOST_COLLARS = 500;
+record StickPlan(List<Load> loads, StickCount count, List<Finding> findings) {
 
     /** Keeps the lists. */
-    public StickPlan {
+    StickPlan {
         loads = List.copyOf(loads);
         findings = List.copyOf(findings);
     }
 
     /**
-     * Where on a collar the tool goes.
+     * Plans the sticks of an order.
      *
-     * @param least smallest distance of a hole or mark from the collar's edge at the chuck
-     * @param most largest such distance
-     */
-    public record Span(double least, double most) {}
-
-    /**
-     * Plans the loads of one pattern.
-     *
-     * @param settings machine and pipe
-     * @param run pattern and count
-     * @param span where on a collar the tool goes
-     * @return the loads, or stop findings: STICK_TOO_SHORT if no stick holds one collar, MACHINE_TRAVEL if the tool
+     * @param room where collars find room, with every pattern of the order
+     * @param runs patterns and counts
+     * @param rule whether patterns may be mixed
+     * @param turning how far a stick with these patterns turns in all of its programs
+     * @return the layouts, or stop findings: STICK_TOO_SHORT if no stick holds one collar, MACHINE_TRAVEL if the tool
      *     cannot reach the first collar along X
      */
-    public static StickPlan plan(RotarySettings settings, PatternRun run, Span span) {
-        return new Layout(settings, span).plan(run);
+    static StickPlan plan(
+            StickRoom room, List<PatternRun> runs, StickRule rule, ToDoubleFunction<Set<String>> turning) {
+        List<Finding> findings = room.faults();
+        if (!findings.isEmpty()) {
+            return new StickPlan(List.of(), StickCount.NONE, findings);
+        }
+        return new Laying(room, runs, turning).plan(rule);
     }
 
-    private record Layout(RotarySettings settings, Span span) {
+    /** Layouts of some patterns. */
+    private record Laid(List<List<String>> places, List<Integer> runs, int leastLayouts) {}
 
-        StickPlan plan(PatternRun run) {
-            List<Finding> findings = faults(run);
-            if (!findings.isEmpty()) {
-                return new StickPlan(List.of(), findings);
-            }
-            int most = sticks().stream().mapToInt(this::capacity).max().orElse(0);
+    private static final class Laying {
+        private final StickRoom room;
+        private final List<PatternRun> runs;
+        private final List<PatternRun> mostFirst;
+        private final ToDoubleFunction<Set<String>> turning;
+        private final Map<Set<String>, Double> turned = new HashMap<>();
+        private final int everyone;
+        private final int furthest;
+
+        Laying(StickRoom room, List<PatternRun> runs, ToDoubleFunction<Set<String>> turning) {
+            this.room = room;
+            this.runs = runs;
+            this.turning = turning;
+            this.mostFirst = runs.stream()
+                    .sorted(Comparator.comparingInt((PatternRun r) -> -r.made())
+                            .thenComparing(r -> r.pattern().id()))
+                    .toList();
+            this.everyone = runs.stream().mapToInt(this::capacity).min().orElseThrow();
+            // A tool place lies within its collar, so that patterns differ by one place at most.
+            this.furthest = StrictMath.min(
+                    everyone + 1, runs.stream().mapToInt(this::capacity).max().orElseThrow());
+        }
+
+        private int capacity(PatternRun run) {
+            return room.capacity(run.pattern().id());
+        }
+
+        StickPlan plan(StickRule rule) {
+            List<Laid> all = rule == StickRule.MIXED
+                    ? List.of(mixed())
+                    : runs.stream().map(r -> uniform(List.of(r), capacity(r))).toList();
             List<Load> loads = new ArrayList<>();
-            if (run.made() >= most) {
-                loads.add(load(1, most, run.made() / most));
+            int leastLayouts = 0;
+            int sticks = 0;
+            for (Laid laid : all) {
+                leastLayouts += laid.leastLayouts();
+                for (int i = 0; i < laid.places().size(); i++) {
+                    loads.add(room.load(
+                            Ids.letters('L', loads.size()),
+                            laid.places().get(i),
+                            laid.runs().get(i)));
+                    sticks += laid.runs().get(i);
+                }
             }
-            if (run.made() % most > 0) {
-                loads.add(load(loads.size() + 1, run.made() % most, 1));
+            int least = StrictMath.toIntExact(leastSticks());
+            return new StickPlan(loads, new StickCount(sticks, least, loads.size(), leastLayouts), List.of());
+        }
+
+        /** Every stick has a place that some patterns cannot take, or none: either all places or those collars run out. */
+        private long leastSticks() {
+            long free = total(r -> capacity(r) > everyone);
+            long total = total(r -> true);
+            return furthest == everyone
+                    ? ceil(total, everyone)
+                    : StrictMath.max(ceil(total, furthest), ceil(StrictMath.max(0, total - free), everyone));
+        }
+
+        private long total(Predicate<PatternRun> which) {
+            return runs.stream().filter(which).mapToLong(PatternRun::made).sum();
+        }
+
+        private static long ceil(long all, int each) {
+            return (all + each - 1) / each;
+        }
+
+        private Laid mixed() {
+            long sticks = leastSticks();
+            long beyond = total(r -> true) - sticks * everyone;
+            if (beyond <= 0) {
+                Laid laid = uniform(mostFirst, everyone);
+                return furthest == everyone ? laid : new Laid(laid.places(), laid.runs(), 1);
             }
-            return new StickPlan(loads, List.of());
+            return withLast(beyond);
         }
 
-        private List<Finding> faults(PatternRun run) {
-            List<Finding> findings = new ArrayList<>();
-            double longest = sticks().stream().mapToDouble(d -> d).max().orElse(0);
-            Where where = new Where.Part("pattern " + run.pattern().id() + " / stick");
-            if (needed(1) > longest + EQUAL) {
-                findings.add(tooShort(longest));
+        /** All patterns reach every place. */
+        private Laid uniform(List<PatternRun> some, int places) {
+            int[] demand = some.stream().mapToInt(PatternRun::made).toArray();
+            FewestLayouts fewest = FewestLayouts.of(demand, places, mix -> turning(some, mix));
+            List<List<String>> laid =
+                    fewest.mixes().stream().map(m -> places(some, m)).toList();
+            return new Laid(laid, fewest.mixes().stream().map(Mix::runs).toList(), fewest.leastLayouts());
+        }
+
+        private double turning(List<PatternRun> some, Mix mix) {
+            Set<String> on = new TreeSet<>(places(some, mix));
+            return turned.computeIfAbsent(on, turning::applyAsDouble);
+        }
+
+        /** In the order of the job, from the chuck. */
+        private List<String> places(List<PatternRun> some, Mix mix) {
+            List<String> places = new ArrayList<>();
+            for (PatternRun run : runs) {
+                int at = some.indexOf(run);
+                for (int i = 0; at >= 0 && i < mix.counts().get(at); i++) {
+                    places.add(run.pattern().id());
+                }
             }
-            Machine.Travel travel = settings.machine().travel();
-            if (firstEdge() + span.least() < travel.minX() || lastX(1) > travel.maxX()) {
-                findings.add(Finding.stop(
-                        Code.MACHINE_TRAVEL,
-                        where,
-                        "X of the first collar between " + Sizes.both(travel.minX()) + " and "
-                                + Sizes.both(travel.maxX()) + ", the travel of "
-                                + settings.machine().name(),
-                        "X " + Sizes.both(firstEdge() + span.least()) + " to " + Sizes.both(lastX(1)),
-                        "take less clearance at the jaws, or move the chuck",
-                        "use a machine with more X travel, or narrower collars"));
+            return places;
+        }
+
+        /** Full sticks, of which some have one more collar at the far end, of a pattern whose tool places allow it. */
+        private Laid withLast(long beyond) {
+            List<PatternRun> rest = new ArrayList<>();
+            List<String> last = new ArrayList<>();
+            List<Long> times = new ArrayList<>();
+            long open = beyond;
+            for (PatternRun run : mostFirst) {
+                long taken = capacity(run) > everyone ? StrictMath.min(open, run.made()) : 0;
+                if (taken > 0) {
+                    last.add(run.pattern().id());
+                    times.add(taken);
+                    open -= taken;
+                }
+                if (taken < run.made()) {
+                    rest.add(new PatternRun(run.pattern(), (int) (run.made() - taken)));
+                }
             }
-            return findings;
-        }
-
-        private Finding tooShort(double longest) {
-            Machine.Rotary rotary = settings.machine().rotary();
-            boolean machine = longest >= rotary.maxStick() - EQUAL;
-            return Finding.stop(
-                    Code.STICK_TOO_SHORT,
-                    new Where.Part("stick"),
-                    "a stick of " + Sizes.both(needed(1)) + " or more: chuck " + Sizes.both(rotary.chuckLength())
-                            + ", jaw clearance " + Sizes.both(firstEdge()) + ", one collar "
-                            + Sizes.both(width()) + ", end trim " + Sizes.both(rotary.endTrim()),
-                    machine
-                            ? "the longest stick that " + settings.machine().name() + " takes: " + Sizes.both(longest)
-                            : "the longest stock length: " + Sizes.both(longest),
-                    machine ? "use a machine that takes longer sticks" : "buy the pipe in longer lengths",
-                    "make the collars narrower, or hold less pipe in the chuck");
-        }
-
-        private Load load(int number, int collars, int runs) {
-            double needed = needed(collars);
-            Optional<Double> from = settings.work().lengths().stream()
-                    .filter(l -> capacity(StrictMath.min(
-                                    l, settings.machine().rotary().maxStick()))
-                            >= collars)
-                    .findFirst();
-            double kerf = settings.machine().rotary().partingKerf();
-            int perLength = from.map(l -> (int) StrictMath.floor((l + kerf + EQUAL) / (needed + kerf)))
-                    .orElse(1);
-            return new Load(number, collars, runs, firstEdge(), pitch(), needed, from, StrictMath.max(1, perLength));
-        }
-
-        /** Lengths that can be put in the machine. */
-        private List<Double> sticks() {
-            double most = settings.machine().rotary().maxStick();
-            List<Double> lengths = settings.work().lengths();
-            return lengths.isEmpty()
-                    ? List.of(most)
-                    : lengths.stream().map(l -> StrictMath.min(l, most)).toList();
-        }
-
-        /** By length and by travel, each a division; a collar more or less where rounding stands at the edge. */
-        private int capacity(double stick) {
-            double byLength = (stick - needed(0)) / pitch();
-            double byTravel = (settings.machine().travel().maxX() - lastX(0)) / pitch();
-            double least = StrictMath.min(byLength, byTravel);
-            int collars = (int) StrictMath.max(0, StrictMath.min(MOST_COLLARS, StrictMath.floor(least)));
-            if (collars > 0 && !fits(collars, stick)) {
-                return collars - 1;
+            Laid full = uniformOf(rest);
+            List<List<String>> places = new ArrayList<>();
+            List<Integer> runsOf = new ArrayList<>();
+            int far = 0;
+            for (int i = 0; i < full.places().size(); i++) {
+                long left = full.runs().get(i);
+                while (left > 0) {
+                    boolean more = far < last.size();
+                    long run = more ? StrictMath.min(left, times.get(far)) : left;
+                    List<String> stick = new ArrayList<>(full.places().get(i));
+                    if (more) {
+                        stick.add(last.get(far));
+                        times.set(far, times.get(far) - run);
+                        far += times.get(far) == 0 ? 1 : 0;
+                    }
+                    places.add(stick);
+                    runsOf.add((int) run);
+                    left -= run;
+                }
             }
-            return collars < MOST_COLLARS && fits(collars + 1, stick) ? collars + 1 : collars;
+            return new Laid(places, runsOf, 1);
         }
 
-        private boolean fits(int collars, double stick) {
-            return needed(collars) <= stick + EQUAL
-                    && lastX(collars) <= settings.machine().travel().maxX();
-        }
-
-        private double needed(int collars) {
-            Machine.Rotary rotary = settings.machine().rotary();
-            return rotary.chuckLength()
-                    + firstEdge()
-                    + collars * width()
-                    + (collars - 1) * rotary.partingKerf()
-                    + rotary.endTrim();
-        }
-
-        private double lastX(int collars) {
-            return firstEdge() + (collars - 1) * pitch() + span.most();
-        }
-
-        /** The first collar is parted from the chuck end, so its kerf needs room there. */
-        private double firstEdge() {
-            Machine.Rotary rotary = settings.machine().rotary();
-            return StrictMath.max(rotary.jawClear(), rotary.partingKerf());
-        }
-
-        private double width() {
-            return settings.work().body().width();
-        }
-
-        private double pitch() {
-            return width() + settings.machine().rotary().partingKerf();
+        private Laid uniformOf(List<PatternRun> rest) {
+            Map<String, PatternRun> byId = new HashMap<>();
+            rest.forEach(r -> byId.put(r.pattern().id(), r));
+            List<PatternRun> inOrder = runs.stream()
+                    .map(r -> byId.get(r.pattern().id()))
+                    .filter(Objects::nonNull)
+                    .toList();
+            return new Laying(room, inOrder, turning).uniform(rest, everyone);
         }
     }
 }

@@ -53,6 +53,13 @@ public final class PackContents {
         plan.book().patterns().forEach(this::templates);
         put(PackTables.HOLES, "all holes of all patterns as a table", PackTables.holes(plan));
         production.rotary().programs().forEach(this::program);
+        put(BatchCsv.BOXES, "how many collars of each pattern go in which box", BatchCsv.boxes(plan));
+        if (!production.rotary().setups().isEmpty()) {
+            put(
+                    BatchCsv.STICKS,
+                    "which collar lies where on which stick, and how often each stick is run",
+                    BatchCsv.sticks(plan, production.rotary().setups()));
+        }
         put(PackTables.CUT_LIST, "what to cut and where to drill its ends, longest first", PackTables.cutList(plan));
         put(PackTables.MEMBERS, "which strut goes from which hub and hole to which", PackTables.members(plan));
         put(HubTable.FILE, "which collar every hub takes, and which way up it goes", HubTable.print(plan));
@@ -60,7 +67,7 @@ public final class PackContents {
         put(
                 PlanJson.FILE,
                 "everything that was computed, for other programs",
-                PlanJson.write(plan, programs(), time()));
+                PlanJson.write(plan, programs(), new PlanJson.Making(production.rotary(), time())));
         purposes.add(new PackFile("files.sha256", "tells whether a file was changed since", 0));
         files.put(FRONT_PAGE, FrontPage.print(paperwork()));
         return files;
@@ -91,7 +98,12 @@ public final class PackContents {
     }
 
     private Paperwork paperwork() {
-        return new Paperwork(plan, production.rotary().setups(), List.copyOf(purposes), time());
+        return new Paperwork(
+                plan,
+                production.rotary().setups(),
+                production.rotary().count(),
+                List.copyOf(purposes),
+                time());
     }
 
     private WorkTime time() {
@@ -113,7 +125,7 @@ public final class PackContents {
 
     static String purpose(ProgramFile program) {
         String what = program.task()
-                .map(t -> "pattern " + t.pattern() + ", "
+                .map(t -> "stick " + t.load().id() + ", "
                         + (t.marks()
                                 ? "the two dimples"
                                 : t.cutter().kind().title() + " " + t.cutter().marked()))
@@ -131,6 +143,13 @@ public final class PackContents {
 
     private ProgramEntry entry(ProgramFile program) {
         List<String> tools = program.task().map(t -> List.of(t.cutter().id())).orElse(List.of());
-        return new ProgramEntry(path(program), plan.job().shop().machine().name(), program.seconds(), tools);
+        boolean cuts = program.purpose() == ProgramFile.Purpose.CUT;
+        return new ProgramEntry(
+                path(program),
+                plan.job().shop().machine().name(),
+                program.seconds(),
+                tools,
+                program.task().map(t -> t.load().id()),
+                program.task().filter(t -> cuts).map(t -> t.load().runs()).orElse(1));
     }
 }

@@ -42,19 +42,27 @@ public final class PlanJson {
      * @return the file's bytes
      */
     public static byte[] write(Plan plan, List<ProgramEntry> programs) {
-        RotaryPlan.Summary nothing = new RotaryPlan(List.of(), List.of(), List.of()).summary();
-        return write(plan, programs, WorkTime.of(plan, nothing));
+        RotaryPlan nothing = new RotaryPlan(List.of(), List.of(), List.of());
+        return write(plan, programs, new Making(nothing, WorkTime.of(plan, nothing.summary())));
     }
 
     /**
-     * Writes a plan.
+     * How the order is made.
+     *
+     * @param rotary the pack's programs with their sticks; nothing for a press
+     * @param time how long the order takes
+     */
+    public record Making(RotaryPlan rotary, WorkTime time) {}
+
+    /**
+     * Writes a plan with the sticks of its programs.
      *
      * @param plan the plan; one that a finding stops is written as far as it goes
      * @param programs the pack's programs in their order; empty for a press
-     * @param time how long the order takes
+     * @param making sticks and times
      * @return the file's bytes
      */
-    public static byte[] write(Plan plan, List<ProgramEntry> programs, WorkTime time) {
+    public static byte[] write(Plan plan, List<ProgramEntry> programs, Making making) {
         return JsonOut.text(out -> {
             out.whole("format", FORMAT);
             job(out, plan.job());
@@ -68,8 +76,9 @@ public final class PlanJson {
             }
             new BinsJson(out).write(plan);
             out.rows("stock", StockNeed.of(plan), need -> stock(out, need));
+            new BatchJson(out, plan, making.rotary()).write();
             out.rows("programs", programs, program -> program(out, program));
-            new TimesJson(out).write(time);
+            new TimesJson(out).write(making.time());
             new ChecksJson(out).write(plan);
         });
     }
@@ -146,5 +155,9 @@ public final class PlanJson {
         out.text("machine", program.machine());
         out.number("seconds", program.seconds());
         out.texts("tools", program.tools());
+        if (program.stick().isPresent()) {
+            out.text("stick", program.stick().get());
+            out.whole("runs", program.runs());
+        }
     }
 }

@@ -1,6 +1,7 @@
 package collarwright.pack;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One program of a pack, as its list of programs has it.
@@ -9,13 +10,28 @@ import java.util.List;
  * @param machine the machine profile it is written for
  * @param seconds how long it runs by the machine's rates, 0 or more
  * @param tools ids of the cutters it uses, in their order
+ * @param stick the layout of the stick that it is for; empty if it is for none
+ * @param runs how often it is run in the order; 1 for an air cut or a test
  */
-public record ProgramEntry(String file, String machine, double seconds, List<String> tools) {
+public record ProgramEntry(
+        String file, String machine, double seconds, List<String> tools, Optional<String> stick, int runs) {
     /** Checks the values and keeps the tools. */
     public ProgramEntry {
         tools = List.copyOf(tools);
-        if (file.isBlank() || machine.isBlank() || !(seconds >= 0 && seconds < Double.POSITIVE_INFINITY)) {
+        if (file.isBlank() || machine.isBlank() || !(seconds >= 0 && seconds < Double.POSITIVE_INFINITY) || runs < 1) {
             throw new IllegalArgumentException("no such program: " + file + ", " + machine + ", " + seconds + " s");
         }
+    }
+
+    /**
+     * A program for no stick.
+     *
+     * @param file its path in the pack
+     * @param machine the machine profile it is written for
+     * @param seconds how long it runs
+     * @param tools ids of the cutters it uses
+     */
+    public ProgramEntry(String file, String machine, double seconds, List<String> tools) {
+        this(file, machine, seconds, tools, Optional.empty(), 1);
     }
 }

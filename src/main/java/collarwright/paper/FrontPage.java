@@ -86,6 +86,7 @@ public final class FrontPage {
         patterns();
         struts();
         cutters();
+        batch();
         time();
         stock();
         files();
@@ -104,6 +105,7 @@ public final class FrontPage {
                 "Collar patterns",
                 "Struts",
                 "Cutters",
+                "Batch",
                 "Stock to pull",
                 "Files",
                 "Cautions");
@@ -146,16 +148,21 @@ public final class FrontPage {
 
     private void making() {
         open("What to make");
+        facts(DomeFacts.of(plan));
+        html.append(HtmlGrid.bare(new Amounts(plan).toMake()));
+        close();
+    }
+
+    private void facts(List<DomeFacts.Fact> facts) {
         html.append("<dl>\n");
-        for (DomeFacts.Fact fact : DomeFacts.of(plan)) {
+        for (DomeFacts.Fact fact : facts) {
             html.append("<div><dt>")
                     .append(XmlText.escaped(fact.name()))
                     .append("</dt><dd>")
                     .append(XmlText.escaped(fact.value()))
                     .append("</dd></div>\n");
         }
-        html.append("</dl>\n").append(HtmlGrid.bare(new Amounts(plan).toMake()));
-        close();
+        html.append("</dl>\n");
     }
 
     private void findings() {
@@ -298,6 +305,21 @@ public final class FrontPage {
         open("How long it takes, about");
         html.append(HtmlGrid.bare(TimeTable.grid(work.time())));
         paragraph(TimeTable.rule());
+        close();
+    }
+
+    private void batch() {
+        open("Batch");
+        if (plan.book().patterns().isEmpty()) {
+            paragraph("No collar can be made: see the findings.");
+        } else {
+            BatchTables tables = new BatchTables(work);
+            if (!work.setups().isEmpty()) {
+                facts(tables.facts());
+                html.append(HtmlGrid.of(tables.sticks()));
+            }
+            html.append(HtmlGrid.of(tables.boxes()));
+        }
         close();
     }
 

@@ -1,7 +1,10 @@
 package collarwright.paper;
 
+import collarwright.job.Shop;
+import collarwright.machining.Load;
 import collarwright.machining.SetupSheet;
 import collarwright.picture.Figures;
+import collarwright.picture.StickPicture;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.List;
@@ -9,33 +12,26 @@ import java.util.List;
 /** The setup sheets of the programs of a rotary machine. */
 final class SetupPages {
 
+    /** With more collars the table of places has a row for each stretch of one pattern. Our choice, no source. */
+    private static final int MOST_ROWS = 60;
+
     private final Flow flow;
     private final Figures figures;
+    private final int checkEvery;
 
-    SetupPages(Flow flow, Figures figures) {
+    SetupPages(Flow flow, Shop shop) {
         this.flow = flow;
-        this.figures = figures;
+        this.figures = new Figures(shop.programUnits());
+        this.checkEvery = shop.checkEvery();
     }
 
     void print(SetupSheet setup) {
         var load = setup.load();
-        flow.page("Setup " + setup.pattern() + ", load " + load.number());
-        flow.title("Setup: pattern " + setup.pattern() + ", " + load.collars()
-                + (load.collars() == 1 ? " collar" : " collars") + " on a stick, " + load.runs()
-                + (load.runs() == 1 ? " stick" : " sticks"));
-        flow.facts(List.of(
-                new DomeFacts.Fact("machine", setup.machine()),
-                new DomeFacts.Fact(
-                        "stick",
-                        figures.length(setup.stick().needed()) + " or longer"
-                                + load.fromLength()
-                                        .map(l ->
-                                                ", " + load.sticksPerLength() + " from a length of " + figures.span(l))
-                                        .orElse("")),
-                new DomeFacts.Fact(
-                        "time", time(setup.secondsInAll()) + " for all sticks, without loading and tool changes")));
-        flow.pictures(new collarwright.picture.StickPicture(setup, figures, Flow.WIDTH));
-
+        flow.page("Setup " + load.id());
+        flow.title("Setup " + load.id() + ": " + load.collars() + (load.collars() == 1 ? " collar" : " collars")
+                + " on a stick, run it for " + load.runs() + (load.runs() == 1 ? " stick" : " sticks"));
+        flow.facts(facts(setup));
+        flow.pictures(new StickPicture(setup, figures, Flow.WIDTH));
         flow.points(List.of(
                 setup.zero().x(),
                 setup.zero().y(),
@@ -45,6 +41,83 @@ final class SetupPages {
         flow.heading("Programs, in this order");
         flow.grid(steps(setup));
         flow.points(setup.notes());
+        flow.heading("What lies where");
+        flow.text(
+                "Write the pattern on each collar, on the side of TOP, before it is parted off: afterwards only the holes"
+                        + " tell it.");
+        flow.grid(places(setup));
+        flow.heading("What is measured");
+        flow.points(checks());
+    }
+
+    private List<DomeFacts.Fact> facts(SetupSheet setup) {
+        var load = setup.load();
+        var stick = setup.stick();
+        double clear =
+                setup.steps().stream().mapToDouble(SetupSheet.Step::clear).max().orElseThrow();
+        return List.of(
+                new DomeFacts.Fact("machine", setup.machine()),
+                new DomeFacts.Fact("collars", load.laid() + ", counted from the chuck"),
+                new DomeFacts.Fact(
+                        "stick",
+                        figures.size(stick.needed()) + " or longer"
+                                + load.fromLength()
+                                        .map(l ->
+                                                ", " + load.sticksPerLength() + " from a length of " + figures.span(l))
+                                        .orElse("")),
+                new DomeFacts.Fact(
+                        "in the chuck",
+                        figures.size(stick.inChuck()) + " behind the jaw face; stands out "
+                                + figures.size(stick.stickOut())),
+                new DomeFacts.Fact(
+                        "first collar",
+                        "edge at X " + figures.size(stick.firstEdge()) + ", mid-plane at X "
+                                + figures.size(stick.firstMiddle()) + ", then every " + figures.size(stick.pitch())),
+                new DomeFacts.Fact(
+                        "clear height", "Z " + figures.size(clear) + " at most; the pipe turns only above the jaws"),
+                new DomeFacts.Fact(
+                        "time", time(setup.secondsInAll()) + " for all sticks, without loading and tool changes"));
+    }
+
+    private Grid places(SetupSheet setup) {
+        var load = setup.load();
+        double width = 2 * (setup.stick().firstMiddle() - setup.stick().firstEdge());
+        boolean each = load.collars() <= MOST_ROWS;
+        List<List<Cell>> rows = new ArrayList<>();
+        for (Load.Stretch stretch : load.stretches()) {
+            for (int place = stretch.first(); place <= (each ? stretch.last() : stretch.first()); place++) {
+                int last = each ? place : stretch.last();
+                rows.add(List.of(
+                        Cell.strong(place == last ? Integer.toString(place) : place + "-" + last),
+                        Cell.strong(stretch.pattern()),
+                        Cell.of(figures.size(load.edge(place))),
+                        Cell.of(figures.size(load.edge(last) + width)),
+                        Cell.tick(),
+                        Cell.tick()));
+            }
+        }
+        return new Grid(
+                "Collars from the chuck outward, X of their edges",
+                List.of(
+                        Column.numbers("place"),
+                        Column.words("pattern"),
+                        Column.numbers("from X"),
+                        Column.numbers("to X"),
+                        Column.marks("pattern written"),
+                        Column.marks("parted off")),
+                rows);
+    }
+
+    /** The first piece, then one out of so many. */
+    private List<String> checks() {
+        String interval = checkEvery == 1
+                ? "Then measure every collar."
+                : "Then measure one collar of each pattern out of every " + checkEvery + ", and the last.";
+        return List.of(
+                "First article: drill one stick, part off the first collar of each pattern on it, and measure it by the table"
+                        + " on its pattern's page. Go on only if it is right.",
+                interval,
+                "After a new or sharpened cutter, a new zero or a bump, begin again with a first article.");
     }
 
     private Grid steps(SetupSheet setup) {
@@ -54,16 +127,17 @@ final class SetupPages {
                     Cell.of(Integer.toString(step.order())),
                     Cell.strong(step.file() + (step.airFile().isPresent() ? "" : "\nno air cut: too little Z travel")),
                     Cell.of(step.cutter().marked() + " " + step.cutter().kind().title() + ", stick-out "
-                            + figures.length(step.depth()) + " or more"),
+                            + figures.size(step.stickOut()) + " or more"),
                     Cell.of(step.cut().rpm() + " rpm\n"
                             + figures.length(step.cut().feedMmPerMin()) + "/min"),
-                    Cell.of(figures.length(step.clear())),
-                    Cell.of(figures.length(step.bottom())),
+                    Cell.of(figures.size(step.clear())),
+                    Cell.of(figures.size(step.bottom())),
                     Cell.of(step.operations() + "\n" + time(step.effort().seconds())),
                     Cell.tick()));
         }
         return new Grid(
-                "Z from the rotary axis; time for one stick; in the air first: the file of the same name with -air",
+                "Z from the rotary axis; stick-out from the holder to the cutter's lowest point, so that the holder clears the"
+                        + " jaws; time for one stick; in the air first: the file of the same name with -air",
                 List.of(
                         Column.numbers("no."),
                         Column.words("program"),

@@ -70,7 +70,8 @@ public final class Traveller {
         for (Pattern pattern : plan.book().patterns()) {
             pattern(pattern);
         }
-        work.setups().forEach(setup -> new SetupPages(flow, figures).print(setup));
+        batch();
+        work.setups().forEach(setup -> new SetupPages(flow, job.shop()).print(setup));
         struts();
         hubs();
         plan.assembly().ifPresent(this::assembly);
@@ -208,6 +209,20 @@ public final class Traveller {
         flow.grid(inspection.caliper());
         flow.grid(inspection.pins());
         flow.text(Inspection.pinRule());
+    }
+
+    private void batch() {
+        if (plan.book().patterns().isEmpty()) {
+            return;
+        }
+        BatchTables tables = new BatchTables(work);
+        flow.page("Batch");
+        flow.title("Batch: " + OrderTotals.of(plan).collars() + " collars");
+        if (!work.setups().isEmpty()) {
+            flow.facts(tables.facts());
+            flow.grid(tables.sticks());
+        }
+        flow.grid(tables.boxes());
     }
 
     private void struts() {

@@ -53,7 +53,8 @@ public final class StickPicture implements Picture {
         return "The stick in the chuck: X0 at the jaw face, first mid-plane at X "
                 + figures.length(setup.stick().firstMiddle()) + ", then every "
                 + figures.length(setup.stick().pitch())
-                + ", " + setup.load().collars() + " collars.";
+                + ", " + setup.load().collars() + " collars from the chuck: "
+                + setup.load().laid() + ". " + setup.zero().top() + ".";
     }
 
     private double x(double machineX) {
@@ -100,6 +101,10 @@ public final class StickPicture implements Picture {
             boolean named = count <= MOST || i <= 2 || i == count;
             if (named && collar * scale > 8) {
                 sketch.write(Label.of(Integer.toString(i), at, TOP + HIGH - 3, Label.Side.MIDDLE));
+                if (collar * scale > 11) {
+                    sketch.write(Label.of(setup.load().pattern(i), at, TOP + 4, Label.Side.MIDDLE)
+                            .strong());
+                }
             }
         }
         sketch.draw(Stroking.solid(Stroking.NARROW, Ink.INK), cuts);

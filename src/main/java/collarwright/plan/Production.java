@@ -41,7 +41,7 @@ public record Production(Plan plan, RotaryPlan rotary, List<Finding> findings) {
         Plan plan = Planner.plan(job, collarStocks);
         List<PatternRun> runs = runs(plan);
         RotarySettings settings = settings(job);
-        RotaryPlan rotary = RotaryJob.plan(settings, runs);
+        RotaryPlan rotary = RotaryJob.plan(settings, runs, job.shop().sticks());
         List<Finding> findings = new ArrayList<>(plan.findings());
         rotary.findings().stream().filter(f -> !findings.contains(f)).forEach(findings::add);
         findings.addAll(Rehearsal.rehearse(rotary, settings, rotary.programs().isEmpty() ? List.of() : runs));

@@ -4,11 +4,13 @@ import collarwright.machining.ProgramFile;
 import collarwright.machining.ProgramTask;
 import collarwright.tooling.Cutter;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Holds the cutter at the bottom of each hole against the pipe, point by point round its edge: through the wall
- * everywhere, off the far wall everywhere; a dimple stays in the wall; an air cut stays off the pipe.
+ * everywhere, off the far wall everywhere, in front of the jaws; a dimple stays in the wall; an air cut stays off the pipe.
  */
 final class PipeRules {
 
@@ -22,6 +24,7 @@ final class PipeRules {
     private final Cutter cutter;
     private final double inner;
     private final List<Fault> faults = new ArrayList<>();
+    private final Set<Double> depths = new HashSet<>();
 
     private PipeRules(Proof proof, Cutter cutter) {
         this.proof = proof;
@@ -38,10 +41,12 @@ final class PipeRules {
         for (DrilledHole hole : DrilledHole.from(proof)) {
             if (task.marks()) {
                 rules.inTheWall(hole);
-            } else {
+            } else if (rules.depths.add(hole.bottom())) {
+                // Both depend on nothing but the depth: told once, at the first hole that goes so deep.
                 rules.through(hole);
                 rules.offTheFarWall(hole);
             }
+            rules.offTheJaws(hole);
         }
         return List.copyOf(rules.faults);
     }
@@ -73,6 +78,14 @@ final class PipeRules {
     private boolean meets(double y, double z) {
         return z < 0
                 && StrictMath.hypot(y, z) >= inner - proof.settings().work().outOfRound() / 2;
+    }
+
+    /** In front of the jaw face with its whole width. */
+    private void offTheJaws(DrilledHole hole) {
+        double side = hole.at().x() - cutter.asDrilled().max() / 2;
+        if (side < -2 * proof.tolerance()) {
+            fault(hole, "the side of the cutter in front of the jaw face", "X " + proof.text(side));
+        }
     }
 
     private void inTheWall(DrilledHole hole) {

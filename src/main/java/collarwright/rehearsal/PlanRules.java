@@ -17,49 +17,66 @@ import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
-/** Holds all programs of a plan together against the patterns: no hole and no dimple left out or made twice, every stick long enough. */
+/**
+ * Holds all programs of a plan together against the order: every pattern made as often as ordered, no hole and no dimple
+ * left out or made twice, every stick long enough.
+ */
 final class PlanRules {
 
     private final RotaryPlan plan;
     private final RotarySettings settings;
+    private final Map<String, PatternRun> ordered = new LinkedHashMap<>();
+    private final Map<Load, List<ProgramFile>> files = new LinkedHashMap<>();
     private final List<Finding> findings = new ArrayList<>();
 
-    private PlanRules(RotaryPlan plan, RotarySettings settings) {
+    private PlanRules(RotaryPlan plan, RotarySettings settings, List<PatternRun> runs) {
         this.plan = plan;
         this.settings = settings;
+        runs.forEach(r -> ordered.put(r.pattern().id(), r));
+        for (ProgramFile file : plan.programs()) {
+            if (file.purpose() == ProgramFile.Purpose.CUT) {
+                file.task()
+                        .ifPresent(t -> files.computeIfAbsent(t.load(), l -> new ArrayList<>())
+                                .add(file));
+            }
+        }
     }
 
     static List<Finding> check(RotaryPlan plan, RotarySettings settings, List<PatternRun> runs) {
-        PlanRules rules = new PlanRules(plan, settings);
-        runs.forEach(rules::pattern);
+        PlanRules rules = new PlanRules(plan, settings, runs);
+        rules.counts();
+        for (SetupSheet setup : plan.setups()) {
+            rules.stick(setup.load());
+            rules.holes(setup.load());
+            rules.dimples(setup.load());
+        }
         rules.names();
         return rules.findings;
     }
 
-    /** A hole as the text made it, in the pipe's frame. */
-    private record Made(String file, double x, Vec3 direction, double diameter) {}
-
     /** Where something belongs: X of the collar's edge at the chuck, place on the collar, size. */
     private record Place(double edge, double height, double azimuth, double diameter) {}
 
-    private void pattern(PatternRun run) {
-        List<SetupSheet> setups = plan.setups().stream()
-                .filter(s -> s.pattern().equals(run.pattern().id()))
-                .toList();
-        int made = setups.stream()
-                .mapToInt(s -> s.load().collars() * s.load().runs())
-                .sum();
-        if (made != run.made()) {
-            fault(run, run.made() + " collars", made + " on all sticks");
+    /** Collar by collar, whatever the layouts say of themselves. */
+    private void counts() {
+        Map<String, Long> made = new LinkedHashMap<>();
+        ordered.keySet().forEach(p -> made.put(p, 0L));
+        for (SetupSheet setup : plan.setups()) {
+            for (String pattern : setup.load().patterns()) {
+                made.merge(pattern, (long) setup.load().runs(), Long::sum);
+            }
         }
-        setups.forEach(s -> {
-            stick(run, s.load());
-            holes(run, s.load());
-            dimples(run, s.load());
+        made.forEach((pattern, count) -> {
+            PatternRun run = ordered.get(pattern);
+            long wanted = run == null ? 0 : run.made();
+            if (count != wanted) {
+                fault("pattern " + pattern, wanted + " collars", count + " on all sticks");
+            }
         });
     }
 
@@ -108,7 +125,7 @@ final class PlanRules {
                 .orElse("none");
     }
 
-    private void stick(PatternRun run, Load load) {
+    private void stick(Load load) {
         Machine.Rotary rotary = settings.machine().rotary();
         double width = settings.work().body().width();
         double used = rotary.chuckLength() + rotary.endTrim() + StrictMath.max(rotary.jawClear(), rotary.partingKerf());
@@ -120,51 +137,58 @@ final class PlanRules {
                 || load.stickLength() > StrictMath.min(most, rotary.maxStick()) + 1e-6
                 || load.pitch() < width + rotary.partingKerf() - 1e-9
                 || load.firstEdge() < StrictMath.max(rotary.jawClear(), rotary.partingKerf()) - 1e-9) {
-            fault(run, "a stick of " + mm(used) + " with room for every cut", laid(load));
+            fault(load, "a stick of " + mm(used) + " with room for every cut", laid(load));
         }
     }
 
-    private void holes(PatternRun run, Load load) {
-        List<Made> made = made(run, load, false);
+    private void holes(Load load) {
+        MadeHoles made = made(load, false);
+        int planned = 0;
         for (int collar = 1; collar <= load.collars(); collar++) {
-            for (Hole hole : run.pattern().holes()) {
+            PatternRun run = ordered.get(load.pattern(collar));
+            List<Hole> holes = run == null ? List.of() : run.pattern().holes();
+            planned += holes.size();
+            for (Hole hole : holes) {
                 Place place = new Place(load.edge(collar), hole.height(), hole.azimuth(), hole.diameter());
-                once(run, "collar " + collar + ", hole " + hole.number(), count(made, place));
+                once(load, "collar " + collar + ", hole " + hole.number(), count(made, place));
             }
         }
-        inAll(run, load, load.collars() * run.pattern().holes().size(), made.size(), "holes");
+        inAll(load, planned, made.size(), "holes");
     }
 
-    private void dimples(PatternRun run, Load load) {
-        List<Made> made = made(run, load, true);
-        List<DimplePlace> dimples = DimplePlace.of(run.pattern(), settings);
+    private void dimples(Load load) {
+        MadeHoles made = made(load, true);
         double diameter = settings.mark().cutter().asDrilled().nominal();
+        Map<String, List<DimplePlace>> places = new LinkedHashMap<>();
+        ordered.forEach((id, run) -> places.put(id, DimplePlace.of(run.pattern(), settings)));
+        int planned = 0;
         for (int collar = 1; collar <= load.collars(); collar++) {
+            List<DimplePlace> dimples = places.getOrDefault(load.pattern(collar), List.of());
+            planned += dimples.size();
             for (DimplePlace dimple : dimples) {
                 Place place = new Place(load.edge(collar), dimple.height(), dimple.azimuth(), diameter);
-                once(run, "collar " + collar + ", " + dimple.title(), count(made, place));
+                once(load, "collar " + collar + ", " + dimple.title(), count(made, place));
             }
         }
-        inAll(run, load, load.collars() * dimples.size(), made.size(), "dimples");
+        inAll(load, planned, made.size(), "dimples");
     }
 
-    private void once(PatternRun run, String what, long found) {
+    private void once(Load load, String what, long found) {
         if (found != 1) {
-            fault(run, what + " made once", found + " times");
+            fault(load, what + " made once", found + " times");
         }
     }
 
-    private void inAll(PatternRun run, Load load, int planned, int made, String things) {
+    private void inAll(Load load, int planned, int made, String things) {
         if (made != planned) {
-            fault(run, planned + " " + things + " on stick " + load.number(), made + " made");
+            fault(load, planned + " " + things + " on stick " + load.id(), made + " made");
         }
     }
 
-    private List<Made> made(PatternRun run, Load load, boolean marks) {
-        List<Made> made = new ArrayList<>();
-        for (ProgramFile file : plan.programs()) {
-            if (file.purpose() != ProgramFile.Purpose.CUT
-                    || file.byTask().stream().noneMatch(f -> ours(f, run, load, marks))) {
+    private MadeHoles made(Load load, boolean marks) {
+        MadeHoles made = new MadeHoles();
+        for (ProgramFile file : files.getOrDefault(load, List.of())) {
+            if (file.byTask().stream().noneMatch(f -> marks(f, marks))) {
                 continue;
             }
             BlockReader reader = BlockReader.read(file.text());
@@ -172,7 +196,7 @@ final class PlanRules {
                     .events();
             for (Section section :
                     Section.of(file, events, settings.machine().rotary().form().byY())) {
-                if (ours(section.file(), run, load, marks)) {
+                if (marks(section.file(), marks)) {
                     made(new Proof(section.file(), settings, reader.blocks(), section.events()), made);
                 }
             }
@@ -180,32 +204,25 @@ final class PlanRules {
         return made;
     }
 
-    private void made(Proof proof, List<Made> made) {
+    private void made(Proof proof, MadeHoles made) {
         double diameter = proof.file().task().orElseThrow().cutter().asDrilled().nominal();
         boolean positive = settings.machine().rotary().positive();
         DrilledHole.from(proof)
-                .forEach(h -> made.add(
-                        new Made(proof.file().name(), h.at().x(), Wrap.drilled(h.at().a(), positive), diameter)));
+                .forEach(h -> made.add(h.at().x(), Wrap.drilled(h.at().a(), positive), diameter));
     }
 
-    private static boolean ours(ProgramFile file, PatternRun run, Load load, boolean marks) {
-        return file.task()
-                .filter(t -> t.marks() == marks
-                        && t.pattern().equals(run.pattern().id())
-                        && t.load().equals(load))
-                .isPresent();
+    private static boolean marks(ProgramFile file, boolean marks) {
+        return file.task().filter(t -> t.marks() == marks).isPresent();
     }
 
-    private long count(List<Made> made, Place place) {
+    private long count(MadeHoles made, Place place) {
         boolean chuckward = settings.machine().rotary().topTowardChuck();
         Vec3 top = new Vec3(chuckward ? -1 : 1, 0, 0);
         double middle = place.edge() + settings.work().body().width() / 2;
         double x = middle + place.height() * top.x();
-        double slack = settings.grid().step();
         double slackDegrees =
                 1.5 * new Proof(plan.programs().get(0), settings, List.of(), List.of()).angleStepDegrees();
-        return made.stream()
-                .filter(m -> StrictMath.abs(m.x() - x) <= slack)
+        return made.near(x, settings.grid().step()).stream()
                 .filter(m -> m.diameter() == place.diameter())
                 .filter(m -> Wrap.offDegrees(m.direction(), place.azimuth(), top) <= slackDegrees)
                 .count();
@@ -221,17 +238,17 @@ final class PlanRules {
                 + load.fromLength().map(l -> ", cut from " + mm(l)).orElse("");
     }
 
-    private void fault(PatternRun run, String expected, String found) {
-        fault("pattern " + run.pattern().id(), expected, found);
+    private void fault(Load load, String expected, String found) {
+        fault("stick " + load.id(), expected, found);
     }
 
-    private void fault(String where, String expected, String found) {
+    private void fault(String part, String expected, String found) {
         findings.add(Finding.stop(
                 Code.REHEARSAL_FAILED,
-                new Where.Part(where),
+                new Where.Part(part),
                 expected,
                 found,
-                "do not run these programs: together they do not make the pattern",
+                "do not run these programs: together they do not make the order",
                 "report it with the job file: whatever wrote them is at fault"));
     }
 }

@@ -66,7 +66,7 @@ class MotionTimeTest {
                 seconds += simulated(way, rate, axis == 3 ? 720 : 400);
             }
         }
-        assertThat(plain.name()).isEqualTo("CA-2-HS-44.ngc");
+        assertThat(plain.name()).isEqualTo("LA-2-HS-44.ngc");
         assertThat(plain.seconds()).isCloseTo(seconds, within(0.01 * seconds));
         assertThat(plan.programs().get(2).seconds()).isEqualTo(plain.seconds());
     }

@@ -69,10 +69,9 @@ class RecordsTest {
             refused(() -> new ProgramFile(name, good.purpose(), good.task(), 0, good.effort(), good.text()));
         }
         ProgramTask task = good.task().orElseThrow();
+        refused(() -> new ProgramTask(task.load(), task.cutter(), task.cut(), task.heights(), List.of()));
         refused(() ->
-                new ProgramTask(task.pattern(), task.load(), task.cutter(), task.cut(), task.heights(), List.of()));
-        refused(() -> new ProgramTask(
-                task.pattern(), task.load(), RotarySamples.HOLE_SAW_44, task.cut(), task.heights(), task.operations()));
+                new ProgramTask(task.load(), RotarySamples.HOLE_SAW_44, task.cut(), task.heights(), task.operations()));
     }
 
     @Test

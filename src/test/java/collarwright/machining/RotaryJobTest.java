@@ -50,18 +50,12 @@ class RotaryJobTest {
         assertThat(plan(RotarySamples.metric(false), two).programs())
                 .extracting(ProgramFile::name)
                 .containsExactly(
-                        "CB-1-mark.ngc",
-                        "CB-1-mark-air.ngc",
-                        "CB-2-TW-1-1_8in.ngc",
-                        "CB-2-TW-1-1_8in-air.ngc",
-                        "CB-3-HS-44.ngc",
-                        "CB-3-HS-44-air.ngc",
-                        "CB-rest-1-mark.ngc",
-                        "CB-rest-1-mark-air.ngc",
-                        "CB-rest-2-TW-1-1_8in.ngc",
-                        "CB-rest-2-TW-1-1_8in-air.ngc",
-                        "CB-rest-3-HS-44.ngc",
-                        "CB-rest-3-HS-44-air.ngc",
+                        "LA-1-mark.ngc",
+                        "LA-1-mark-air.ngc",
+                        "LA-2-TW-1-1_8in.ngc",
+                        "LA-2-TW-1-1_8in-air.ngc",
+                        "LA-3-HS-44.ngc",
+                        "LA-3-HS-44-air.ngc",
                         "rotary-direction-test.ngc");
     }
 
@@ -137,19 +131,19 @@ class RotaryJobTest {
     // degrees; depth 1 and half the out-of-round.
     @Test
     void marks_lieBesideEachOtherAtTheTopEdge() {
-        List<Operation> marks = file(plan(RotarySamples.metric(false), SIX), "CA-1-mark.ngc")
+        List<Operation> marks = file(plan(RotarySamples.metric(false), SIX), "LA-1-mark.ngc")
                 .task()
                 .orElseThrow()
                 .operations();
 
-        assertThat(marks).hasSize(24);
+        assertThat(marks).hasSize(14);
         assertThat(marks.get(0))
                 .isEqualTo(new Operation.Mark(
                         new Operation.Place(1, 25, 0, 0),
                         Operation.Meaning.ZERO_LINE,
                         MarkTool.standard().cutter(),
                         78.75));
-        assertThat(marks.get(23))
+        assertThat(marks.get(13))
                 .isEqualTo(new Operation.Mark(
                         new Operation.Place(1, 25, 6 / 80.05, 4.294),
                         Operation.Meaning.TOP,
@@ -165,12 +159,12 @@ class RotaryJobTest {
                 RotarySamples.metric(false), RotarySamples.turned(RotarySamples.machine(false), true, false));
 
         List<Operation> marks =
-                file(plan(freeEnd, high), "CA-1-mark.ngc").task().orElseThrow().operations();
+                file(plan(freeEnd, high), "LA-1-mark.ngc").task().orElseThrow().operations();
 
         // Web 40 - 15 - 22.25 = 2.75; TOP edge of collar 1 at X 20 + 80.
         assertThat(marks.get(0).place().x()).isEqualTo(98.625);
         assertThat(marks.get(marks.size() - 1).place().angleDegrees()).isEqualTo(355.706);
-        assertThat(file(plan(freeEnd, high), "CA-2-HS-44.ngc")
+        assertThat(file(plan(freeEnd, high), "LA-2-HS-44.ngc")
                         .task()
                         .orElseThrow()
                         .operations()
@@ -281,12 +275,12 @@ class RotaryJobTest {
 
         assertThat(plan.programs())
                 .extracting(ProgramFile::name)
-                .contains("CA-2-HS-44.ngc")
-                .doesNotContain("CA-2-HS-44-air.ngc");
+                .contains("LA-2-HS-44.ngc")
+                .doesNotContain("LA-2-HS-44-air.ngc");
         assertThat(plan.findings())
                 .filteredOn(f -> f.level() == Level.WARN)
                 .extracting(f -> f.where().text())
-                .containsExactly("program CA-2-HS-44.ngc", "program CA-rest-2-HS-44.ngc");
+                .containsExactly("program LA-2-HS-44.ngc");
         assertThat(plan.setups().get(0).steps().get(1).airFile()).isEmpty();
     }
 
@@ -306,7 +300,7 @@ class RotaryJobTest {
                 new Machine.Layout(10, true, true, true));
         String text = file(
                         plan(RotarySamples.on(RotarySamples.metric(false), RotarySamples.with(m, post)), SIX),
-                        "CA-1-mark.nc")
+                        "LA-1-mark.nc")
                 .text();
 
         assertThat(text)
@@ -338,16 +332,18 @@ class RotaryJobTest {
     void setup_saysWhatTheOperatorNeeds() {
         SetupSheet setup = plan(RotarySamples.metric(false), SIX).setups().get(0);
 
-        assertThat(setup.pattern()).isEqualTo("CA");
-        assertThat(setup.load().collars()).isEqualTo(12);
-        assertThat(setup.stick()).isEqualTo(new SetupSheet.Stick(1123, 100, 1023, 20, 60, 83));
+        assertThat(setup.load().id()).isEqualTo("LA");
+        assertThat(setup.load().laid()).isEqualTo("1-7 CA");
+        assertThat(setup.load().runs()).isEqualTo(2);
+        assertThat(setup.stick()).isEqualTo(new SetupSheet.Stick(708, 100, 608, 20, 60, 83));
         assertThat(setup.zero().z()).contains("set Z to 80.05 mm");
         assertThat(setup.zero().top()).isEqualTo("TOP faces the chuck");
         assertThat(setup.notes().get(0)).contains("rotary-direction-test.ngc");
-        assertThat(setup.steps()).extracting(SetupSheet.Step::operations).containsExactly(24, 72);
+        assertThat(setup.steps()).extracting(SetupSheet.Step::operations).containsExactly(14, 42);
         assertThat(setup.secondsInAll())
-                .isEqualTo(setup.steps().get(0).effort().seconds()
-                        + setup.steps().get(1).effort().seconds());
+                .isEqualTo(2
+                        * (setup.steps().get(0).effort().seconds()
+                                + setup.steps().get(1).effort().seconds()));
     }
 
     @Test

@@ -10,13 +10,14 @@ import collarwright.geometry.Interval;
 import collarwright.testing.Seeds;
 import collarwright.tooling.Pattern;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
 class StickPlanTest {
 
     private static final Pattern PATTERN = RotarySamples.sixWay(RotarySamples.HOLE_SAW_44);
-    private static final StickPlan.Span MIDDLE = new StickPlan.Span(5, 75);
+    private static final StickRoom.Span MIDDLE = new StickRoom.Span(5, 75);
 
     private static RotarySettings settings(double width, List<Double> lengths, double maxStick, double maxX) {
         Machine machine = RotarySamples.machine(false);
@@ -32,27 +33,44 @@ class StickPlanTest {
     }
 
     private static StickPlan plan(RotarySettings settings, int made) {
-        return StickPlan.plan(settings, new PatternRun(PATTERN, made), MIDDLE);
+        return StickPlan.plan(
+                new StickRoom(settings, Map.of("CA", MIDDLE)),
+                List.of(new PatternRun(PATTERN, made)),
+                StickRule.MIXED,
+                patterns -> 0);
     }
 
     // By hand: chuck 100 + clearance 20 + trim 10 = 130; 1200 - 130 = 1070 = 12 x 80 + 11 x 3 + 77 left over.
     @Test
     void plan_fullSticksAndARemainder_countsEveryCollar() {
-        StickPlan plan = plan(settings(80, List.of(3000.0), 1200, 2000), 27);
+        StickPlan plan = plan(settings(80, List.of(3000.0), 1200, 2000), 25);
 
         assertThat(plan.findings()).isEmpty();
-        assertThat(plan.loads()).extracting(Load::collars).containsExactly(12, 3);
+        assertThat(plan.loads()).extracting(Load::collars).containsExactly(12, 1);
         assertThat(plan.loads()).extracting(Load::runs).containsExactly(2, 1);
-        assertThat(plan.loads()).extracting(Load::stickLength).containsExactly(1123.0, 376.0);
-        assertThat(plan.loads()).extracting(Load::sticksPerLength).containsExactly(2, 7);
+        assertThat(plan.loads()).extracting(Load::stickLength).containsExactly(1123.0, 210.0);
+        assertThat(plan.loads()).extracting(Load::sticksPerLength).containsExactly(2, 14);
         assertThat(plan.loads().get(0).edge(12)).isEqualTo(20 + 11 * 83);
+        assertThat(plan.count()).isEqualTo(new StickCount(3, 3, 2, 2));
+    }
+
+    // 27 on sticks of 12 take three; three equal sticks of 9 take one set of programs.
+    @Test
+    void plan_countThatDividesEvenly_isOneLayout() {
+        StickPlan plan = plan(settings(80, List.of(3000.0), 1200, 2000), 27);
+
+        assertThat(plan.loads()).singleElement().satisfies(load -> {
+            assertThat(load.collars()).isEqualTo(9);
+            assertThat(load.runs()).isEqualTo(3);
+        });
+        assertThat(plan.count()).isEqualTo(new StickCount(3, 3, 1, 1));
     }
 
     @Test
     void plan_countThatFillsSticks_hasNoRemainder() {
         assertThat(plan(settings(80, List.of(), 1200, 2000), 24).loads())
-                .extracting(Load::number, Load::collars, Load::runs, Load::fromLength)
-                .containsExactly(org.assertj.core.groups.Tuple.tuple(1, 12, 2, java.util.Optional.empty()));
+                .extracting(Load::id, Load::collars, Load::runs, Load::fromLength)
+                .containsExactly(org.assertj.core.groups.Tuple.tuple("LA", 12, 2, java.util.Optional.empty()));
     }
 
     @Test
@@ -74,7 +92,7 @@ class StickPlanTest {
                 .containsExactly(5);
         assertThat(plan(settings(80, List.of(), 1200, 500), 6).loads())
                 .extracting(Load::collars)
-                .containsExactly(5, 1);
+                .containsExactly(3);
     }
 
     @Test
@@ -140,11 +158,12 @@ class StickPlanTest {
         for (int n = 1; n <= 500; n++) {
             double exact = 130 + n * 0.1 + (n - 1) * 3;
             for (double stick : new double[] {exact, exact + 3.1 - 1e-6}) {
-                assertThat(plan(settings(0.1, List.of(), stick, 9e9), 2000)
-                                .loads()
-                                .get(0)
-                                .collars())
-                        .isEqualTo(n);
+                assertThat(plan(settings(0.1, List.of(), stick, 9e9), n).count().sticks())
+                        .isEqualTo(1);
+                assertThat(plan(settings(0.1, List.of(), stick, 9e9), StrictMath.min(n, 499) + 1)
+                                .count()
+                                .sticks())
+                        .isEqualTo(n == 500 ? 1 : 2);
             }
         }
     }

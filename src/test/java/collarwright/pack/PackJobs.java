@@ -12,6 +12,7 @@ import collarwright.job.Shop;
 import collarwright.machining.CuttingData;
 import collarwright.machining.Machine;
 import collarwright.machining.ProgramUnits;
+import collarwright.machining.RotarySamples;
 import collarwright.plan.Plan;
 import collarwright.plan.Planner;
 import collarwright.stock.Material;
@@ -221,6 +222,22 @@ final class PackJobs {
                 new Machine.Spindle(100, 3000, 3),
                 new Machine.Rotary(true, true, 3600, 360, 2, 60, 10, 20, 3.2, 10, 1000),
                 "invented");
+    }
+
+    /** The metric job for a rotary mill of the machining tests, whose cutting data make it possible. */
+    static Job onSticks() {
+        Job job = metric();
+        return new Job(
+                job.title(),
+                job.revision(),
+                job.order(),
+                job.dome(),
+                job.size(),
+                job.strut(),
+                job.hub(),
+                job.drilling(),
+                job.limits(),
+                new Shop(RotarySamples.machine(false), ProgramUnits.MM, RotarySamples.cutting("pvc", 60)));
     }
 
     /** The metric job after a test collar was measured. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import collarwright.dome.DomeSettings;
 import collarwright.job.Job;
+import collarwright.plan.Production;
 import collarwright.strut.SizeRule;
 import collarwright.testing.DomeJobs;
 import collarwright.testing.ProjectFolder;
@@ -14,6 +15,8 @@ import com.networknt.schema.Error;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import collarwright.job.ShopTimes;
+import collarwright.plan.WorkTime;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.util.ArrayList;
@@ -21,6 +24,7 @@ import java.util.HashSet;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
@@ -62,6 +66,10 @@ class PlanSchemaTest {
             ProgramEntry program = new ProgramEntry("machine/CA-HS-44.ngc", "rotary-plain", 61.5, List.of("HS-44"));
             plans.add(JSON.readTree(PlanJson.write(PackJobs.plan(job), List.of(program))));
         }
+        Production sticks = Production.of(PackJobs.onSticks(), List.of());
+        ProgramEntry cut =
+                new ProgramEntry("machine/LA-1-mark.ngc", "mill-plain", 61.5, List.of("MARK-3"), Optional.of("LA"), 3);
+        plans.add(JSON.readTree(PlanJson.write(sticks.plan(), List.of(cut), priced(sticks))));
         return plans;
     }
 
@@ -165,5 +173,11 @@ class PlanSchemaTest {
         if (value.isArray()) {
             value.forEach(element -> gather(element, path + "[]", paths));
         }
+    }
+
+    private static PlanJson.Making priced(Production sticks) {
+        WorkTime time = WorkTime.of(sticks.plan(), sticks.rotary().summary());
+        return new PlanJson.Making(
+                sticks.rotary(), new WorkTime(time.rows(), new ShopTimes.Money(30, 20, "EUR")));
     }
 }

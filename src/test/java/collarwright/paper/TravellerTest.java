@@ -255,7 +255,7 @@ class TravellerTest {
     @Test
     void setupSheets_tellFilesInOrder() {
         var setup = TrialPapers.withSetups(plan).setups().get(0);
-        String text = page("Setup " + setup.pattern());
+        String text = page("Setup " + setup.load().id());
         int last = 0;
         for (var step : setup.steps()) {
             int at = text.indexOf(step.order() + " " + step.file());

@@ -1,10 +1,8 @@
 package collarwright.paper;
 
-import collarwright.machining.RotaryPlan;
 import collarwright.machining.SetupSheet;
 import collarwright.picture.TrialPlans;
 import collarwright.plan.Plan;
-import collarwright.plan.WorkTime;
 import java.util.List;
 
 /** Papers of invented jobs. */
@@ -13,7 +11,7 @@ final class TrialPapers {
     private TrialPapers() {}
 
     static Paperwork of(Plan plan) {
-        return new Paperwork(plan, List.of(), files(), time(plan, List.of()));
+        return new Paperwork(plan, List.of(), files());
     }
 
     static Paperwork windbreak() {
@@ -22,12 +20,9 @@ final class TrialPapers {
 
     static Paperwork withSetups(Plan plan) {
         List<SetupSheet> setups = TrialSetups.of(plan);
-        return new Paperwork(plan, setups, files(), time(plan, setups));
+        return new Paperwork(plan, setups, files());
     }
 
-    private static WorkTime time(Plan plan, List<SetupSheet> setups) {
-        return WorkTime.of(plan, new RotaryPlan(List.of(), setups, List.of()).summary());
-    }
 
     private static List<PackFile> files() {
         return List.of(

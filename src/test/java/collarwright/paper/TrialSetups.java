@@ -20,7 +20,7 @@ public final class TrialSetups {
 
     private TrialSetups() {}
 
-    /** One for each pattern and load. */
+    /** One for each layout of a stick. */
     public static List<SetupSheet> of(Plan plan) {
         Job job = plan.job();
         var collar = job.hub().collar();

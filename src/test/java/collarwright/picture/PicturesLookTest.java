@@ -39,7 +39,7 @@ class PicturesLookTest {
         Plan sphere = TrialPlans.dome(16, 48);
         pictures.put("sphere-dome", new DomePicture(sphere, 180));
         pictures.put("sphere-tiers", new TierPicture(sphere, 180));
-        var setup = collarwright.paper.TrialSetups.of(TrialPlans.windbreak()).get(1);
+        var setup = collarwright.paper.TrialSetups.of(TrialPlans.windbreak()).get(0);
         pictures.put("stick", new StickPicture(setup, new Figures(collarwright.machining.ProgramUnits.MM), 180));
         envelopes(pictures);
         pictures.put("strut", new StrutPicture(true, 180));

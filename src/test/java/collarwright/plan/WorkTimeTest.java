@@ -92,7 +92,8 @@ class WorkTimeTest {
         Plan plan = collarwright.picture.TrialPlans.windbreak();
         Job job = plan.job();
         Shop press =
-                new Shop(Jobs.press(), job.shop().programUnits(), job.shop().cutting(), times);
+                new Shop(
+                        Jobs.press(), job.shop().programUnits(), job.shop().cutting(), Shop.Batch.USUAL, times);
         Job other = new Job(
                 job.title(),
                 job.revision(),

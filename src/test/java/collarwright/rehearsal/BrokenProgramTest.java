@@ -28,10 +28,10 @@ class BrokenProgramTest {
     private static final PatternRun TWO_COLLARS = new PatternRun(RotarySamples.sixWay(RotarySamples.HOLE_SAW_44), 2);
 
     private enum Text {
-        PLAIN(false, Purpose.CUT, "CA-2-HS-44.ngc"),
-        CYCLES(true, Purpose.CUT, "CA-2-HS-44.ngc"),
-        MARK(false, Purpose.CUT, "CA-1-mark.ngc"),
-        AIR(false, Purpose.AIR_CUT, "CA-2-HS-44-air.ngc"),
+        PLAIN(false, Purpose.CUT, "LA-2-HS-44.ngc"),
+        CYCLES(true, Purpose.CUT, "LA-2-HS-44.ngc"),
+        MARK(false, Purpose.CUT, "LA-1-mark.ngc"),
+        AIR(false, Purpose.AIR_CUT, "LA-2-HS-44-air.ngc"),
         TEST(false, Purpose.DIRECTION_TEST, "rotary-direction-test.ngc");
 
         private final boolean cycles;

@@ -42,7 +42,7 @@ class DimpleRulesTest {
 
     private static RotaryPlan with(RotaryPlan plan, String text) {
         List<ProgramFile> files = plan.programs().stream()
-                .map(f -> f.name().equals("CA-1-mark.ngc")
+                .map(f -> f.name().equals("LA-1-mark.ngc")
                         ? new ProgramFile(f.name(), f.purpose(), f.task(), f.lift(), f.effort(), text)
                         : f)
                 .toList();
@@ -88,7 +88,7 @@ class DimpleRulesTest {
                     Arguments.of("moved along the pipe", chuck, along, "collar 1, TOP dimple made once"),
                     Arguments.of("moved round the pipe", chuck, round, "collar 2, TOP dimple made once"),
                     Arguments.of("missing", chuck, missing, "collar 1, TOP dimple made once"),
-                    Arguments.of("missing", chuck, missing, "4 dimples on stick 1"),
+                    Arguments.of("missing", chuck, missing, "4 dimples on stick LA"),
                     Arguments.of("anticlockwise", chuck, side, "collar 1, TOP dimple made once"),
                     Arguments.of("at the other edge", chuck, edge, "collar 1, 0 line dimple made once"));
         });
@@ -112,7 +112,7 @@ class DimpleRulesTest {
         RotaryPlan plan = RotaryJob.plan(settings, TWO);
         RotaryPlan other = RotaryJob.plan(settings(true, !topTowardChuck), TWO);
         List<ProgramFile> files = plan.programs().stream()
-                .map(f -> f.name().equals("CA-1-mark.ngc") ? other.programs().get(0) : f)
+                .map(f -> f.name().equals("LA-1-mark.ngc") ? other.programs().get(0) : f)
                 .toList();
 
         assertThat(PlanRules.check(new RotaryPlan(files, plan.setups(), List.of()), settings, TWO))
@@ -136,7 +136,7 @@ class DimpleRulesTest {
 
         assertThat(Rehearsal.rehearse(new RotaryPlan(files, plan.setups(), List.of()), settings, TWO))
                 .anySatisfy(f -> {
-                    assertThat(f.expected()).isEqualTo("4 dimples on stick 1");
+                    assertThat(f.expected()).isEqualTo("4 dimples on stick LA");
                     assertThat(f.found()).isEqualTo("0 made");
                 });
     }

@@ -10,6 +10,7 @@ import collarwright.geometry.Vec3;
 import collarwright.hub.HubStrut;
 import collarwright.hub.HubType;
 import collarwright.hub.Hubs;
+import collarwright.machining.Load;
 import collarwright.machining.PatternRun;
 import collarwright.machining.ProgramFile;
 import collarwright.machining.ProgramUnits;
@@ -17,6 +18,7 @@ import collarwright.machining.RotaryJob;
 import collarwright.machining.RotaryPlan;
 import collarwright.machining.RotarySamples;
 import collarwright.machining.RotarySettings;
+import collarwright.machining.SetupSheet;
 import collarwright.machining.Workpiece;
 import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
@@ -83,12 +85,18 @@ class HandednessTest {
         assertThat(mirrorsThatFit).isLessThan(HUBS.dome().nodeCount() - 5);
     }
 
-    /** Directions in which the holes of collar 1 were drilled, in the pipe as it lies at A0. */
+    /** Directions in which the holes of the first collar of a pattern were drilled, in the pipe as it lies at A0. */
     private static List<Vec3> drilled(RotaryPlan plan, String pattern, boolean positive) {
         List<Vec3> directions = new ArrayList<>();
+        Load load = plan.setups().stream()
+                .map(SetupSheet::load)
+                .filter(l -> l.patterns().contains(pattern))
+                .findFirst()
+                .orElseThrow();
+        double edge = load.edge(load.patterns().indexOf(pattern) + 1);
         for (ProgramFile file : plan.programs()) {
             boolean ours =
-                    file.purpose() == ProgramFile.Purpose.CUT && file.name().startsWith(pattern + "-2-");
+                    file.purpose() == ProgramFile.Purpose.CUT && file.name().startsWith(load.id() + "-2-");
             double a = 0;
             double x = 0;
             Matcher words = java.util.regex.Pattern.compile("(?m)^G[01] ([XAZ])(-?[0-9.]+)( F.*)?$")
@@ -104,7 +112,7 @@ class HandednessTest {
                     lowest = Math.min(lowest, number);
                     if (number > 70 && lowest < 60) {
                         lowest = 99;
-                        if (x < 20 + COLLAR) {
+                        if (x > edge && x < edge + COLLAR) {
                             directions.add(back(a, positive));
                         }
                     }
