@@ -50,7 +50,7 @@ final class SeatTables {
 
     /** All hub types in one table. */
     Grid grid() {
-        boolean shared = plan.book().sharing().isPresent();
+        boolean shared = plan.book().hubsShare();
         return new Grid(
                 "How a hub sits when it is put up",
                 List.of(
