@@ -35,7 +35,7 @@ final class SeatTables {
         for (int type : served) {
             HubSeat seat = seats.get(type);
             facts.add(new DomeFacts.Fact(
-                    served.size() == 1 ? "hub" : "hub " + Ids.letters('H', type),
+                    (served.size() == 1 ? "hub" : "hub " + Ids.letters('H', type)) + top(type),
                     "mid-plane " + figures.length(seat.collar().mean())
                             + " below the node (spread "
                             + figures.length(seat.collar().spread()) + "), lowest point " + lowest(type)
@@ -69,12 +69,16 @@ final class SeatTables {
         HubSeat seat = seats.get(type);
         String pattern = Ids.letters('C', plan.placement(type).pattern());
         return List.of(
-                Cell.strong(shared ? Ids.letters('H', type) + ", " + pattern : pattern),
+                Cell.strong(shared ? Ids.letters('H', type) + ", " + pattern + top(type) : pattern + top(type)),
                 Cell.of(figures.length(seat.collar().mean())),
                 Cell.of(figures.length(seat.collar().spread())),
                 Cell.of(side(seat.ring().middle())),
                 Cell.of(figures.length(seat.ring().width())),
                 Cell.of(lowest(type)));
+    }
+
+    private String top(int type) {
+        return plan.placement(type).flipped() ? ", TOP inside" : "";
     }
 
     private String lowest(int type) {
