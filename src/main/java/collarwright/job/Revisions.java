@@ -16,7 +16,10 @@ import java.util.stream.Collectors;
 final class Revisions {
 
     /** Choices that came later; a job that does not make them keeps the revision it had before they were there. */
-    private static final Set<String> LATER = Set.of("mostCutters", "bins");
+    private static final Set<String> LATER = Set.of("mostCutters", "bins", "flip");
+
+    /** What such a choice is while nobody makes it. */
+    private static final Set<Object> UNSAID = Set.of(Optional.empty(), false);
 
     private Revisions() {}
 
@@ -88,7 +91,7 @@ final class Revisions {
             // before there was a choice.
             Object value = read(whole, component);
             boolean unsaid =
-                    value.equals(SheetSettings.USUAL) || (LATER.contains(name) && value.equals(Optional.empty()));
+                    value.equals(SheetSettings.USUAL) || (LATER.contains(name) && UNSAID.contains(value));
             if (!name.equals("source") && !name.equals("revision") && !unsaid) {
                 text.append(name).append('=').append(canonical(value)).append(';');
             }
