@@ -90,8 +90,7 @@ final class Revisions {
             // Printed as usual, or no trial piece, is as good as nothing said: such jobs keep the revision they had
             // before there was a choice.
             Object value = read(whole, component);
-            boolean unsaid =
-                    value.equals(SheetSettings.USUAL) || (LATER.contains(name) && UNSAID.contains(value));
+            boolean unsaid = value.equals(SheetSettings.USUAL) || (LATER.contains(name) && UNSAID.contains(value));
             if (!name.equals("source") && !name.equals("revision") && !unsaid) {
                 text.append(name).append('=').append(canonical(value)).append(';');
             }

@@ -65,7 +65,8 @@ class FlipTest {
         assertThat(with.book().patterns().stream().mapToInt(Pattern::count).sum())
                 .isEqualTo(with.hubs().dome().nodeCount());
         assertThat(fingerprints(with)).hasSize(with.book().patterns().size());
-        Set<String> drilled = with.hubs().types().stream().map(FlipTest::drilled).collect(Collectors.toSet());
+        Set<String> drilled =
+                with.hubs().types().stream().map(FlipTest::drilled).collect(Collectors.toSet());
         assertThat(with.book().patterns()).hasSize(drilled.size());
     }
 
@@ -96,7 +97,8 @@ class FlipTest {
     @ParameterizedTest
     @CsvSource({"2, 1", "3, 1", "3, 2"})
     void exact_leftAndRightTurningSphere_takeTheSameCollars(int b, int c) {
-        assertThat(fingerprints(plan(sphere(b, c).flip()))).isEqualTo(fingerprints(plan(sphere(c, b).flip())));
+        assertThat(fingerprints(plan(sphere(b, c).flip())))
+                .isEqualTo(fingerprints(plan(sphere(c, b).flip())));
         assertThat(fingerprints(plan(sphere(b, c)))).isNotEqualTo(fingerprints(plan(sphere(c, b))));
     }
 
@@ -106,8 +108,12 @@ class FlipTest {
             SharingLimits limits = new SharingLimits(StrictMath.toRadians(draw.between(0, 1.5)), draw.between(0, 7));
             int frequency = draw.whole(2, 6);
             int rows = draw.whole(frequency, 3 * frequency);
-            Sharing without = plan(rows(frequency, rows).shared(limits)).book().sharing().orElseThrow();
-            Sharing with = plan(rows(frequency, rows).shared(limits).flip()).book().sharing().orElseThrow();
+            Sharing without =
+                    plan(rows(frequency, rows).shared(limits)).book().sharing().orElseThrow();
+            Sharing with = plan(rows(frequency, rows).shared(limits).flip())
+                    .book()
+                    .sharing()
+                    .orElseThrow();
             assertThat(with.patterns()).isLessThanOrEqualTo(without.patterns());
             assertThat(with.atLeast()).isLessThanOrEqualTo(with.patterns());
             assertThat(with.exact()).isLessThanOrEqualTo(without.exact());
@@ -116,8 +122,10 @@ class FlipTest {
         });
     }
 
-    // From node data alone, as somebody would who hangs the collars: pattern, which way up, and where UP is. Each hole's
-    // axis must then point along its strut, seen along the hub's axis; with converging heights the strut's own line must
+    // From node data alone, as somebody would who hangs the collars: pattern, which way up, and where UP is. Each
+    // hole's
+    // axis must then point along its strut, seen along the hub's axis; with converging heights the strut's own line
+    // must
     // pass the middle of the hole.
     @ParameterizedTest
     @CsvSource({"true, 0, 0", "false, 0, 0", "false, 1, 6", "true, 1, 6"})
@@ -183,7 +191,8 @@ class FlipTest {
             int frequency = draw.whole(2, 5);
             Plan without = plan(rows(frequency, 2 * frequency).shared(limits));
             Plan with = plan(rows(frequency, 2 * frequency).shared(limits).flip());
-            boolean saves = with.book().patterns().size() < without.book().patterns().size();
+            boolean saves =
+                    with.book().patterns().size() < without.book().patterns().size();
             assertThat(with.book().flips()).isEqualTo(saves);
             if (!saves) {
                 assertThat(with.book().patterns()).isEqualTo(without.book().patterns());
@@ -206,8 +215,8 @@ class FlipTest {
             double mid = converging.job().hub().body().midRadius();
             double meets = Double.NaN;
             for (int i = 0; i < struts.size(); i++) {
-                double height = placement.outward(
-                        holes.get(placement.holes().get(i)).height());
+                double height =
+                        placement.outward(holes.get(placement.holes().get(i)).height());
                 double here = height + mid * StrictMath.tan(struts.get(i).axialAngle());
                 assertThat(Double.isNaN(meets) ? here : meets).isCloseTo(here, within(1e-6));
                 meets = here;

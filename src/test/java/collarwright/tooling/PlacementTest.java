@@ -29,8 +29,11 @@ class PlacementTest {
     void onPattern_anyAzimuth_liesWithinOneTurn() {
         Seeds.each(500, draw -> {
             Placement placement = new Placement(0, draw.between(0, TURN), draw.whole(0, 1) == 1, List.of(0));
-            for (double azimuth : new double[] {draw.between(0, TURN), 0, placement.turn(), StrictMath.nextDown(TURN)}) {
-                assertThat(placement.onPattern(azimuth)).isGreaterThanOrEqualTo(0).isLessThan(TURN);
+            for (double azimuth :
+                    new double[] {draw.between(0, TURN), 0, placement.turn(), StrictMath.nextDown(TURN)}) {
+                assertThat(placement.onPattern(azimuth))
+                        .isGreaterThanOrEqualTo(0)
+                        .isLessThan(TURN);
             }
         });
     }
