@@ -666,7 +666,7 @@ def build(given, plan=None, chosen=None):
                   "struts": sum(made(domes * t["count"], percent) for t in strut_types),
                   "rings": made(domes * count["rings"], percent), "ties": made(domes * count["ties"], percent)},
         "strutTypes": strut_types, "hubTypes": hub_types, "nodes": nodes, "members": members, "patterns": patterns}
-    if choice:
+    if choice and choice.by_agreement:
         built["sharing"] = laid.sharing(given)
     whole["lowestCollarPointZMm"] = lowest_collar_point(given, built)
     return built, laid.checks(given, built), whole["lowestCollarPointZMm"]

@@ -267,8 +267,9 @@ class Laid:
             for k, strut in enumerate(model):
                 tilt = half_turn((0.0, 0.0, strut[1]))[2] if self.flipped[kind] else strut[1]
                 used[self.pattern[kind]][self.hole[kind][k]].append(tilt)
-        self.tilts = [[(min(a) + max(a)) / 2 for a in pattern] for pattern in used]
-        self.heights = [heights(pattern, self.middle, converging) for pattern in self.tilts]
+        tilts = [[(min(a) + max(a)) / 2 for a in pattern] for pattern in used]
+        self.leans = [[sorted(map(abs, a)) for a in pattern] for pattern in used]
+        self.heights = [heights(pattern, self.middle, converging) for pattern in tilts]
         self.backs = backs
 
     def lines(self, kind):
@@ -320,7 +321,10 @@ class Laid:
                 off = self.seen(kind, self.azimuths[self.pattern[kind]][self.hole[kind][k]]) - strut[0]
                 if abs(sin(off / 2)) > 1e-8:
                     wrong.append(f"hubTypes[{kind}].struts[{k}]: expected its hole where it points, found it {degrees(off)!r} off")
-        whole = [[(cos(a), sin(a), h, abs(t)) for a, h, t in zip(*p)] for p in zip(self.azimuths, self.heights, self.tilts)]
+        for k, leans in enumerate(self.leans):
+            if any(hole[-1] - hole[0] > 1e-8 for hole in leans):
+                wrong.append(f"patterns[{k}]: expected struts that lean alike in each hole, found {leans}")
+        whole = [[(cos(a), sin(a), h, t[-1]) for a, h, t in zip(*p)] for p in zip(self.azimuths, self.heights, self.leans)]
         for k, one in enumerate(whole):
             for n in range(k):
                 if len(whole[n]) == len(one) and any(
@@ -345,7 +349,7 @@ class Laid:
                 furthest = self.shared.furthest(pattern, k, said)
                 out.append(self.sizes.shared_hole(k + 1, azimuth, height, users, furthest))
             else:
-                out.append(self.sizes.hole(k + 1, azimuth, self.tilts[pattern][k], height))
+                out.append(self.sizes.hole(k + 1, azimuth, self.leans[pattern][k][-1], height))
         return out
 
     def sharing(self, given):
