@@ -42,7 +42,8 @@ final class SeatTables {
                             + " the foot"));
             facts.add(new DomeFacts.Fact(
                     "ring",
-                    "middle of the centre ring " + side(seat.ring().middle()) + " the mid-plane, at least "
+                    "middle of the centre ring " + side(seat.ring().middle()) + " the mid-plane"
+                            + (plan.placement(type).flipped() ? " as it hangs" : "") + ", at least "
                             + figures.length(seat.ring().width()) + " wide"));
         }
         return facts;

@@ -93,12 +93,12 @@ final class SharedPatterns {
     static SharedPatterns lay(Hubs hubs, StrutLayout struts, HubSettings hub, DrillingSettings drilling) {
         SharingLimits limits = drilling.shared().orElseThrow();
         SharedPatterns upright = new SharedPatterns(hubs, struts, hub, limits, false);
-        upright.lay();
+        upright.lay(Integer.MAX_VALUE);
         if (!drilling.flip()) {
             return upright;
         }
         SharedPatterns flipping = new SharedPatterns(hubs, struts, hub, limits, true);
-        flipping.lay();
+        flipping.lay(upright.groups.size());
         if (flipping.groups.size() < upright.groups.size()) {
             return flipping;
         }
@@ -108,19 +108,20 @@ final class SharedPatterns {
         return upright;
     }
 
-    private void lay() {
+    // Given up as soon as it is proven that there are not fewer than others have.
+    private void lay(int others) {
         exact = Drillings.of(hubs, midRadius, hub.heights(), flip).all().size();
         int fewestProven = 1;
         for (double far : FAR_ENDS) {
             int fewest = group(limits.extraLean(), far);
             // With all that far ends may add counted on, nothing is left out: no fewer patterns can do.
             fewestProven = far == 1 ? fewest : fewestProven;
-            if (within()) {
+            if (within() || fewestProven >= others) {
                 break;
             }
         }
         double extra = limits.extraLean();
-        for (int i = 0; i < MOST_TRIES && !within() && extra > 0; i++) {
+        for (int i = 0; i < MOST_TRIES && fewestProven < others && !within() && extra > 0; i++) {
             extra = StrictMath.max(0, extra - (extraLean() - limits.extraLean()) - ROUNDING);
             group(extra, 0);
         }
