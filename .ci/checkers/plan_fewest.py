@@ -50,6 +50,11 @@ def swing_left(axial, least, extra):
     return acos(ratio) if ratio <= 1 else -1.0
 
 
+def in_a_mirror(struts):
+    """The struts of a hub as its collar has them when it is upside down: the other way round, from the same 0 line."""
+    return sorted((Strut(-s.azimuth % (2 * pi), s.axial, s.between) for s in struts), key=lambda s: s.azimuth)
+
+
 class Group:
     """Hub types in the holes of one pattern, as bounds on differences of angles."""
 
@@ -96,8 +101,8 @@ class Group:
 class Search:
     """Groups of hub types that one pattern can serve."""
 
-    def __init__(self, hubs, limits, helped):
-        self.hubs, self.limits, self.helped = hubs, limits, helped
+    def __init__(self, hubs, limits, helped, flip=False):
+        self.hubs, self.limits, self.helped, self.flip = hubs, limits, helped, flip
         self.known = {}
 
     def serves(self, group):
@@ -117,12 +122,15 @@ class Search:
     def go_on(self, made, rest):
         if not rest:
             return True
-        struts = self.hubs[rest[0]]
-        for holes in combinations(range(made.count), len(struts)):
-            for first in range(len(struts)):
-                more = made.with_hub(rest[0], struts, first, holes)
-                if more is not None and self.go_on(more, rest[1:]):
-                    return True
+        seen = [self.hubs[rest[0]]]
+        if self.flip:
+            seen.append(in_a_mirror(seen[0]))
+        for struts in seen:
+            for holes in combinations(range(made.count), len(struts)):
+                for first in range(len(struts)):
+                    more = made.with_hub(rest[0], struts, first, holes)
+                    if more is not None and self.go_on(more, rest[1:]):
+                        return True
         return False
 
     def fewest(self):
@@ -150,10 +158,12 @@ def struts_of(hubs, type_chords, radius, middle):
     return [[Strut(h[0], h[1], radius * type_chords[h[2][0]] * cos(h[1]) - 2 * middle) for h in model] for model in hubs.models]
 
 
-def fewest(hubs, dome, radius, middle, extra, miss):
-    """The fewest patterns by both windows, or None where there are too many hub types for a full search."""
+def fewest(hubs, dome, radius, middle, extra, miss, flip=False):
+    """The fewest patterns by both windows, or None where there are too many hub types for a full search; with flip, hubs
+    may take their collars upside down. The first hub of a group never has to: the whole group may be turned over."""
     found = struts_of(hubs, dome.type_chords, radius, middle)
     if len(found) > MOST:
         return None
     limits = Limits(extra, miss, middle, [s for hub in found for s in hub])
-    return {"alone": Search(found, limits, False).fewest(), "helped": Search(found, limits, True).fewest()}
+    return {"alone": Search(found, limits, False, flip).fewest(),
+            "helped": Search(found, limits, True, flip).fewest()}

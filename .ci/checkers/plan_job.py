@@ -192,6 +192,10 @@ def job_inputs(job, cutters):
         chosen[key] = job.get(table, {}).get(key, words[0])
         if chosen[key] not in words:
             wrong.append(f"{table}.{key}: expected {' or '.join(words)}, found {chosen[key]!r}")
+    if job.get("drilling", {}).get("flip", False) is not False:
+        chosen["flip"] = job["drilling"]["flip"]
+        if chosen["flip"] is not True:
+            wrong.append(f"drilling.flip: expected true or false, found {chosen['flip']!r}")
     if chosen["patterns"] == "shared":
         chosen["limits"] = {"extraLeanDeg": number("limits.extra-lean", job.get("limits", {}).get("extra-lean", 1), "°|deg"),
                             "missMm": lengths("limits.miss", job.get("limits", {}).get("miss", "6 mm"))[1]}

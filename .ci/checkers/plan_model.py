@@ -609,9 +609,18 @@ def build(given, plan=None, chosen=None):
     middle = holes.outer - holes.wall["mid"] / 2
     if given.get("patterns") == "shared" and not (chosen and "sharing" in chosen):
         raise Refused(["drilling.patterns: shared patterns are the plan's choice; expected a plan to hold against them"])
-    choice = plan_shared.Choice(chosen, hubs.models) if chosen and "sharing" in chosen else None
+    if given.get("flip") and not chosen:
+        raise Refused(["drilling.flip: which collars are turned over is the plan's choice; expected a plan to hold against it"])
+    choice = plan_shared.Choice(chosen, hubs.models) if chosen and ("sharing" in chosen or given.get("flip")) else None
+    if choice and any(choice.flipped) and not given.get("flip"):
+        raise Refused(["hubTypes: expected no collar upside down without drilling.flip"])
     laid = plan_shared.laid_out(holes, dome, hubs, radius, choice, converging(given, chosen), lambda a: end(a)["setbackMm"])
+    if choice and not choice.by_agreement:
+        wrong = laid.drilled_alike()
+        if wrong:
+            raise Refused(wrong)
     hub_types = [{"id": letters("H", k), "count": hub_count[k], "pattern": letters("C", laid.pattern[k]),
+                  **({"flipped": laid.flipped[k]} if given.get("flip") else {}),
                   "turnOnPatternDeg": degrees(laid.turn[k]), **laid.seat(k, [end(h[1])["setbackMm"] for h in model], thick),
                   "struts": [{"strutType": letters("S", h[2][0]), "end": "ab"[h[2][1]], "azimuthDeg": degrees(h[0]),
                               "axialDeg": degrees(h[1]), **laid.strut(k, n)} for n, h in enumerate(model)]}
@@ -621,7 +630,7 @@ def build(given, plan=None, chosen=None):
     nodes = []
     for k, (name, kind, point, axis, up) in enumerate(zip(dome.ids, hubs.node_types, dome.points, dome.axes, hubs.turns)):
         node = {"id": name, "hubType": letters("H", kind), "xyzMm": [radius * x for x in point], "axis": list(axis),
-                "turnDeg": degrees(turn(up + laid.turn[kind])), "flipped": False}
+                "turnDeg": degrees(turn(laid.up(kind, up))), "flipped": laid.flipped[kind]}
         if dome.moved[k]:
             node["movedMm"] = radius * dome.moved[k]
         nodes.append(node)
@@ -657,7 +666,7 @@ def build(given, plan=None, chosen=None):
                   "struts": sum(made(domes * t["count"], percent) for t in strut_types),
                   "rings": made(domes * count["rings"], percent), "ties": made(domes * count["ties"], percent)},
         "strutTypes": strut_types, "hubTypes": hub_types, "nodes": nodes, "members": members, "patterns": patterns}
-    if choice:
+    if choice and choice.by_agreement:
         built["sharing"] = laid.sharing(given)
     whole["lowestCollarPointZMm"] = lowest_collar_point(given, built)
     return built, laid.checks(given, built), whole["lowestCollarPointZMm"]
@@ -746,7 +755,7 @@ def fewest(given, plan, drawn, lines):
     dome, radius, level = framed(given, holes, drawn)
     said = plan["sharing"]
     found = plan_fewest.fewest(Hubs(dome, level), dome, radius, holes.outer - holes.wall["mid"] / 2,
-                               radians(said["extraLeanLimitDeg"]), said["missLimitMm"])
+                               radians(said["extraLeanLimitDeg"]), said["missLimitMm"], bool(given.get("flip")))
     if found is None:
         print(f"note: more than {plan_fewest.MOST} hub types; the fewest patterns were not searched")
         return

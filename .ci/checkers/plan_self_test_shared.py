@@ -187,6 +187,14 @@ def fewest_patterns():
         hubs = [[plan_fewest.Strut(radians(a), radians(b), 1e9) for a in one] for one, b in (((0, 90, 180, 270), angle), ((0, 90, 180), 12))]
         limits = plan_fewest.Limits(radians(1), 6.0, 100.0, hubs[0] + hubs[1])
         check("fewest", f"two leans, {angle}", plan_fewest.Search(hubs, limits, False).fewest(), groups)
+    # A hub and its mirror image: one pattern where the collar may be turned over, two where not. By hand.
+    hubs = [[plan_fewest.Strut(radians(a), radians(12), 1e9) for a in one] for one in ((0, 80, 200), (0, 120, 280))]
+    mirrored = [[plan_fewest.Strut(radians(a), radians(b), 1e9) for a, b in one]
+                for one in (((0, 11), (80, 12), (200, 13)), ((0, 11), (160, 13), (280, 12)))]
+    for name, two, groups in (("the same turned", hubs, (1, 1)), ("mirrored", mirrored, (2, 1))):
+        limits = plan_fewest.Limits(radians(.5), .1, 100.0, two[0] + two[1])
+        for flip, count in zip((False, True), groups):
+            check("fewest", f"{name}, flip {flip}", plan_fewest.Search(two, limits, False, flip).fewest(), count)
     # A whole 6v sphere, radius 6 m, R_m 76.675: a plan with three patterns lies within an extra lean of 1 degree and a miss
     # of 6 mm, where hubs judged by themselves, each far end at its worst, need four. Its angles were found by linear
     # programming; here its lines are laid in space.

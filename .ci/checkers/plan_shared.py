@@ -16,13 +16,15 @@ SAME = 1e-9
 
 
 class Choice:
-    """What the plan chose: per hub type its pattern, its turn and the holes of its struts; per pattern its azimuths."""
+    """What the plan chose: per hub type its pattern, its turn, which way up, and the holes of its struts; per pattern its
+    azimuths."""
 
     def __init__(self, plan, models):
+        self.by_agreement = "sharing" in plan
         wrong = []
         patterns = {p["id"]: k for k, p in enumerate(plan["patterns"])}
         self.azimuths = [[radians(h["azimuthDeg"]) for h in p["holes"]] for p in plan["patterns"]]
-        self.pattern, self.turn, self.holes = [], [], []
+        self.pattern, self.turn, self.holes, self.flipped = [], [], [], []
         for k, model in enumerate(models):
             hub = plan["hubTypes"][k] if k < len(plan["hubTypes"]) else {}
             at = patterns.get(hub.get("pattern"))
@@ -36,6 +38,7 @@ class Choice:
             self.pattern.append(at)
             self.turn.append(radians(hub["turnOnPatternDeg"]))
             self.holes.append([h - 1 for h in holes])
+            self.flipped.append(hub.get("flipped", False) is True)
         for k, azimuths in enumerate(self.azimuths):
             if azimuths[0] != 0 or any(not a < b for a, b in zip(azimuths, azimuths[1:] + [2 * pi])):
                 wrong.append(f"patterns[{k}]: expected azimuths from 0, ascending, below a full turn")
@@ -45,10 +48,26 @@ class Choice:
             for t in users:
                 # In cyclic order: the hub's struts go round once.
                 steps = [(b - a) % len(azimuths) for a, b in zip(self.holes[t], self.holes[t][1:] + self.holes[t][:1])]
+                if self.flipped[t]:          # seen from outside its holes go round the other way
+                    steps = [len(azimuths) - step for step in steps]
                 if len(steps) > 1 and sum(steps) != len(azimuths):
                     wrong.append(f"hubTypes[{t}]: expected its holes in cyclic order, found {self.holes[t]}")
         if wrong:
             raise Refused(wrong)
+
+
+def half_turn(point):
+    """A collar turned over about its line ahead: (ahead, clockwise, up)."""
+    return point[0], -point[1], -point[2]
+
+
+def on_node(point, turn, flipped):
+    """A point of a collar (toward its 0 line, clockwise seen on TOP, toward TOP) as it comes to lie on the node, in the hub
+    type's own frame (toward its 0 line, clockwise seen from outside, outward): turned until the hub type's 0 line lies
+    ahead, and then turned over about that line if it is put on upside down."""
+    c, s = cos(turn), sin(turn)
+    turned = point[0] * c + point[1] * s, point[1] * c - point[0] * s, point[2]
+    return half_turn(turned) if flipped else turned
 
 
 class Line:
@@ -58,6 +77,14 @@ class Line:
     def __init__(self, tilt, swing, lean, miss, begin, plan_foot):
         self.tilt, self.swing, self.lean, self.miss, self.begin = tilt, swing, lean, miss, begin
         self.plan_foot = plan_foot          # the foot in the hub's plane: along its 0 line and clockwise from it
+
+    def on_collar(self, flipped):
+        """The same line as the collar has it: where it is upside down, down is up and clockwise the other way."""
+        if not flipped:
+            return self
+        ahead = cos(self.tilt) * cos(self.swing), cos(self.tilt) * sin(self.swing), -sin(self.tilt)
+        x, y, z = half_turn(ahead)
+        return Line(atan2(-z, hypot(x, y)), atan2(y, x), self.lean, self.miss, self.begin, self.plan_foot)
 
 
 def radial(dome, node, first, azimuth):
@@ -81,7 +108,9 @@ def member_lines(dome, hubs, radius, middle, choice, backs):
             k = slot[node][edge]
             kind = hubs.node_types[node]
             azimuths = choice.azimuths[choice.pattern[kind]]
-            e = radial(dome, node, first[node], azimuths[choice.holes[kind][k]] - choice.turn[kind])
+            at = azimuths[choice.holes[kind][k]]
+            x, y, _ = on_node((cos(at), sin(at), 0.0), choice.turn[kind], choice.flipped[kind])
+            e = radial(dome, node, first[node], atan2(y, x))
             axial = hubs.holes[node][k][1]
             spokes.append(e)
             centres.append(plus(times(radius, dome.points[node]), times(middle, e),
@@ -118,12 +147,11 @@ class Shared:
             for k, line in enumerate(lines[node]):
                 self.by_type[kind][k].append(line)
         self.users = [[[] for _ in azimuths] for azimuths in choice.azimuths]
-        self.axials = [[[] for _ in azimuths] for azimuths in choice.azimuths]
         for kind, model in enumerate(hubs.models):
-            for k, strut in enumerate(model):
+            for k in range(len(model)):
                 hole = choice.holes[kind][k]
-                self.users[choice.pattern[kind]][hole] += self.by_type[kind][k]
-                self.axials[choice.pattern[kind]][hole].append(strut[1])
+                self.users[choice.pattern[kind]][hole] += [line.on_collar(choice.flipped[kind])
+                                                           for line in self.by_type[kind][k]]
         self.needed = [[max(line.lean for line in lines) for lines in holes] for holes in self.users]
         self.lines = lines
 
@@ -229,12 +257,18 @@ class Laid:
         models = hubs.models
         self.pattern = choice.pattern if choice else list(range(len(models)))
         self.turn = choice.turn if choice else [0.0] * len(models)
+        self.flipped = choice.flipped if choice else [False] * len(models)
+        self.hosts = len(set(self.pattern)) < len(models) or shared is not None
         self.hole = choice.holes if choice else [list(range(len(model))) for model in models]
         self.azimuths = choice.azimuths if choice else [[h[0] for h in model] for model in models]
-        if choice:
-            tilts = [[(min(a) + max(a)) / 2 for a in pattern] for pattern in shared.axials]
-        else:
-            tilts = [[h[1] for h in model] for model in models]
+        # The tilts of all struts that use a hole, as the collar has them.
+        used = [[[] for _ in azimuths] for azimuths in self.azimuths]
+        for kind, model in enumerate(models):
+            for k, strut in enumerate(model):
+                tilt = half_turn((0.0, 0.0, strut[1]))[2] if self.flipped[kind] else strut[1]
+                used[self.pattern[kind]][self.hole[kind][k]].append(tilt)
+        tilts = [[(min(a) + max(a)) / 2 for a in pattern] for pattern in used]
+        self.leans = [[sorted(map(abs, a)) for a in pattern] for pattern in used]
         self.heights = [heights(pattern, self.middle, converging) for pattern in tilts]
         self.backs = backs
 
@@ -257,15 +291,54 @@ class Laid:
     def seat(self, kind, setbacks, thick):
         """Where collar and ring of a hub type sit; struts end square, at their setback from the node."""
         tops, at = [], self.heights[self.pattern[kind]]
-        meets = [at[self.hole[kind][k]] + self.middle * tan(h[1]) for k, h in enumerate(self.hubs.models[kind])]
+        up = [on_node((0.0, 0.0, at[hole]), self.turn[kind], self.flipped[kind])[2] for hole in self.hole[kind]]
+        meets = [up[k] + self.middle * tan(h[1]) for k, h in enumerate(self.hubs.models[kind])]
         for meet, h, back in zip(meets, self.hubs.models[kind], setbacks):
             for side in (thick / 2 * cos(h[1]), -thick / 2 * cos(h[1])):
                 tops.append(meet - back * sin(h[1]) + side)
         return {"collarBelowNodeMm": sum(meets) / len(meets), "nodeSpreadMm": max(meets) - min(meets),
                 "ringMiddleMm": (max(tops) + min(tops)) / 2, "ringLeastWidthMm": max(tops) - min(tops)}
 
+    def seen(self, kind, azimuth):
+        """An azimuth of the collar, seen from outside from the hub type's own 0 line."""
+        x, y, _ = on_node((cos(azimuth), sin(azimuth), 0.0), self.turn[kind], self.flipped[kind])
+        return atan2(y, x)
+
+    def up(self, kind, turn):
+        """The azimuth on the collar of what lies at this azimuth from the hub type's 0 line: turned back over, then back."""
+        x, y, z = cos(turn), sin(turn), 0.0
+        if self.flipped[kind]:
+            x, y, z = half_turn((x, y, z))
+        x, y, z = on_node((x, y, z), -self.turn[kind], False)
+        return atan2(y, x)
+
+    def drilled_alike(self):
+        """Where no pattern is shared by agreement: holes that do not lie where their struts point, and patterns that are the
+        same after a turn, or turned over."""
+        wrong = []
+        for kind, model in enumerate(self.hubs.models):
+            for k, strut in enumerate(model):
+                off = self.seen(kind, self.azimuths[self.pattern[kind]][self.hole[kind][k]]) - strut[0]
+                if abs(sin(off / 2)) > 1e-8:
+                    wrong.append(f"hubTypes[{kind}].struts[{k}]: expected its hole where it points, found it {degrees(off)!r} off")
+        for k, leans in enumerate(self.leans):
+            if any(hole[-1] - hole[0] > 1e-8 for hole in leans):
+                wrong.append(f"patterns[{k}]: expected struts that lean alike in each hole, found {leans}")
+        whole = [[(cos(a), sin(a), h, t[-1]) for a, h, t in zip(*p)] for p in zip(self.azimuths, self.heights, self.leans)]
+        for k, one in enumerate(whole):
+            for n in range(k):
+                if len(whole[n]) == len(one) and any(
+                        self.same(one, whole[n], a, flipped) for a in self.azimuths[n] for flipped in (False, True)):
+                    wrong.append(f"patterns[{k}]: expected another drilling than that of patterns[{n}], turned or turned over")
+        return wrong
+
+    @staticmethod
+    def same(one, other, turn, flipped):
+        moved = [(*on_node(hole[:3], turn, flipped), hole[3]) for hole in other]
+        return all(any(max(abs(a - b) for a, b in zip(hole, there)) < 1e-7 for there in moved) for hole in one)
+
     def strut(self, kind, k):
-        return self.shared.strut(kind, k) if self.shared else {"hole": k + 1}
+        return self.shared.strut(kind, k) if self.shared else {"hole": self.hole[kind][k] + 1}
 
     def holes(self, pattern, plan):
         out = []
@@ -276,7 +349,7 @@ class Laid:
                 furthest = self.shared.furthest(pattern, k, said)
                 out.append(self.sizes.shared_hole(k + 1, azimuth, height, users, furthest))
             else:
-                out.append(self.sizes.hole(k + 1, azimuth, self.hubs.models[pattern][k][1], height))
+                out.append(self.sizes.hole(k + 1, azimuth, self.leans[pattern][k][-1], height))
         return out
 
     def sharing(self, given):
@@ -313,7 +386,7 @@ class Laid:
                                                               holes[b]["heightMm"]), warn * max(size[a], size[b]))
                 out.append(("WEB_BETWEEN_HOLES", part, min, webs))
         for kind, hub in enumerate(built["hubTypes"]):
-            part = f"hub {hub['id']} on pattern {hub['pattern']}" if self.shared else f"pattern {hub['pattern']}"
+            part = f"hub {hub['id']} on pattern {hub['pattern']}" if self.hosts else f"pattern {hub['pattern']}"
             size, numbers, azimuths = sizes[self.pattern[kind]], self.hole[kind], self.azimuths[self.pattern[kind]]
             inside, crowd = {}, {}
             for lines in self.lines(kind):
@@ -324,7 +397,7 @@ class Laid:
             # Any line that a strut has at one place beside any that its neighbour has at another: on the safe side.
             for a, b in self.pairs(len(numbers)):
                 crowd[f"holes {numbers[a] + 1} and {numbers[b] + 1}"] = min(
-                    crowding((one, other), [azimuths[numbers[k]] - self.turn[kind] + line.swing
+                    crowding((one, other), [self.seen(kind, azimuths[numbers[k]]) + line.swing
                                             for k, line in ((a, one), (b, other))], thick)
                     for one in self.different(kind, a) for other in self.different(kind, b))
             if inside:
@@ -346,7 +419,7 @@ class Laid:
 
 def laid_out(holes, dome, hubs, radius, choice, converging, backs):
     middle = holes.outer - holes.wall["mid"] / 2
-    shared = Shared(dome, hubs, radius, middle, choice, backs) if choice else None
+    shared = Shared(dome, hubs, radius, middle, choice, backs) if choice and choice.by_agreement else None
     return Laid(holes, hubs, choice, shared, converging, backs)
 
 

@@ -49,7 +49,6 @@ final class DrillingReader {
      * @return the settings, or empty after findings
      */
     Optional<DrillingSettings> read(double nearestBand, SharingLimits shared) {
-        later();
         Map<String, Boolean> sharing = new LinkedHashMap<>();
         sharing.put("exact", false);
         sharing.put("shared", true);
@@ -58,6 +57,8 @@ final class DrillingReader {
         Map<String, Fit> fits = new LinkedHashMap<>();
         fits.put("reach", Fit.REACH);
         fits.put("nearest", Fit.NEAREST);
+        KeyView flipKey = table.key("flip");
+        Optional<Boolean> flip = flipKey.flag();
         KeyView fitKey = table.key("fit");
         Optional<Fit> fit = fitKey.word(fits);
         Map<String, Cutter> cutters = new LinkedHashMap<>();
@@ -79,6 +80,7 @@ final class DrillingReader {
                 || (mostKey.present() && most.isEmpty())
                 || (fitKey.present() && fit.isEmpty())
                 || (patternsKey.present() && patterns.isEmpty())
+                || (flipKey.present() && flip.isEmpty())
                 || (clearanceKey.present() && clearance.isEmpty())) {
             noCutter(rackKey, addKey, cutters);
             return Optional.empty();
@@ -90,7 +92,8 @@ final class DrillingReader {
                 nearestBand,
                 clearance.orElse(LEAST_CLEARANCE),
                 patterns.filter(yes -> yes).map(yes -> shared),
-                most));
+                most,
+                flip.orElse(false)));
     }
 
     private void noCutter(KeyView rackKey, KeyView addKey, Map<String, Cutter> cutters) {
@@ -98,11 +101,6 @@ final class DrillingReader {
             (rackKey.present() ? rackKey : addKey)
                     .stop(Code.JOB_CONFLICT, "at least one cutter", "none", "name a rack, or add a size");
         }
-    }
-
-    private void later() {
-        KeyView flip = table.key("flip");
-        flip.flag().filter(on -> on).ifPresent(on -> flip.notInThisVersion("flip = false", "write flip = false"));
     }
 
     private void rack(KeyView item, Map<String, Cutter> cutters) {

@@ -16,9 +16,12 @@ import java.util.stream.Collectors;
 final class Revisions {
 
     /** Choices that came later; a job that does not make them keeps the revision it had before they were there. */
-    private static final Set<Object> USUAL =
-            Set.of(SheetSettings.USUAL, ShopTimes.USUAL, Shop.Batch.USUAL);
-    private static final Set<String> LATER = Set.of("mostCutters", "bins");
+    private static final Set<Object> USUAL = Set.of(SheetSettings.USUAL, ShopTimes.USUAL, Shop.Batch.USUAL);
+
+    private static final Set<String> LATER = Set.of("mostCutters", "bins", "flip");
+
+    /** What such a choice is while nobody makes it. */
+    private static final Set<Object> UNSAID = Set.of(Optional.empty(), false);
 
     private Revisions() {}
 
@@ -89,8 +92,7 @@ final class Revisions {
             // Printed, run or timed as usual, or no trial piece, is as good as nothing said: such jobs keep the revision they
             // had before there was a choice.
             Object value = read(whole, component);
-            boolean unsaid = USUAL.contains(value)
-                    || (LATER.contains(name) && value.equals(Optional.empty()));
+            boolean unsaid = USUAL.contains(value) || (LATER.contains(name) && UNSAID.contains(value));
             if (!name.equals("source") && !name.equals("revision") && !unsaid) {
                 text.append(name).append('=').append(canonical(value)).append(';');
             }

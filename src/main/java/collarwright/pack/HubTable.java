@@ -6,6 +6,8 @@ import collarwright.plan.PartNames;
 import collarwright.plan.Plan;
 import collarwright.plan.Uphill;
 import collarwright.units.Angles;
+import java.util.ArrayList;
+import java.util.List;
 
 /** The table of hubs for spreadsheets: where each stands, which collar it takes, and which way up the collar goes. */
 public final class HubTable {
@@ -22,7 +24,8 @@ public final class HubTable {
      * @return the file's bytes, one row for each hub, by tier and place
      */
     public static byte[] print(Plan plan) {
-        CsvTable table = new CsvTable(
+        boolean flip = plan.job().drilling().flip();
+        List<String> heads = new ArrayList<>(List.of(
                 "hub",
                 "tier",
                 "place",
@@ -33,9 +36,12 @@ public final class HubTable {
                 "z (mm)",
                 "moved to level the foot (mm)",
                 "UP clockwise from the 0 line (deg)",
-                "UP: straight up as seen from outside; at the apex the +x meridian",
-                "revision",
-                "job");
+                "UP: straight up as seen from outside; at the apex the +x meridian"));
+        if (flip) {
+            heads.add("TOP of the collar");
+        }
+        heads.addAll(List.of("revision", "job"));
+        CsvTable table = new CsvTable(heads.toArray(String[]::new));
         PartNames names = PartNames.of(plan);
         Hubs hubs = plan.hubs();
         for (int node = 0; node < hubs.dome().nodeCount(); node++) {
@@ -45,6 +51,9 @@ public final class HubTable {
             position(table, plan, node);
             table.number(Angles.degrees(plan.turn(node)), 4);
             table.text(Uphill.of(plan, node).words());
+            if (flip) {
+                table.text(plan.flipped(node) ? "inside" : "outside");
+            }
             PackTables.end(table, plan);
         }
         return table.bytes();

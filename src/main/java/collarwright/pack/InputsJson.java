@@ -160,6 +160,9 @@ final class InputsJson {
         if (drilling.mostCutters().isPresent()) {
             out.whole("mostCutters", drilling.mostCutters().get());
         }
+        if (drilling.flip()) {
+            out.flag("flip", true);
+        }
         out.rows("cutters", drilling.cutters(), this::cutter);
     }
 

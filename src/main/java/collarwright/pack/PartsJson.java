@@ -83,6 +83,9 @@ final class PartsJson {
         out.text("id", names.hubType(index));
         out.whole("count", type.count());
         out.text("pattern", names.pattern(index));
+        if (plan.job().drilling().flip()) {
+            out.flag("flipped", plan.placement(index).flipped());
+        }
         out.number("collarBelowNodeMm", seat.collar().mean());
         out.number("nodeSpreadMm", seat.collar().spread());
         out.number("ringMiddleMm", seat.ring().middle());
@@ -108,7 +111,7 @@ final class PartsJson {
 
     private void sharing(Sharing sharing) throws IOException {
         out.object("sharing", () -> {
-            out.whole("hubTypes", sharing.exact());
+            out.whole("hubTypes", sharing.hubTypes());
             out.whole("patterns", sharing.patterns());
             out.whole("atLeast", sharing.atLeast());
             out.degrees("extraLeanDeg", sharing.extraLean());
@@ -129,8 +132,7 @@ final class PartsJson {
         if (dome.moved(node) > 0) {
             out.number("movedMm", radius * dome.moved(node));
         }
-        // Mirror images are kept apart, so no collar is turned over.
-        out.flag("flipped", false);
+        out.flag("flipped", plan.flipped(node));
     }
 
     private void member(int member) throws IOException {

@@ -65,8 +65,7 @@ final class AssemblyTables {
                 alike.computeIfAbsent(figures(type, strut, report), k -> new ArrayList<>())
                         .add(Integer.toString(number(type, hole)));
             }
-            String pattern =
-                    (plan.book().sharing().isPresent() ? names.hubType(type) + " on " : "") + names.pattern(type);
+            String pattern = (plan.book().hubsShare() ? names.hubType(type) + " on " : "") + names.pattern(type);
             alike.forEach((shown, holes) -> {
                 List<Cell> row = new ArrayList<>();
                 row.add(Cell.strong(pattern));

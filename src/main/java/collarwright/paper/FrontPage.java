@@ -192,8 +192,9 @@ public final class FrontPage {
                         + " count clockwise from the meridian that points up here."
                 : "Opened out flat, seen from above, each hub with its pattern and its number, which runs in the order of"
                         + " the frame's file; the file's +x points up here.";
-        figure(new TierPicture(plan, WIDE), "tiers", "wide", map);
-        figure(new TierPicture(plan, NARROW), "tiers-narrow", "narrow", map);
+        TierPicture wide = new TierPicture(plan, WIDE);
+        figure(wide, "tiers", "wide", map + wide.doubleRings());
+        figure(new TierPicture(plan, NARROW), "tiers-narrow", "narrow", map + wide.doubleRings());
         close();
     }
 
@@ -245,11 +246,14 @@ public final class FrontPage {
                 .append(job.order().made(pattern.count()))
                 .append("</h3>\n<div class=\"pair\">\n");
         String id = pattern.id().toLowerCase(java.util.Locale.ROOT);
+        int hub = fullest(index);
         figure(
-                new HubPicture(plan, fullest(index), NARROW),
+                new HubPicture(plan, hub, NARROW),
                 id + "-hub",
                 "single",
-                "Seen from above: hole numbers, strut types, degrees clockwise from the 0° line.");
+                "Seen from above" + (plan.placement(hub).flipped() ? ", upside down (TOP inside)" : "")
+                        + ": hole numbers, strut types, degrees "
+                        + (plan.placement(hub).flipped() ? "counterclockwise" : "clockwise") + " from the 0° line.");
         var subject = new SectionPicture.Subject(body, job.strut().stock().od(), loosest);
         figure(
                 new SectionPicture(subject, figures, NARROW),
@@ -270,11 +274,14 @@ public final class FrontPage {
         html.append("</section>\n");
     }
 
-    // Of the hub types that a pattern serves, the first with a strut in every hole.
+    // Of the hub types that a pattern serves, the first with a strut in every hole; one that is not upside down if it
+    // can
+    // be.
     private int fullest(int pattern) {
         return plan.served(pattern).stream()
                 .max(Comparator.comparingInt(
                                 (Integer type) -> plan.placement(type).holes().size())
+                        .thenComparing((Integer type) -> !plan.placement(type).flipped())
                         .thenComparing(Comparator.<Integer>naturalOrder().reversed()))
                 .orElseThrow();
     }

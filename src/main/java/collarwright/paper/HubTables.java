@@ -18,9 +18,14 @@ final class HubTables {
     private HubTables() {}
 
     /** What UP means. */
-    static String rule() {
-        return "TOP of the collar outside. UP is straight up as seen from outside the dome; at the apex it is the +x meridian,"
-                + " the side of the first hub of the next tier. Holes count clockwise. struts/hubs.csv has one row for"
+    static String rule(Plan plan) {
+        String top = plan.book().flips()
+                ? "TOP of the collar outside, unless the row says TOP inside: that collar goes on upside down, the TOP edge"
+                        + " and the marks near it toward the inside of the dome; seen from outside its holes count counterclockwise."
+                : "TOP of the collar outside.";
+        return top + " UP is straight up as seen from outside the dome; at the apex it is the +x meridian,"
+                + " the side of the first hub of the next tier. Holes count clockwise"
+                + (plan.book().flips() ? ", seen with TOP toward you" : "") + ". struts/hubs.csv has one row for"
                 + " each hub.";
     }
 
@@ -51,8 +56,9 @@ final class HubTables {
         SortedMap<Alike, List<String>> groups = new TreeMap<>();
         for (int node = 0; node < hubs.dome().nodeCount(); node++) {
             int type = hubs.typeOf(node);
-            Alike alike =
-                    new Alike(type, names.pattern(type), Uphill.of(plan, node).words());
+            String top = plan.flipped(node) ? "TOP inside, " : "";
+            Alike alike = new Alike(
+                    type, names.pattern(type), top + Uphill.of(plan, node).words());
             groups.computeIfAbsent(alike, a -> new ArrayList<>()).add(names.node(node));
         }
         return groups;

@@ -9,6 +9,7 @@ import collarwright.plan.StrutLean;
 import collarwright.tooling.CutterKind;
 import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
+import collarwright.tooling.Placement;
 import collarwright.tooling.Tolerance;
 import collarwright.units.Angles;
 import collarwright.units.Decimals;
@@ -23,6 +24,11 @@ import java.util.stream.Collectors;
 
 /** The tables of one pattern: where its holes go, how they are drilled, and why they are as large as they are. */
 final class PatternTables {
+
+    /** What the column of {@link #sharing()} means where some collars are put on upside down. */
+    static final String FLIPPED =
+            "TOP inside: these collars go on upside down, their TOP edge and the marks near it toward the"
+                    + " inside of the dome. They are drilled like the others; write the hub type on them before they are hung.";
 
     private final Plan plan;
     private final Job job;
@@ -181,38 +187,57 @@ final class PatternTables {
         return Optional.of(plan.struts().types().get(in.strutType()).idAt(in.tip()));
     }
 
+    /** Whether a hub type takes the pattern upside down. */
+    boolean flips() {
+        return served().stream().anyMatch(type -> plan.placement(type).flipped());
+    }
+
     /** Whether more than one hub type uses the pattern. */
     boolean shared() {
         return served().size() > 1;
     }
 
-    /** Which hub types share the pattern, and what it costs them. */
+    /** Which hub types share the pattern, which way up, and what it costs them. */
     Grid sharing() {
+        boolean costs = plan.book().sharing().isPresent();
+        List<Column> columns = new ArrayList<>(
+                List.of(Column.words("hub type"), Column.numbers("in one dome"), Column.words("holes used")));
+        if (flips()) {
+            columns.add(Column.words("TOP"));
+        }
+        if (costs) {
+            columns.add(Column.numbers("extra lean, at most"));
+            columns.add(Column.numbers("strut passes the hub's axis, at most"));
+        }
         List<List<StrutLean>> leans = StrutLean.all(plan);
         List<List<Cell>> rows = new ArrayList<>();
         for (int type : served()) {
-            List<StrutLean> own = leans.get(type);
-            String holes = plan.placement(type).holes().stream()
-                    .sorted()
-                    .map(h -> Integer.toString(h + 1))
-                    .collect(Collectors.joining(", "));
-            rows.add(List.of(
-                    Cell.strong(Ids.letters('H', type)),
-                    Cell.of(Integer.toString(plan.hubs().types().get(type).count())),
-                    Cell.of(holes),
-                    Cell.of(Figures.degrees(
-                            own.stream().mapToDouble(StrutLean::extra).max().orElseThrow())),
-                    Cell.of(figures.length(
-                            own.stream().mapToDouble(StrutLean::miss).max().orElseThrow()))));
+            List<Cell> row = new ArrayList<>(sits(type));
+            if (costs) {
+                List<StrutLean> own = leans.get(type);
+                row.add(Cell.of(Figures.degrees(
+                        own.stream().mapToDouble(StrutLean::extra).max().orElseThrow())));
+                row.add(Cell.of(figures.length(
+                        own.stream().mapToDouble(StrutLean::miss).max().orElseThrow())));
+            }
+            rows.add(row);
         }
-        return new Grid(
-                "Hub types that share this pattern",
-                List.of(
-                        Column.words("hub type"),
-                        Column.numbers("in one dome"),
-                        Column.words("holes used"),
-                        Column.numbers("extra lean, at most"),
-                        Column.numbers("strut passes the hub's axis, at most")),
-                rows);
+        return new Grid(shared() ? "Hub types that share this pattern" : "The hub type of this pattern", columns, rows);
+    }
+
+    private List<Cell> sits(int type) {
+        Placement placement = plan.placement(type);
+        String holes = placement.holes().stream()
+                .sorted()
+                .map(h -> Integer.toString(h + 1))
+                .collect(Collectors.joining(", "));
+        List<Cell> cells = new ArrayList<>(List.of(
+                Cell.strong(Ids.letters('H', type)),
+                Cell.of(Integer.toString(plan.hubs().types().get(type).count())),
+                Cell.of(holes)));
+        if (flips()) {
+            cells.add(placement.flipped() ? Cell.strong("inside") : Cell.of("outside"));
+        }
+        return cells;
     }
 }

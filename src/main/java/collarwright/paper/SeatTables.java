@@ -35,14 +35,15 @@ final class SeatTables {
         for (int type : served) {
             HubSeat seat = seats.get(type);
             facts.add(new DomeFacts.Fact(
-                    served.size() == 1 ? "hub" : "hub " + Ids.letters('H', type),
+                    (served.size() == 1 ? "hub" : "hub " + Ids.letters('H', type)) + top(type),
                     "mid-plane " + figures.length(seat.collar().mean())
                             + " below the node (spread "
                             + figures.length(seat.collar().spread()) + "), lowest point " + lowest(type)
                             + " the foot"));
             facts.add(new DomeFacts.Fact(
                     "ring",
-                    "middle of the centre ring " + side(seat.ring().middle()) + " the mid-plane, at least "
+                    "middle of the centre ring " + side(seat.ring().middle()) + " the mid-plane"
+                            + (plan.placement(type).flipped() ? " as it hangs" : "") + ", at least "
                             + figures.length(seat.ring().width()) + " wide"));
         }
         return facts;
@@ -50,7 +51,7 @@ final class SeatTables {
 
     /** All hub types in one table. */
     Grid grid() {
-        boolean shared = plan.book().sharing().isPresent();
+        boolean shared = plan.book().hubsShare();
         return new Grid(
                 "How a hub sits when it is put up",
                 List.of(
@@ -69,12 +70,16 @@ final class SeatTables {
         HubSeat seat = seats.get(type);
         String pattern = Ids.letters('C', plan.placement(type).pattern());
         return List.of(
-                Cell.strong(shared ? Ids.letters('H', type) + ", " + pattern : pattern),
+                Cell.strong(shared ? Ids.letters('H', type) + ", " + pattern + top(type) : pattern + top(type)),
                 Cell.of(figures.length(seat.collar().mean())),
                 Cell.of(figures.length(seat.collar().spread())),
                 Cell.of(side(seat.ring().middle())),
                 Cell.of(figures.length(seat.ring().width())),
                 Cell.of(lowest(type)));
+    }
+
+    private String top(int type) {
+        return plan.placement(type).flipped() ? ", TOP inside" : "";
     }
 
     private String lowest(int type) {

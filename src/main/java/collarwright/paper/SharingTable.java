@@ -29,7 +29,8 @@ final class SharingTable {
                         Column.numbers("strut passes the hub's axis")),
                 List.of(
                         List.of(
-                                Cell.of("one for each hub type"),
+                                Cell.of("one for each hub type"
+                                        + (sharing.exact() < sharing.hubTypes() ? " or mirror pair" : "")),
                                 Cell.of(Integer.toString(sharing.exact())),
                                 Cell.of(Integer.toString(sharing.exact())),
                                 Cell.of("0°"),

@@ -132,13 +132,14 @@ public final class Traveller {
         }
         flow.need(170);
         flow.heading("Opened out flat, seen from above");
-        flow.text(
-                plan.hubs().dome().hasTiers()
+        TierPicture tiers = new TierPicture(plan, Flow.WIDTH - 4);
+        flow.text((plan.hubs().dome().hasTiers()
                         ? "Each hub with its pattern. Hubs are named by tier and place: places count clockwise from the +x"
                                 + " meridian, which points up here. Uphill is toward the middle."
                         : "Each hub with its pattern and its number, which runs in the order of the frame's file; the"
-                                + " file's +x points up here. Uphill is toward the middle.");
-        flow.pictures(new TierPicture(plan, Flow.WIDTH - 4));
+                                + " file's +x points up here. Uphill is toward the middle.")
+                + tiers.doubleRings());
+        flow.pictures(tiers);
     }
 
     private void risks() {
@@ -198,8 +199,11 @@ public final class Traveller {
         flow.facts(new SeatTables(plan).facts(pattern));
         flow.grid(tables.why());
         flow.text(PatternTables.whyRule());
-        if (tables.shared()) {
+        if (tables.shared() || tables.flips()) {
             flow.grid(tables.sharing());
+        }
+        if (tables.flips()) {
+            flow.text(PatternTables.FLIPPED);
         }
         List<String> consequences = HubPlay.consequences(plan, pattern);
         if (!consequences.isEmpty()) {
@@ -259,7 +263,7 @@ public final class Traveller {
         }
         flow.page("Hubs");
         flow.title("Hubs: which way up");
-        flow.text(HubTables.rule());
+        flow.text(HubTables.rule(plan));
         flow.grid(HubTables.grid(plan));
     }
 

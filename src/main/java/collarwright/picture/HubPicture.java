@@ -9,12 +9,16 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** One hub seen from above: the collar, its struts, the centre ring, hole numbers and the 0° line. */
+/**
+ * One hub seen from above, from outside the dome: the collar, its struts, the centre ring, hole numbers and the 0° line. A
+ * collar that is put on upside down counts the other way round, and says so.
+ */
 public final class HubPicture implements Picture {
 
     private static final double MARGIN = 16;
 
     private final Plan plan;
+    private final Placement placement;
     private final List<Placed> struts;
     private final String name;
     private final double width;
@@ -31,6 +35,7 @@ public final class HubPicture implements Picture {
      */
     public HubPicture(Plan plan, int hubType, double width) {
         this.plan = plan;
+        this.placement = plan.placement(hubType);
         this.struts = placed(plan, hubType);
         this.name = collarwright.units.Ids.letters('H', hubType);
         this.width = width;
@@ -39,7 +44,7 @@ public final class HubPicture implements Picture {
         this.scale = end / 1.42 / body().outerRadius();
     }
 
-    /** A strut of the hub and the hole it goes into. */
+    /** A strut of the hub at the azimuth of the hole it goes into, seen with TOP toward the eye. */
     private record Placed(int number, HubStrut strut) {}
 
     // As the hub's struts stand on its pattern, from the pattern's 0° line.
@@ -91,7 +96,10 @@ public final class HubPicture implements Picture {
                     .append(" takes strut ")
                     .append(strutName(strut));
         }
-        return "Hub " + name + " seen from above, clockwise from the 0° line: " + holes + ".";
+        String way = placement.flipped()
+                ? " seen from above, its collar upside down (TOP inside), counterclockwise from the 0° line: "
+                : " seen from above, clockwise from the 0° line: ";
+        return "Hub " + name + way + holes + ".";
     }
 
     private String strutName(HubStrut strut) {
@@ -106,6 +114,15 @@ public final class HubPicture implements Picture {
         struts.forEach(placed -> hidden(sketch, placed.strut()));
         datum(sketch);
         struts.forEach(placed -> letters(sketch, placed.number(), placed.strut()));
+        if (placement.flipped()) {
+            sketch.write(Label.of("upside down:", 0, 3, Label.Side.LEFT).strong());
+            sketch.write(Label.of("TOP inside", 0, 7, Label.Side.LEFT).strong());
+        }
+    }
+
+    // As it is drawn.
+    private double seen(HubStrut strut) {
+        return placement.fromOutside(strut.azimuth());
     }
 
     // From the middle to hole 1 and on beyond its strut, clear of the letters.
@@ -131,7 +148,7 @@ public final class HubPicture implements Picture {
     }
 
     private void body(Sketch sketch, HubStrut strut) {
-        Path2D bar = bar(inner(strut), end, strut.azimuth());
+        Path2D bar = bar(inner(strut), end, seen(strut));
         sketch.fill(Ink.PALE, bar);
         sketch.draw(Stroking.edge(), bar);
     }
@@ -158,14 +175,14 @@ public final class HubPicture implements Picture {
     // The strut runs through the wall below the collar's upper edge.
     private void hidden(Sketch sketch, HubStrut strut) {
         double half = plan.job().strut().stock().od().nominal() / 2;
-        double side = strut.azimuth() + StrictMath.PI / 2;
+        double side = seen(strut) + StrictMath.PI / 2;
         double from = root(body().innerRadius(), half) * scale;
         double to = root(body().outerRadius(), half) * scale;
         for (double across : new double[] {-half * scale, half * scale}) {
             sketch.line(
                     Stroking.hidden(),
-                    centre.polar(from, strut.azimuth()).polar(across, side),
-                    centre.polar(to, strut.azimuth()).polar(across, side));
+                    centre.polar(from, seen(strut)).polar(across, side),
+                    centre.polar(to, seen(strut)).polar(across, side));
         }
     }
 
@@ -175,13 +192,13 @@ public final class HubPicture implements Picture {
 
     private void letters(Sketch sketch, int hole, HubStrut strut) {
         double ring = plan.job().hub().ring().outerRadius() * scale;
-        Spot number = centre.polar((ring + body().innerRadius() * scale) / 2 + 0.5, strut.azimuth());
+        Spot number = centre.polar((ring + body().innerRadius() * scale) / 2 + 0.5, seen(strut));
         Badges.number(sketch, number, hole);
-        Spot tag = centre.polar((end + body().outerRadius() * scale) / 2, strut.azimuth());
+        Spot tag = centre.polar((end + body().outerRadius() * scale) / 2, seen(strut));
         sketch.write(
                 Label.of(strutName(strut), tag.x(), tag.y(), Label.Side.MIDDLE).strong());
-        double out = end + 4 + 5 * StrictMath.abs(StrictMath.sin(strut.azimuth()));
-        Spot angle = centre.polar(out, strut.azimuth());
+        double out = end + 4 + 5 * StrictMath.abs(StrictMath.sin(seen(strut)));
+        Spot angle = centre.polar(out, seen(strut));
         Ink ink = hole == 1 ? Ink.DATUM : Ink.INK;
         sketch.write(Label.of(Figures.degrees(strut.azimuth()), angle.x(), angle.y(), Label.Side.MIDDLE)
                 .in(ink));

@@ -74,7 +74,7 @@ public final class RiskPicture implements Picture {
             for (Hole hole : patterns.get(i).holes()) {
                 String key = hole.cutter().id() + " " + hole.neededLean() + " " + hole.tiltLimit();
                 Kind kind = kinds.computeIfAbsent(key, k -> new Kind(hole, new LinkedHashMap<>()));
-                if (plan.book().sharing().isPresent()) {
+                if (plan.book().hubsShare()) {
                     kind.add(patterns.get(i).id(), Integer.toString(hole.number()));
                 } else {
                     kind.add(strut(plan, i, hole), "");

@@ -10,7 +10,8 @@ import java.util.stream.IntStream;
  * The dome opened out flat, seen from above: the apex in the middle, the tiers around it, every hub with its pattern.
  *
  * <p>The distance from the middle is the angle from the apex, so that the lower tiers of a dome that narrows toward its
- * foot do not hide each other. The +x meridian points up; places in a tier count clockwise from it.
+ * foot do not hide each other. The +x meridian points up; places in a tier count clockwise from it. A hub whose collar is
+ * put on upside down has a double ring.
  */
 public final class TierPicture implements Picture {
 
@@ -70,10 +71,20 @@ public final class TierPicture implements Picture {
     public String describe() {
         if (!dome.hasTiers()) {
             return "The frame opened out flat, seen from above, every hub with the name of its pattern and its number,"
-                    + " every strut with the line of its type.";
+                    + " every strut with the line of its type." + doubleRings();
         }
         return "The dome opened out flat, seen from above: the apex in the middle, " + (dome.tierCount() - 1)
-                + " tiers around it, every hub with the name of its pattern, every strut with the line of its type. The first place of each tier is named; places count clockwise.";
+                + " tiers around it, every hub with the name of its pattern, every strut with the line of its type. The first place of each tier is named; places count clockwise."
+                + doubleRings();
+    }
+
+    /**
+     * Says what a double ring means.
+     *
+     * @return a sentence that starts with a space; empty where no collar is put on upside down
+     */
+    public String doubleRings() {
+        return plan.book().flips() ? " A double ring: the collar goes on upside down, TOP inside." : "";
     }
 
     private Spot spot(int node) {
@@ -146,6 +157,9 @@ public final class TierPicture implements Picture {
         var circle = Sketch.circle(at, BADGE);
         sketch.fill(Ink.PAPER, circle);
         sketch.draw(Stroking.solid(Stroking.NARROW, Ink.INK), circle);
+        if (plan.flipped(node)) {
+            sketch.draw(Stroking.solid(Stroking.NARROW, Ink.INK), Sketch.circle(at, BADGE - 0.7));
+        }
         sketch.write(Label.of(
                 Ids.letters('C', plan.placement(plan.hubs().typeOf(node)).pattern()),
                 at.x(),

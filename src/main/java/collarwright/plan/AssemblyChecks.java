@@ -79,8 +79,7 @@ final class AssemblyChecks {
     }
 
     private String ringAt(int type) {
-        boolean shared = book.sharing().isPresent();
-        return (shared ? "hub " + Ids.letters('H', type) + " on pattern " : "pattern ") + pattern(type)
+        return (book.hubsShare() ? "hub " + Ids.letters('H', type) + " on pattern " : "pattern ") + pattern(type)
                 + " / centre ring";
     }
 

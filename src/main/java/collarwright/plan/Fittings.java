@@ -67,7 +67,7 @@ final class Fittings {
         double swing = line.end().direction().swing();
         return new SeatedStrut(
                 line.end().direction().tilt(),
-                hub.hole(at).azimuth() + swing,
+                hub.placement().fromOutside(hub.hole(at).azimuth()) + swing,
                 swing,
                 hub.setback(at) + line.growth() / 2,
                 opening);

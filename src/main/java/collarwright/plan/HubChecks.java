@@ -60,8 +60,7 @@ final class HubChecks {
 
     // Where each hub type has its own pattern, the pattern says which hub it is.
     private String place() {
-        boolean shared = part.lines().stream().anyMatch(l -> !l.isEmpty());
-        return (shared ? "hub " + part.id() + " on pattern " : "pattern ") + part.patternId();
+        return (part.shares() ? "hub " + part.id() + " on pattern " : "pattern ") + part.patternId();
     }
 
     private int number(int strut) {
@@ -199,7 +198,7 @@ final class HubChecks {
                                         .onPattern(part.type().struts().get(at).azimuth()),
                         2 * StrictMath.PI))
                 .orElse(0.0);
-        return off + line.end().direction().swing();
+        return part.placement().clockwise(off) + line.end().direction().swing();
     }
 
     private Check ringCover() {

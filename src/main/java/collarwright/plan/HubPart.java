@@ -25,7 +25,8 @@ import java.util.Optional;
  * @param id its name
  * @param placement how it sits on its pattern
  * @param pattern its pattern; empty where a hole has no cutter
- * @param heights of its struts' holes above the mid-plane, by strut
+ * @param shares whether hub types share patterns, so that the pattern does not say which hub type it is
+ * @param heights of its struts' holes from the mid-plane, + away from the inside of the dome, by strut
  * @param lines the lines that its struts take, by strut; empty lists where they go straight to the nodes
  * @param struts all struts
  * @param settings what the hub is made of
@@ -35,6 +36,7 @@ record HubPart(
         String id,
         Placement placement,
         Optional<Pattern> pattern,
+        boolean shares,
         List<Double> heights,
         List<List<Line>> lines,
         StrutLayout struts,
@@ -82,11 +84,19 @@ record HubPart(
             List<Double> tilts =
                     type.struts().stream().map(HubStrut::axialAngle).toList();
             List<Double> heights = pattern.map(p -> placement.holes().stream()
-                            .map(hole -> p.holes().get(hole).height())
+                            .map(hole -> placement.outward(p.holes().get(hole).height()))
                             .toList())
                     .orElseGet(() -> settings.heights().of(settings.body().midRadius(), tilts));
             parts.add(new HubPart(
-                    type, Ids.letters('H', i), placement, pattern, heights, lines.get(i), struts, settings));
+                    type,
+                    Ids.letters('H', i),
+                    placement,
+                    pattern,
+                    book.hubsShare(),
+                    heights,
+                    lines.get(i),
+                    struts,
+                    settings));
         }
         return parts;
     }

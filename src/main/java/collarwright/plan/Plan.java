@@ -62,7 +62,7 @@ public record Plan(
      * Returns where uphill is on a node's collar.
      *
      * @param node node index
-     * @return azimuth of "up the dome" from the pattern's 0° line, clockwise from above, in [0, 2π)
+     * @return azimuth of "up the dome" from the pattern's 0° line, clockwise seen with TOP toward the eye, in [0, 2π)
      */
     public double turn(int node) {
         return placement(hubs.typeOf(node)).onPattern(hubs.turnOf(node));
@@ -86,6 +86,16 @@ public record Plan(
      */
     public int holeAtB(int member) {
         return placement(hubs.typeOf(hubs.nodeAtB(member))).holes().get(hubs.holeAtB(member) - 1) + 1;
+    }
+
+    /**
+     * Tells whether a hub takes its collar upside down, TOP toward the inside of the dome.
+     *
+     * @param node node index
+     * @return true if it is turned over
+     */
+    public boolean flipped(int node) {
+        return placement(hubs.typeOf(node)).flipped();
     }
 
     /**

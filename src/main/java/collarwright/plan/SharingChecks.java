@@ -50,7 +50,7 @@ final class SharingChecks {
         return Finding.note(
                 Code.PATTERNS_SHARED,
                 PATTERNS,
-                "as few patterns as serve all " + sharing.exact() + " hub types within extra-lean and miss",
+                "as few patterns as serve all " + sharing.hubTypes() + " hub types within extra-lean and miss",
                 sharing.patterns() + (sharing.patterns() == 1 ? " pattern" : " patterns")
                         + (proven
                                 ? ", and fewer do not"

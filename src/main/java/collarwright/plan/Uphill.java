@@ -11,8 +11,8 @@ import java.util.List;
  * to know which two holes the highest point of its rim lies between.
  *
  * <p>UP is straight up (+z, toward the apex and away from the ground on the upper half of a dome) as it falls on the
- * hub's plane; at the apex, where there is no such direction, the +x meridian. Seen from above (from outside the dome)
- * with TOP toward the eye; holes count clockwise.
+ * hub's plane; at the apex, where there is no such direction, the +x meridian. Seen with TOP toward the eye (from outside
+ * the dome, but for a collar that is put on upside down); holes count clockwise.
  *
  * @param hole the hole that UP is at, or the last one before it clockwise; from 1
  * @param next the next hole clockwise

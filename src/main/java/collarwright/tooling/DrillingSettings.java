@@ -15,6 +15,7 @@ import java.util.Optional;
  *     must still go in by hand
  * @param shared how far hub types may differ that share a pattern; empty if every hub type has its own
  * @param mostCutters how many different cutters a job may use, 1 or more; empty for any number
+ * @param flip whether collars may be put on upside down, so that one drilling serves a hub type and its mirror image
  */
 public record DrillingSettings(
         List<Cutter> cutters,
@@ -22,7 +23,8 @@ public record DrillingSettings(
         double nearestBand,
         double leastClearance,
         Optional<SharingLimits> shared,
-        Optional<Integer> mostCutters) {
+        Optional<Integer> mostCutters,
+        boolean flip) {
     /** Checks the numbers and keeps the list. */
     public DrillingSettings {
         cutters = List.copyOf(cutters);
@@ -32,6 +34,26 @@ public record DrillingSettings(
         if (mostCutters.isPresent() && mostCutters.get() < 1) {
             throw new IllegalArgumentException("at most " + mostCutters.get() + " cutters");
         }
+    }
+
+    /**
+     * Settings for collars that are all put on with TOP outside.
+     *
+     * @param cutters the shop's cutters, ascending
+     * @param fit the rule of choice
+     * @param nearestBand an angle
+     * @param leastClearance how much wider than the thickest strut every hole has to be
+     * @param shared how far hub types may differ that share a pattern; empty if every hub type has its own
+     * @param mostCutters how many different cutters a job may use; empty for any number
+     */
+    public DrillingSettings(
+            List<Cutter> cutters,
+            Fit fit,
+            double nearestBand,
+            double leastClearance,
+            Optional<SharingLimits> shared,
+            Optional<Integer> mostCutters) {
+        this(cutters, fit, nearestBand, leastClearance, shared, mostCutters, false);
     }
 
     /**
@@ -66,6 +88,16 @@ public record DrillingSettings(
      * @return settings that differ in nothing else
      */
     public DrillingSettings with(List<Cutter> others) {
-        return new DrillingSettings(others, fit, nearestBand, leastClearance, shared, mostCutters);
+        return new DrillingSettings(others, fit, nearestBand, leastClearance, shared, mostCutters, flip);
+    }
+
+    /**
+     * The same settings, but for whether collars may be put on upside down.
+     *
+     * @param allowed whether they may
+     * @return settings that differ in nothing else
+     */
+    public DrillingSettings flip(boolean allowed) {
+        return new DrillingSettings(cutters, fit, nearestBand, leastClearance, shared, mostCutters, allowed);
     }
 }

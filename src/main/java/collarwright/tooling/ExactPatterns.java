@@ -15,7 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 
-/** One pattern for every hub type. */
+/** One pattern for every hub type, or for all that drill the same where collars may be put on upside down. */
 final class ExactPatterns {
 
     private ExactPatterns() {}
@@ -32,16 +32,9 @@ final class ExactPatterns {
             }
         }
         boolean complete = byEnd.stream().allMatch(s -> s.cutter().isPresent());
-        List<Pattern> patterns = complete ? patterns(hubs, byEnd, body, heights) : List.of();
-        return new PatternBook(sizes, patterns, placements(hubs), Optional.empty(), asked);
-    }
-
-    static List<Placement> placements(Hubs hubs) {
-        List<Placement> placements = new ArrayList<>();
-        for (HubType type : hubs.types()) {
-            placements.add(Placement.own(placements.size(), type.struts().size()));
-        }
-        return placements;
+        Drillings drillings = Drillings.of(hubs, body.midRadius(), heights, drilling.flip());
+        List<Pattern> patterns = complete ? patterns(hubs, byEnd, body, drillings) : List.of();
+        return new PatternBook(sizes, patterns, drillings.placements(), Optional.empty(), asked);
     }
 
     private static String place(int type, double axialAngle) {
@@ -79,21 +72,22 @@ final class ExactPatterns {
         return HoleSize.choose(new HoleNeed(body, strut, StrictMath.abs(axialAngle)), drilling);
     }
 
-    private static List<Pattern> patterns(Hubs hubs, List<HoleSize> byEnd, CollarBody body, Heights heights) {
+    private static List<Pattern> patterns(Hubs hubs, List<HoleSize> byEnd, CollarBody body, Drillings drillings) {
         List<Hole> models = models(byEnd);
         List<Pattern> patterns = new ArrayList<>();
-        for (HubType type : hubs.types()) {
-            List<Double> tilts =
-                    type.struts().stream().map(HubStrut::axialAngle).toList();
-            List<Double> lifted = heights.of(body.midRadius(), tilts);
+        for (Drillings.Drilling drilling : drillings.all()) {
+            HubType type = hubs.types().get(drilling.type());
+            HoleCycle cycle = drilling.cycle();
             List<Hole> holes = new ArrayList<>();
-            for (HubStrut strut : type.struts()) {
+            for (int at = 0; at < cycle.size(); at++) {
+                HubStrut strut = type.struts().get(cycle.strut(drilling.reading(), at));
                 Hole model = models.get(2 * strut.strutType() + strut.tip().index());
-                int hole = holes.size();
-                holes.add(model.at(hole + 1, strut.azimuth(), lifted.get(hole)));
+                holes.add(
+                        model.at(at + 1, cycle.azimuth(drilling.reading(), at), cycle.height(drilling.reading(), at)));
             }
-            String id = Ids.letters('C', patterns.size());
-            patterns.add(new Pattern(id, type.count(), holes, PatternBook.fingerprint(body, holes)));
+            int index = patterns.size();
+            int count = Placement.collars(hubs, drillings.placements(), index);
+            patterns.add(new Pattern(Ids.letters('C', index), count, holes, PatternBook.fingerprint(body, holes)));
         }
         return patterns;
     }

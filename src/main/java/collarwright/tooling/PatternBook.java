@@ -118,7 +118,11 @@ public record PatternBook(
      * @return hub types with patterns of their own, none of which is laid out
      */
     public static PatternBook unsized(Hubs hubs) {
-        return new PatternBook(List.of(), List.of(), ExactPatterns.placements(hubs), Optional.empty(), List.of());
+        List<Placement> placements = new ArrayList<>();
+        hubs.types()
+                .forEach(type -> placements.add(
+                        Placement.own(placements.size(), type.struts().size())));
+        return new PatternBook(List.of(), List.of(), placements, Optional.empty(), List.of());
     }
 
     /**
@@ -137,7 +141,7 @@ public record PatternBook(
             return ExactPatterns.book(hubs, hub.body(), strut, drilling, hub.heights());
         }
         SharedPatterns.Laid laid =
-                SharedPatterns.lay(hubs, struts, hub, drilling.shared().get(), strut);
+                SharedPatterns.lay(hubs, struts, hub, drilling).laid(strut);
         List<Asked> asked = laid.asked(hubs);
         DrillingSettings narrowed =
                 CutterChoice.narrowed(asked.stream().map(a -> a.of(drilling)).toList(), drilling);
@@ -166,7 +170,7 @@ public record PatternBook(
                 holes.add(sizes.get(next).size().at(hole + 1, azimuth).at(hole + 1, azimuth, height));
                 next++;
             }
-            int count = laid.collars(hubs, i);
+            int count = Placement.collars(hubs, laid.placements(), i);
             patterns.add(new Pattern(Ids.letters('C', i), count, holes, fingerprint(body, holes)));
         }
         return patterns;
@@ -199,6 +203,25 @@ public record PatternBook(
                     .append(Decimals.fixed(hole.diameter(), 4));
         }
         return Letters.of(text.toString());
+    }
+
+    /**
+     * Tells whether a pattern does not say which hub type it is for.
+     *
+     * @return true if hub types share patterns, by agreement or because they drill the same
+     */
+    public boolean hubsShare() {
+        return sharing.isPresent()
+                || placements.stream().mapToInt(Placement::pattern).distinct().count() < placements.size();
+    }
+
+    /**
+     * Tells whether collars are put on upside down.
+     *
+     * @return true if a hub type takes its collar with TOP toward the inside of the dome
+     */
+    public boolean flips() {
+        return placements.stream().anyMatch(Placement::flipped);
     }
 
     /**

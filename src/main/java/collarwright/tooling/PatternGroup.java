@@ -32,14 +32,16 @@ final class PatternGroup {
      * A hub type on the pattern.
      *
      * @param type hub type
+     * @param flipped whether its collar is put on upside down
      * @param first the strut that goes into the member's lowest hole
-     * @param holes ascending; that of the first strut, of the next clockwise, and so on
+     * @param holes ascending; that of the first strut, of the next clockwise (on a flipped collar: the next the other way
+     *     round), and so on
      */
     @SuppressWarnings("ArrayRecordComponent") // private to the package; never compared
-    record Member(int type, int first, int[] holes) {
+    record Member(int type, boolean flipped, int first, int[] holes) {
 
         int strut(int at) {
-            return (first + at) % holes.length;
+            return StrictMath.floorMod(flipped ? first - at : first + at, holes.length);
         }
     }
 
@@ -62,7 +64,7 @@ final class PatternGroup {
             tilts[i] = rule.tilt(type, i);
             ways[i] = rule.way(type, i);
         }
-        return joined(rule, List.of(new Member(type, 0, own)), tilts, ways, 1)
+        return joined(rule, List.of(new Member(type, false, 0, own)), tilts, ways, 1)
                 .orElseThrow(() -> new IllegalStateException("a hub that has no pattern of its own"));
     }
 
@@ -82,7 +84,10 @@ final class PatternGroup {
             return found;
         }
         for (int first = 0; first < struts; first++) {
-            place(new Member(type, first, new int[struts]), new double[struts], 0, found);
+            place(new Member(type, false, first, new int[struts]), new double[struts], 0, found);
+        }
+        for (int first = 0; first < struts && rule.flips(type); first++) {
+            place(new Member(type, true, first, new int[struts]), new double[struts], 0, found);
         }
         found.sort((a, b) -> Double.compare(b.freedom(), a.freedom()));
         return found;
@@ -102,7 +107,8 @@ final class PatternGroup {
     private void place(Member member, double[] plays, int count, List<PatternGroup> found) {
         int[] taken = member.holes();
         if (count == taken.length) {
-            plus(new Member(member.type(), member.first(), taken.clone())).ifPresent(found::add);
+            plus(new Member(member.type(), member.flipped(), member.first(), taken.clone()))
+                    .ifPresent(found::add);
             return;
         }
         int from = count == 0 ? 0 : taken[count - 1] + 1;
@@ -118,7 +124,7 @@ final class PatternGroup {
 
     // Whether a strut may use its hole, and lies right to those placed before it, as far as pairs can tell.
     private boolean passes(Member member, double[] plays, int at) {
-        if (plays[at] < 0 || rule.way(member.type(), member.strut(at)) != way[member.holes()[at]]) {
+        if (plays[at] < 0 || way(member, at) != way[member.holes()[at]]) {
             return false;
         }
         for (int before = 0; before < at; before++) {
@@ -139,10 +145,17 @@ final class PatternGroup {
         return rule.allowed(member.type(), strut, tilt);
     }
 
+    // Which way a strut leans on its collar.
+    private double way(Member member, int at) {
+        double outward = rule.way(member.type(), member.strut(at));
+        return member.flipped() ? -outward : outward;
+    }
+
     // Ascending from the member's first strut.
     private double azimuth(Member member, int at) {
         int strut = member.strut(at);
-        double azimuth = rule.azimuth(member.type(), strut) - rule.azimuth(member.type(), member.first());
+        double clockwise = rule.azimuth(member.type(), strut) - rule.azimuth(member.type(), member.first());
+        double azimuth = member.flipped() ? -clockwise : clockwise;
         return azimuth < 0 ? azimuth + TURN : azimuth;
     }
 
@@ -263,7 +276,8 @@ final class PatternGroup {
             low = StrictMath.max(low, shift - play);
             high = StrictMath.min(high, shift + play);
         }
-        double turn = (low + high) / 2 - rule.azimuth(member.type(), member.first());
+        double first = rule.azimuth(member.type(), member.first());
+        double turn = (low + high) / 2 + (member.flipped() ? first : -first);
         double whole = turn % TURN;
         double positive = whole < 0 ? whole + TURN : whole;
         return positive >= TURN - ROUNDING || positive < ROUNDING ? 0 : positive;

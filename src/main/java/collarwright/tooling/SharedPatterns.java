@@ -33,6 +33,7 @@ final class SharedPatterns {
     private final StrutLayout struts;
     private final HubSettings hub;
     private final SharingLimits limits;
+    private final boolean flip;
     private final double midRadius;
 
     private List<PatternGroup> groups = List.of();
@@ -41,11 +42,13 @@ final class SharedPatterns {
     private List<Joint> joints = List.of();
     private List<List<Use>> uses = List.of();
     private int atLeast;
+    private int exact;
 
     /** One strut end in a hole. */
     private record Use(Direction direction, double lean, double tilt, double ownLean) {}
 
-    private SharedPatterns(Hubs hubs, StrutLayout struts, HubSettings hub, SharingLimits limits) {
+    private SharedPatterns(Hubs hubs, StrutLayout struts, HubSettings hub, SharingLimits limits, boolean flip) {
+        this.flip = flip;
         this.hubs = hubs;
         this.struts = struts;
         this.hub = hub;
@@ -77,42 +80,52 @@ final class SharedPatterns {
             for (int pattern = 0; pattern < needs.size(); pattern++) {
                 for (int hole = 0; hole < needs.get(pattern).size(); hole++) {
                     all.add(new PatternBook.Asked(
-                            needs.get(pattern).get(hole), required.get(pattern).get(hole), collars(hubs, pattern)));
+                            needs.get(pattern).get(hole),
+                            required.get(pattern).get(hole),
+                            Placement.collars(hubs, placements, pattern)));
                 }
             }
             return all;
         }
-
-        /** Collars of a pattern in one dome. */
-        int collars(Hubs hubs, int pattern) {
-            int count = 0;
-            for (int type = 0; type < placements.size(); type++) {
-                count += placements.get(type).pattern() == pattern
-                        ? hubs.types().get(type).count()
-                        : 0;
-            }
-            return count;
-        }
     }
 
-    static Laid lay(Hubs hubs, StrutLayout struts, HubSettings hub, SharingLimits limits, Interval strut) {
-        SharedPatterns shared = new SharedPatterns(hubs, struts, hub, limits);
-        int atLeast = 1;
+    /** The fewest patterns that were found; no collar is put on upside down where that saves none. */
+    static SharedPatterns lay(Hubs hubs, StrutLayout struts, HubSettings hub, DrillingSettings drilling) {
+        SharingLimits limits = drilling.shared().orElseThrow();
+        SharedPatterns upright = new SharedPatterns(hubs, struts, hub, limits, false);
+        upright.lay(Integer.MAX_VALUE);
+        if (!drilling.flip()) {
+            return upright;
+        }
+        SharedPatterns flipping = new SharedPatterns(hubs, struts, hub, limits, true);
+        flipping.lay(upright.groups.size());
+        if (flipping.groups.size() < upright.groups.size()) {
+            return flipping;
+        }
+        // What was proven with collars on either side holds for those on one.
+        upright.atLeast = StrictMath.min(flipping.atLeast, upright.groups.size());
+        upright.exact = flipping.exact;
+        return upright;
+    }
+
+    // Given up as soon as it is proven that there are not fewer than others have.
+    private void lay(int others) {
+        exact = Drillings.of(hubs, midRadius, hub.heights(), flip).all().size();
+        int fewestProven = 1;
         for (double far : FAR_ENDS) {
-            int fewest = shared.group(limits.extraLean(), far);
+            int fewest = group(limits.extraLean(), far);
             // With all that far ends may add counted on, nothing is left out: no fewer patterns can do.
-            atLeast = far == 1 ? fewest : atLeast;
-            if (shared.within()) {
+            fewestProven = far == 1 ? fewest : fewestProven;
+            if (within() || fewestProven >= others) {
                 break;
             }
         }
         double extra = limits.extraLean();
-        for (int i = 0; i < MOST_TRIES && !shared.within() && extra > 0; i++) {
-            extra = StrictMath.max(0, extra - (shared.extraLean() - limits.extraLean()) - ROUNDING);
-            shared.group(extra, 0);
+        for (int i = 0; i < MOST_TRIES && fewestProven < others && !within() && extra > 0; i++) {
+            extra = StrictMath.max(0, extra - (extraLean() - limits.extraLean()) - ROUNDING);
+            group(extra, 0);
         }
-        shared.atLeast = StrictMath.min(atLeast, shared.groups.size());
-        return shared.laid(strut);
+        atLeast = StrictMath.min(fewestProven, groups.size());
     }
 
     private boolean within() {
@@ -125,7 +138,7 @@ final class SharedPatterns {
                 struts.types().stream().mapToDouble(type -> type.chord()).toArray();
         boolean signed = hub.heights() != Heights.MIDPLANE;
         SharingLimits tight = new SharingLimits(extraLean, limits.miss());
-        SharingRule rule = new SharingRule(tight, midRadius, hubs, chords, far, signed);
+        SharingRule rule = new SharingRule(tight, midRadius, hubs, chords, new SharingRule.Freedom(far, signed, flip));
         PatternSearch.Found found = PatternSearch.search(rule);
         groups = found.groups().stream()
                 .map(PatternGroup::tightest)
@@ -154,7 +167,8 @@ final class SharedPatterns {
                 for (int at = 0; at < holes.length; at++) {
                     holes[member.strut(at)] = member.holes()[at];
                 }
-                all[member.type()] = new Placement(g, group.turn(member, azimuths.get(g)), List.of(holes));
+                all[member.type()] =
+                        new Placement(g, group.turn(member, azimuths.get(g)), member.flipped(), List.of(holes));
             }
         }
         placements = List.of(all);
@@ -170,7 +184,7 @@ final class SharedPatterns {
                 double hole =
                         azimuths.get(placement.pattern())[placement.holes().get(strut)];
                 double azimuth = placement.onPattern(hubType.struts().get(strut).azimuth());
-                off[strut] = StrictMath.IEEEremainder(hole - azimuth, TURN);
+                off[strut] = placement.clockwise(StrictMath.IEEEremainder(hole - azimuth, TURN));
             }
             errors.add(off);
         }
@@ -191,8 +205,13 @@ final class SharedPatterns {
     private void use(Joint.At at, StrutLine.End end, List<List<Use>> all) {
         Placement placement = placements.get(at.hubType());
         double tilt = hubs.types().get(at.hubType()).struts().get(at.strut()).axialAngle();
+        // As the collar has it: turned over, what leans to the inside of the dome leans toward TOP.
+        Direction direction = placement.flipped()
+                ? new Direction(-end.direction().tilt(), -end.direction().swing())
+                : end.direction();
+        double own = placement.outward(tilt);
         all.get(slot(placement.pattern(), placement.holes().get(at.strut())))
-                .add(new Use(end.direction(), end.direction().lean(), tilt, StrictMath.abs(tilt)));
+                .add(new Use(direction, end.direction().lean(), own, StrictMath.abs(tilt)));
     }
 
     private int slot(int pattern, int hole) {
@@ -221,7 +240,8 @@ final class SharedPatterns {
                 .orElseThrow();
     }
 
-    private Laid laid(Interval strut) {
+    /** What was laid out, for struts of a diameter. */
+    Laid laid(Interval strut) {
         List<List<Double>> places = new ArrayList<>();
         List<List<Double>> heights = new ArrayList<>();
         List<List<HoleNeed>> needs = new ArrayList<>();
@@ -237,7 +257,8 @@ final class SharedPatterns {
             needs.add(holes.stream().map(h -> governing(h, strut)).toList());
             required.add(holes.stream().map(h -> required(h, strut)).toList());
         }
-        Sharing sharing = new Sharing(hubs.types().size(), groups.size(), atLeast, extraLean(), miss(), limits, joints);
+        Sharing sharing =
+                new Sharing(hubs.types().size(), exact, groups.size(), atLeast, extraLean(), miss(), limits, joints);
         return new Laid(places, heights, needs, required, placements, sharing);
     }
 

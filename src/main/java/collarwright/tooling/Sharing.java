@@ -5,7 +5,8 @@ import java.util.List;
 /**
  * What sharing patterns saves and what it costs.
  *
- * @param exact how many patterns there would be if every hub type had its own
+ * @param hubTypes how many hub types there are
+ * @param exact how many patterns there would be if every hub type had its own, or only shared one that drills the same
  * @param patterns how many there are
  * @param atLeast no fewer patterns than these serve all hub types within the limits, as far as was proven
  * @param extraLean the most that a hole lets a strut lean beyond its own axial angle because it serves others too
@@ -14,7 +15,14 @@ import java.util.List;
  * @param joints every kind of joint with the line of its strut
  */
 public record Sharing(
-        int exact, int patterns, int atLeast, double extraLean, double miss, SharingLimits limits, List<Joint> joints) {
+        int hubTypes,
+        int exact,
+        int patterns,
+        int atLeast,
+        double extraLean,
+        double miss,
+        SharingLimits limits,
+        List<Joint> joints) {
 
     /** Keeps the joints. */
     public Sharing {

@@ -17,11 +17,15 @@ import java.util.function.ToDoubleFunction;
  */
 final class SharingRule {
 
+    /** Angles and shares that differ by less differ by rounding. */
+    private static final double SAME = 1e-9;
+
     private final double midRadius;
     private final double extraLean;
     private final double off;
     private final double miss;
     private final double far;
+    private final boolean flip;
     private final List<double[]> azimuths;
     private final List<double[]> tilts;
     private final List<double[]> ways;
@@ -35,28 +39,37 @@ final class SharingRule {
      * @param midRadius radius of the middle of the collar's wall
      * @param hubs the hubs
      * @param chordOfType node to node, by strut type
-     * @param far from 0 to 1: how much of what a good far end may add is counted on; at 0 each hub is judged by itself and
-     *     the limits hold, at 1 nothing that is within the limits is left out
-     * @param signed whether a strut that leans outward may not share with one that leans inward: where heights differ
+     * @param freedom what is left to the search
      */
-    SharingRule(SharingLimits limits, double midRadius, Hubs hubs, double[] chordOfType, double far, boolean signed) {
+    SharingRule(SharingLimits limits, double midRadius, Hubs hubs, double[] chordOfType, Freedom freedom) {
         this.midRadius = midRadius;
         this.extraLean = limits.extraLean();
         this.miss = limits.miss();
-        this.far = far;
+        this.far = freedom.far();
+        this.flip = freedom.flip();
         this.azimuths =
                 hubs.types().stream().map(t -> each(t, HubStrut::azimuth)).toList();
         this.tilts = hubs.types().stream()
                 .map(t -> each(t, s -> StrictMath.abs(s.axialAngle())))
                 .toList();
         this.ways = hubs.types().stream()
-                .map(t -> each(t, s -> signed ? StrictMath.signum(s.axialAngle()) : 0))
+                .map(t -> each(t, s -> freedom.signed() ? StrictMath.signum(s.axialAngle()) : 0))
                 .toList();
         this.chords = hubs.types().stream()
                 .map(t -> each(t, s -> chordOfType[s.strutType()]))
                 .toList();
         this.off = mostOff(limits.miss());
     }
+
+    /**
+     * What is left to the search.
+     *
+     * @param far from 0 to 1: how much of what a good far end may add is counted on; at 0 each hub is judged by itself and
+     *     the limits hold, at 1 nothing that is within the limits is left out
+     * @param signed whether a strut that leans outward may not share with one that leans inward: where heights differ
+     * @param flip whether a hub type may take its collar upside down
+     */
+    record Freedom(double far, boolean signed, boolean flip) {}
 
     private static double[] each(HubType type, ToDoubleFunction<HubStrut> value) {
         return type.struts().stream().mapToDouble(value).toArray();
@@ -95,6 +108,35 @@ final class SharingRule {
 
     int struts(int type) {
         return tilts.get(type).length;
+    }
+
+    /** Whether a hub type has to be tried upside down, too: not where it is its own mirror image. */
+    boolean flips(int type) {
+        return flip && !mirrored(type);
+    }
+
+    private boolean mirrored(int type) {
+        int n = struts(type);
+        for (int first = 0; first < n; first++) {
+            boolean alike = true;
+            for (int at = 0; at < n && alike; at++) {
+                alike = alike(type, at, StrictMath.floorMod(first - at, n), first);
+            }
+            if (alike) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    // Whether a strut is the mirror image of another, when strut 0 is that of the first.
+    private boolean alike(int type, int strut, int other, int first) {
+        double turned = azimuth(type, first) - azimuth(type, strut) - azimuth(type, other);
+        double chord = chords.get(type)[strut];
+        return StrictMath.abs(StrictMath.IEEEremainder(turned, 2 * StrictMath.PI)) < SAME
+                && StrictMath.abs(tilt(type, strut) - tilt(type, other)) < SAME
+                && way(type, strut) == -way(type, other)
+                && StrictMath.abs(chord - chords.get(type)[other]) < SAME * chord;
     }
 
     double azimuth(int type, int strut) {

@@ -62,6 +62,7 @@ class PlanSchemaTest {
         List<JsonNode> plans = new ArrayList<>();
         List<Job> all = new ArrayList<>(jobs);
         all.addAll(DomeJobs.all());
+        all.add(DomeJobs.read(DomeJobs.named("shared-jobs", "mirrored-shared")));
         for (Job job : all) {
             ProgramEntry program = new ProgramEntry("machine/CA-HS-44.ngc", "rotary-plain", 61.5, List.of("HS-44"));
             plans.add(JSON.readTree(PlanJson.write(PackJobs.plan(job), List.of(program))));

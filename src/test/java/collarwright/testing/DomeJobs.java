@@ -29,6 +29,15 @@ public final class DomeJobs {
         return files("shared-jobs");
     }
 
+    /** The file of one job. */
+    public static Path named(String group, String name) {
+        return ProjectFolder.top()
+                .resolve("src/test/resources")
+                .resolve(group)
+                .resolve(name)
+                .resolve("job.toml");
+    }
+
     private static List<Path> files(String name) throws IOException {
         Path folder = ProjectFolder.top().resolve("src/test/resources").resolve(name);
         try (Stream<Path> folders = Files.list(folder)) {

@@ -57,6 +57,7 @@ public final class Jobs {
     private Heights heights = Heights.MIDPLANE;
     private Optional<Integer> mostCutters = Optional.empty();
     private Optional<SizeBins> bins = Optional.empty();
+    private boolean flip;
 
     /** The windbreak as described. */
     public static Jobs windbreak() {
@@ -203,6 +204,12 @@ public final class Jobs {
         return this;
     }
 
+    /** Collars that may be put on upside down. */
+    public Jobs flip() {
+        flip = true;
+        return this;
+    }
+
     /** At most so many cutters. */
     public Jobs mostCutters(int most) {
         mostCutters = Optional.of(most);
@@ -236,7 +243,7 @@ public final class Jobs {
                 size,
                 new StrutSettings(strut, tieHole, bins),
                 new HubSettings(collar, width, ring, ringWidth, Fix.TIE, endGap, rims, heights),
-                new DrillingSettings(sorted, fit, nearestBand, 0, shared, mostCutters),
+                new DrillingSettings(sorted, fit, nearestBand, 0, shared, mostCutters, flip),
                 limits,
                 new Shop(press(), ProgramUnits.MM, cutting()));
     }
