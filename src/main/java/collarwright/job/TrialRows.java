@@ -99,7 +99,11 @@ public record TrialRows(List<TrialRow> rows, int blank, List<Finding> findings) 
                         table.lines().size() + " lines"));
                 return;
             }
-            table.lines().stream().skip(1).forEach(this::row);
+            List<List<CsvText.Cell>> body = table.lines().subList(1, table.lines().size());
+            Parting parting =
+                    new Parting(table.separator(), table.lines().get(0).size());
+            parting.wrong(body).ifPresent(w -> stop(w.first(), w.expected(), w.found(), w.hint()));
+            body.stream().filter(parting::holds).forEach(this::row);
         }
 
         private void heads(List<CsvText.Cell> line) {
@@ -259,9 +263,7 @@ public record TrialRows(List<TrialRow> rows, int blank, List<Finding> findings) 
                         cell,
                         expected,
                         Quoted.text(text),
-                        text.matches(".*[0-9],[0-9].*") && !comma
-                                ? "write a decimal point; a comma only where ; separates the cells"
-                                : "write the bare number, without a unit");
+                        unreadable(text));
                 return Optional.empty();
             }
             double number = Double.parseDouble(plain);
@@ -270,6 +272,15 @@ public record TrialRows(List<TrialRow> rows, int blank, List<Finding> findings) 
             }
             stop(cell, expected, text, "check the reading, and that it is in the right column");
             return Optional.empty();
+        }
+
+        private String unreadable(String text) {
+            if (text.matches("[-\u2212] ?[0-9.,]+")) {
+                return "write it without the sign: both a lean and a size count from 0 up";
+            }
+            return text.matches(".*[0-9],[0-9].*") && !comma
+                    ? "write a decimal point; a comma only where ; separates the cells"
+                    : "write the bare number, without a unit";
         }
 
         private void stop(CsvText.Cell cell, String expected, String found, String hint) {
