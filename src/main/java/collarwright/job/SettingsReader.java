@@ -140,6 +140,7 @@ final class SettingsReader {
             Map<String, ProgramUnits> words = new LinkedHashMap<>();
             words.put("mm", ProgramUnits.MM);
             words.put("in", ProgramUnits.INCH);
+            words.put("inch", ProgramUnits.INCH);
             KeyView unitsKey = table.get().key("program-units");
             units = unitsKey.present() ? unitsKey.word(words) : units;
             table.get().later("laser", "take it out; templates are printed");

@@ -49,8 +49,8 @@ public final class LeastCollars {
 
     /** Gaps that are tried. Our choice, no source. */
     private static final double GAP_STEP = 0.5;
-    /** A wider gap than this ties loosely. Our choice, no source. */
-    private static final double MOST_GAP = 12;
+    /** The widest gap that is proposed, if the job has none that is wider: a larger ring takes its place. Our choice, no source. */
+    private static final double MOST_GAP = 3;
     /** Plans that are made for one pipe at most. Our choice, no source. */
     private static final int MOST_PLANS = 12;
 
@@ -156,7 +156,7 @@ public final class LeastCollars {
     // The gaps with which struts and ring keep clear and reach in, ascending.
     private List<HubSettings> gaps(RoundStock pipe, RoundStock ring, double bore, PatternBook book) {
         List<HubSettings> gaps = new ArrayList<>();
-        double room = StrictMath.min(MOST_GAP, bore - ring.od().max() / 2);
+        double room = StrictMath.min(StrictMath.max(MOST_GAP, job.hub().endGap()), bore - ring.od().max() / 2);
         double width = width(book);
         for (int i = 0; i * GAP_STEP <= room; i++) {
             HubSettings hub = settings(pipe, width, ring, 10, i * GAP_STEP);

@@ -105,7 +105,7 @@ class LeastCollarsTest {
                     if (ring.od().max()
                             < pipe.od().nominal()
                                     - 2 * pipe.wall().orElseThrow().max()) {
-                        for (double gap : List.of(0.0, 2.0, 5.0, 9.0)) {
+                        for (double gap : List.of(0.0, 1.0, 2.0, 3.0)) {
                             assertThat(clean(cutFrom(job, pipe, 120, ring, 80, gap)))
                                     .as(pipe.name() + " with " + ring.name())
                                     .isFalse();
