@@ -6,13 +6,24 @@ import java.util.List;
 /**
  * All that assembly has to know of one hub type.
  *
- * @param struts by the hub type's strut, at most 12
+ * @param lines by the hub type's strut, at most 12: every line that such a strut takes on any hub of the type, one or more
  * @param space what they move in
  */
-public record Fitting(List<SeatedStrut> struts, HubSpace space) {
-    /** Keeps the list. */
+public record Fitting(List<List<SeatedStrut>> lines, HubSpace space) {
+    /** Keeps the lists. */
     public Fitting {
-        struts = List.copyOf(struts);
+        lines = lines.stream().map(List::copyOf).toList();
+    }
+
+    /**
+     * A hub type whose struts all take the same lines.
+     *
+     * @param struts by the hub type's strut, at most 12
+     * @param space what they move in
+     * @return the fitting
+     */
+    public static Fitting of(List<SeatedStrut> struts, HubSpace space) {
+        return new Fitting(struts.stream().map(List::of).toList(), space);
     }
 
     /**
@@ -21,7 +32,7 @@ public record Fitting(List<SeatedStrut> struts, HubSpace space) {
      * @return how far its struts can be pushed
      */
     public HubTravel travel() {
-        return HubTravel.of(struts, space);
+        return HubTravel.worst(lines, space);
     }
 
     /**
@@ -33,8 +44,10 @@ public record Fitting(List<SeatedStrut> struts, HubSpace space) {
     public Fitting withRing(double more) {
         HubSpace.Ring ring = space.ring();
         HubSpace.Ring larger = new HubSpace.Ring(ring.radius() + more, ring.low(), ring.high());
-        List<SeatedStrut> moved = struts.stream()
-                .map(s -> s.withSetback(s.setback() + more / StrictMath.cos(s.axialAngle())))
+        List<List<SeatedStrut>> moved = lines.stream()
+                .map(strut -> strut.stream()
+                        .map(s -> s.withSetback(s.setback() + more / StrictMath.cos(s.axialAngle())))
+                        .toList())
                 .toList();
         return new Fitting(moved, new HubSpace(space.body(), space.strut(), larger, space.clearance()));
     }
@@ -48,6 +61,6 @@ public record Fitting(List<SeatedStrut> struts, HubSpace space) {
     public Fitting withCollar(double more) {
         CollarBody body = space.body();
         CollarBody other = new CollarBody(body.outerRadius() + more, body.wall(), body.width(), body.rims());
-        return new Fitting(struts, new HubSpace(other, space.strut(), space.ring(), space.clearance()));
+        return new Fitting(lines, new HubSpace(other, space.strut(), space.ring(), space.clearance()));
     }
 }

@@ -3,6 +3,7 @@ package collarwright.assembly;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.ToDoubleFunction;
 
 /**
  * How far every strut of a hub can be pushed into its collar beyond its seat, and how far it has to come out of its hole
@@ -43,23 +44,52 @@ public record HubTravel(List<HoleTravel> holes) {
      * @return travel of each
      */
     public static HubTravel of(List<SeatedStrut> struts, HubSpace space) {
-        List<Cylinder> solids = struts.stream().map(space::solid).toList();
+        return worst(struts.stream().map(List::of).toList(), space);
+    }
+
+    /**
+     * Measures hubs of one type whose struts take several lines through their holes: the worst of any of them, whichever
+     * meet on one hub.
+     *
+     * @param lines by hole, at most 12; one or more lines each
+     * @param space what they move in
+     * @return the least travel and the largest need of each
+     */
+    public static HubTravel worst(List<List<SeatedStrut>> lines, HubSpace space) {
+        List<List<Cylinder>> solids = lines.stream()
+                .map(hole -> hole.stream().map(space::solid).toList())
+                .toList();
         Cylinder ring = space.ring().solid();
         List<HoleTravel> holes = new ArrayList<>();
-        for (int hole = 0; hole < struts.size(); hole++) {
+        for (int hole = 0; hole < lines.size(); hole++) {
+            List<Cylinder> own = solids.get(hole);
             List<Double> past = new ArrayList<>();
-            for (int other = 0; other < struts.size(); other++) {
-                past.add(other == hole ? Double.POSITIVE_INFINITY : Slide.travel(solids.get(hole), solids.get(other)));
+            for (int other = 0; other < lines.size(); other++) {
+                past.add(other == hole ? Double.POSITIVE_INFINITY : past(own, solids.get(other)));
             }
-            SeatedStrut seat = struts.get(hole);
+            List<SeatedStrut> seats = lines.get(hole);
             holes.add(new HoleTravel(
-                    needed(seat, space),
-                    new FarWall(seat, space).travel(),
-                    Slide.travel(solids.get(hole), ring),
+                    seats.stream().mapToDouble(s -> needed(s, space)).max().orElseThrow(),
+                    least(seats, s -> new FarWall(s, space).travel()),
+                    past(own, List.of(ring)),
                     past,
-                    ringRoom(seat, space)));
+                    least(seats, s -> ringRoom(s, space))));
         }
         return new HubTravel(holes);
+    }
+
+    private static double least(List<SeatedStrut> seats, ToDoubleFunction<SeatedStrut> room) {
+        return seats.stream().mapToDouble(room).min().orElseThrow();
+    }
+
+    private static double past(List<Cylinder> movers, List<Cylinder> others) {
+        double least = Double.POSITIVE_INFINITY;
+        for (Cylinder mover : movers) {
+            for (Cylinder other : others) {
+                least = StrictMath.min(least, Slide.travel(mover, other));
+            }
+        }
+        return least;
     }
 
     /**

@@ -3,7 +3,6 @@ package collarwright.cli;
 import collarwright.finding.Finding;
 import collarwright.finding.JobException;
 import collarwright.pack.CheckReport;
-import collarwright.plan.LeastCollars;
 import collarwright.plan.Plan;
 import java.nio.file.Path;
 import java.util.List;
@@ -65,7 +64,7 @@ final class CheckCommand implements Callable<Integer> {
         } else {
             terminal.print(CheckTable.print(plan));
             if (collars) {
-                terminal.print(CollarTable.print(LeastCollars.of(plan, files.allStock())));
+                terminal.print(CollarTable.print(plan, files.allStock()));
             }
             terminal.printError(FindingPrinter.print(findings));
         }

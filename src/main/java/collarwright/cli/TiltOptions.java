@@ -171,7 +171,7 @@ final class TiltOptions {
                     "--hole",
                     "a hole that the strut passes through, " + TiltText.mm(section.smallest()) + " or more",
                     TiltText.mm(size));
-        } else if (size >= bore) {
+        } else if (bore > 0 && size >= bore) {
             values.wrongSize(
                     "--hole", "a hole narrower than the collar's bore, " + TiltText.mm(bore), TiltText.mm(size));
         }

@@ -188,6 +188,7 @@ final class TrialCommand implements Callable<Integer> {
         terminal.printError(FindingPrinter.print(
                 read.findings().stream().filter(f -> f.level() == Level.WARN).toList()));
         terminal.print(TrialTable.print(fit, inputs.blank()));
+        inputs.refuseMisfits(fit, file);
         if (target.isPresent()) {
             TrialPiece piece = piece(fit, read.job(), called.orElseThrow());
             TrialInputs.checkWritable(piece);

@@ -6,13 +6,17 @@ import collarwright.finding.Finding;
 import collarwright.finding.JobException;
 import collarwright.finding.Level;
 import collarwright.finding.Where;
+import collarwright.geometry.Interval;
 import collarwright.job.Job;
 import collarwright.job.TextFile;
 import collarwright.job.TrialPieces;
 import collarwright.job.TrialRows;
 import collarwright.plan.TrialLayout;
 import collarwright.trial.TrialCollar;
+import collarwright.trial.Misfit;
 import collarwright.trial.TrialFit;
+import collarwright.trial.TrialRow;
+import collarwright.units.Angles;
 import collarwright.units.Decimals;
 import collarwright.units.Length;
 import collarwright.units.LengthUnit;
@@ -23,6 +27,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 
@@ -67,7 +72,40 @@ record TrialInputs(TrialCollar collar, TrialRows rows, TrialFit.Known known) {
     }
 
     TrialFit fit() {
-        return TrialFit.of(collar, rows.rows(), known);
+        TrialFit fit = TrialFit.of(collar, rows.rows(), known);
+        boolean measured = rows.rows().stream().allMatch(TrialRow::sizeMeasured);
+        if (!measured || known.oversize().isPresent() || rows.wider().isEmpty()) {
+            return fit;
+        }
+        DoubleSummaryStatistics wider =
+                rows.wider().values().stream().mapToDouble(w -> w).summaryStatistics();
+        double mean = StrictMath.max(wider.getMin(), StrictMath.min(wider.getMax(), wider.getAverage()));
+        return fit.showing(new Interval(wider.getMin(), mean, wider.getMax()));
+    }
+
+    /** Refuses readings that no bearing wall explains. */
+    void refuseMisfits(TrialFit fit, Path file) {
+        List<Finding> findings = Misfit.of(fit).stream()
+                .map(row -> Finding.stop(
+                        Code.TRIAL_ROWS,
+                        new Where.Part(file + " / hole " + row.hole()),
+                        "about " + degrees(fit.fitted(row)) + ", as the other readings have it; at most "
+                                + degrees(Misfit.MOST_OFF) + " off, or what a hole " + mm(Misfit.MOST_HOLE)
+                                + " wider or narrower explains: our choice, no source",
+                        degrees(row.angle()) + ", off by " + degrees(fit.off(row)),
+                        "check the reading, the hole's number and cutter, and the strut's size; measure it again or take"
+                                + " the row out",
+                        "where all rows are told, check that the job names the pipe that was drilled, and that the angle"
+                                + " is counted from the hub's plane"))
+                .distinct()
+                .toList();
+        if (!findings.isEmpty()) {
+            throw new JobException(findings);
+        }
+    }
+
+    private static String degrees(double angle) {
+        return Decimals.fixed(Angles.degrees(angle), 2) + "°";
     }
 
     int blank() {

@@ -24,7 +24,7 @@ final class TrialTable {
                 fit.rows().size() + " in " + holes + (holes == 1 ? " hole" : " holes")
                         + (blank > 0 ? "; " + blank + " lines without one" : ""));
         line(text, "bearing wall", estimate(fit.bearing()));
-        line(text, "oversize", estimate(fit.oversize()));
+        line(text, "oversize", shown(fit) ? shown(fit.oversize().value()) : estimate(fit.oversize()));
         if (!fit.almost().isEmpty()) {
             line(text, "correlation", Decimals.fixed(fit.correlation(), 2));
         }
@@ -34,6 +34,9 @@ final class TrialTable {
                 "limits",
                 "by the scatter of the " + (fit.byHoles() ? "holes, " : "readings, ") + fit.freedom()
                         + (fit.freedom() == 1 ? " degree" : " degrees") + " of freedom");
+        if (fit.byHoles()) {
+            line(text, "holes", "differ by " + mm(fit.scatter()) + " among themselves, standard deviation");
+        }
         text.append('\n');
         rows(text, fit);
         text.append('\n');
@@ -63,6 +66,17 @@ final class TrialTable {
         if (fit.rows().stream().anyMatch(TrialRow::sizeMeasured)) {
             text.append("* measured: no oversize is added\n");
         }
+    }
+
+    private static boolean shown(TrialFit fit) {
+        Interval value = fit.oversize().value();
+        return fit.oversize().given()
+                && fit.rows().stream().allMatch(TrialRow::sizeMeasured)
+                && (value.min() < value.max() || value.nominal() != 0);
+    }
+
+    private static String shown(Interval value) {
+        return mm(value.nominal()) + ", as the holes showed: " + mm(value.min()) + " to " + mm(value.max());
     }
 
     private static String estimate(Estimate estimate) {

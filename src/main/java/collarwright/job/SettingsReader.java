@@ -144,6 +144,7 @@ final class SettingsReader {
             Map<String, ProgramUnits> words = new LinkedHashMap<>();
             words.put("mm", ProgramUnits.MM);
             words.put("in", ProgramUnits.INCH);
+            words.put("inch", ProgramUnits.INCH);
             KeyView unitsKey = table.get().key("program-units");
             units = unitsKey.present() ? unitsKey.word(words) : units;
             batch = batch(table.get());

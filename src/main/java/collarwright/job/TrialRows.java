@@ -10,9 +10,11 @@ import collarwright.units.Decimals;
 import collarwright.units.Quoted;
 import collarwright.units.Spelling;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
@@ -25,10 +27,12 @@ import java.util.TreeSet;
  * (blank: not measured, the line is left out), {@code note} (free).
  *
  * @param rows the readings, in the order of the file
+ * @param wider by how much holes that were measured came out wider than the size given for their cutters, by hole; of
+ *     cutters whose own size was not measured
  * @param blank lines without a reading
  * @param findings what is wrong, all of it: TRIAL_ROWS, JOB_FILE_UNREADABLE
  */
-public record TrialRows(List<TrialRow> rows, int blank, List<Finding> findings) {
+public record TrialRows(List<TrialRow> rows, SortedMap<Integer, Double> wider, int blank, List<Finding> findings) {
 
     private static final List<String> COLUMNS =
             List.of("hole", "cutter", "as-drilled-mm", "strut-mm", "measured-deg", "note");
@@ -41,6 +45,7 @@ public record TrialRows(List<TrialRow> rows, int blank, List<Finding> findings) 
     /** Keeps the lists. */
     public TrialRows {
         rows = List.copyOf(rows);
+        wider = Collections.unmodifiableSortedMap(new TreeMap<>(wider));
         findings = List.copyOf(findings);
     }
 
@@ -56,7 +61,7 @@ public record TrialRows(List<TrialRow> rows, int blank, List<Finding> findings) 
         FindingList findings = new FindingList();
         Reader reader = new Reader(name, job, findings);
         TextFile.decode(name, bytes, findings).ifPresent(file -> reader.read(CsvText.of(file.text())));
-        return new TrialRows(reader.rows, reader.blank, findings.sorted());
+        return new TrialRows(reader.rows, reader.wider, reader.blank, findings.sorted());
     }
 
     private static final class Reader {
@@ -65,6 +70,7 @@ public record TrialRows(List<TrialRow> rows, int blank, List<Finding> findings) 
         private final FindingList findings;
         private final List<TrialRow> rows = new ArrayList<>();
         private final TreeMap<String, Integer> columns = new TreeMap<>();
+        private final TreeMap<Integer, Double> wider = new TreeMap<>();
         private boolean comma;
         private int blank;
 
@@ -99,7 +105,11 @@ public record TrialRows(List<TrialRow> rows, int blank, List<Finding> findings) 
                         table.lines().size() + " lines"));
                 return;
             }
-            table.lines().stream().skip(1).forEach(this::row);
+            List<List<CsvText.Cell>> body = table.lines().subList(1, table.lines().size());
+            Parting parting =
+                    new Parting(table.separator(), table.lines().get(0).size());
+            parting.wrong(body).ifPresent(w -> stop(w.first(), w.expected(), w.found(), w.hint()));
+            body.stream().filter(parting::holds).forEach(this::row);
         }
 
         private void heads(List<CsvText.Cell> line) {
@@ -178,6 +188,9 @@ public record TrialRows(List<TrialRow> rows, int blank, List<Finding> findings) 
             if (!fits(sizeCell.orElse(line.get(0)), given, measured, strut.get())) {
                 return;
             }
+            cutter.filter(c -> size.isPresent() && !c.measured())
+                    .ifPresent(c -> wider.put(
+                            hole.get(), size.get() - c.asDrilled().nominal()));
             rows.add(new TrialRow(
                     hole.get(),
                     cutter.map(Cutter::id).orElse(""),
@@ -259,9 +272,7 @@ public record TrialRows(List<TrialRow> rows, int blank, List<Finding> findings) 
                         cell,
                         expected,
                         Quoted.text(text),
-                        text.matches(".*[0-9],[0-9].*") && !comma
-                                ? "write a decimal point; a comma only where ; separates the cells"
-                                : "write the bare number, without a unit");
+                        unreadable(text));
                 return Optional.empty();
             }
             double number = Double.parseDouble(plain);
@@ -270,6 +281,15 @@ public record TrialRows(List<TrialRow> rows, int blank, List<Finding> findings) 
             }
             stop(cell, expected, text, "check the reading, and that it is in the right column");
             return Optional.empty();
+        }
+
+        private String unreadable(String text) {
+            if (text.matches("[-\u2212] ?[0-9.,]+")) {
+                return "write it without the sign: both a lean and a size count from 0 up";
+            }
+            return text.matches(".*[0-9],[0-9].*") && !comma
+                    ? "write a decimal point; a comma only where ; separates the cells"
+                    : "write the bare number, without a unit";
         }
 
         private void stop(CsvText.Cell cell, String expected, String found, String hint) {

@@ -14,6 +14,7 @@ import collarwright.picture.StripPicture;
 import collarwright.picture.SvgGlyphs;
 import collarwright.picture.SvgPicture;
 import collarwright.picture.TierPicture;
+import collarwright.plan.BinTable;
 import collarwright.plan.Plan;
 import collarwright.sheet.XmlText;
 import collarwright.tooling.Hole;
@@ -72,7 +73,11 @@ public final class FrontPage {
                 .append(PageStyle.css())
                 .append("</style>\n</head>\n<body>\n<header>\n<h1 dir=\"auto\">")
                 .append(title)
-                .append("</h1>\n<p>Revision <strong>")
+                .append("</h1>\n")
+                .append(BinTable.label(job)
+                        .map(label -> "<p><strong>For " + XmlText.escaped(label) + "</strong></p>\n")
+                        .orElse(""))
+                .append("<p>Revision <strong>")
                 .append(XmlText.escaped(job.revision()))
                 .append(
                         "</strong>. Every paper and program of this job carries it: throw away any other.</p>\n<p><a href=\"#findings\">Findings: ")

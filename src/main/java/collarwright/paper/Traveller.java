@@ -86,6 +86,7 @@ public final class Traveller {
         }
         flow.text("Revision " + job.revision()
                 + ". Every paper and program of this job carries it: throw away any other.");
+        BinTable.label(job).ifPresent(label -> flow.heading("For " + label));
         flow.gap(2);
         flow.facts(DomeFacts.of(plan), new DomePicture(plan, HALF));
         flow.heading("What to make");
@@ -188,9 +189,14 @@ public final class Traveller {
                     "rims",
                     "ease both rims of each hole " + figures.size(body.rims()) + " × 45°: the lean counts on it"));
         }
+        bin(facts);
         BearingWords.of(job.hub()).ifPresent(words -> facts.add(new DomeFacts.Fact("bears", words)));
         facts.add(new DomeFacts.Fact("fingerprint", pattern.fingerprint() + " (the drilling, the same in every job)"));
         return facts;
+    }
+
+    private void bin(List<DomeFacts.Fact> facts) {
+        BinTable.label(job).ifPresent(label -> facts.add(new DomeFacts.Fact("mark", label)));
     }
 
     private void checks(Pattern pattern, PatternTables tables) {
@@ -233,10 +239,12 @@ public final class Traveller {
         flow.page("Struts");
         flow.title("Struts: make " + OrderTotals.of(plan).struts());
         StrutTables tables = new StrutTables(plan);
-        flow.facts(List.of(
+        List<DomeFacts.Fact> facts = new ArrayList<>(List.of(
                 new DomeFacts.Fact("stock", job.strut().stock().title()),
                 new DomeFacts.Fact(
                         "outside", "Ø " + StockToPull.diameter(job.strut().stock()))));
+        bin(facts);
+        flow.facts(facts);
         flow.pictures(new StrutPicture(tables.drilled(), Flow.WIDTH));
         flow.grid(tables.cutting());
         flow.text("Error: the fraction less the true length. Cut by the exact figure where you can.");

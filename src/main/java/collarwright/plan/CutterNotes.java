@@ -1,6 +1,7 @@
 package collarwright.plan;
 
 import collarwright.collar.CollarBody;
+import collarwright.collar.Direction;
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
 import collarwright.finding.Level;
@@ -49,6 +50,9 @@ final class CutterNotes {
                     "take a wider collar pipe or a thinner strut");
         }
         double wanted = wanted(size);
+        if (!(wanted < bore)) {
+            return tooMuchRoom(where, size, bore);
+        }
         List<String> hints = new ArrayList<>();
         hints.add("add a cutter of " + Decimals.fixed(StrictMath.ceil(wanted * 10) / 10, 1)
                 + " mm or a little more to the rack");
@@ -72,9 +76,24 @@ final class CutterNotes {
         }
         HoleNeed need = size.need();
         double lean = StrictMath.max(0, need.lean() - drilling.nearestBand());
+        Direction inBandOf = Direction.leaning(lean, need.toward().bearing());
         double inBand = need.body()
-                .required(need.strut().nominal(), lean, need.body().bearing().nominal());
+                .required(need.strut().nominal(), inBandOf, need.body().bearing().nominal());
         return StrictMath.max(easy, inBand);
+    }
+
+    // The strut itself would pass: it is the room it was given that no hole has.
+    private Finding tooMuchRoom(String where, HoleSize size, double bore) {
+        double strut = size.need().strut().max();
+        double most = StrictMath.floor((bore - strut) * 10) / 10;
+        return Finding.stop(
+                Code.HOLE_NO_CUTTER,
+                new Where.Part(where),
+                "a hole that leaves the strut its least clearance and is narrower than the collar's bore, "
+                        + Decimals.fixed(bore, 2) + " mm",
+                "a strut of up to " + Decimals.fixed(strut, 2) + " mm with least-clearance = "
+                        + Decimals.fixed(drilling.leastClearance(), 2) + " mm leaves no such hole",
+                "make least-clearance smaller, well below " + Decimals.fixed(most, 1) + " mm; a millimetre is much");
     }
 
     private Optional<String> bored(HoleSize size) {

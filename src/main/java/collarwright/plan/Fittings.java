@@ -46,24 +46,27 @@ final class Fittings {
         double middle = RingSeat.of(hub, strut).middle();
         HubSpace.Ring ring = new HubSpace.Ring(
                 settings.ring().od().max() / 2, middle - settings.ringWidth() / 2, middle + settings.ringWidth() / 2);
-        List<SeatedStrut> seats = new ArrayList<>();
+        List<List<SeatedStrut>> seats = new ArrayList<>();
         for (int i = 0; i < hub.size(); i++) {
-            seats.add(seat(hub, i));
+            seats.add(seats(hub, i));
         }
         return new Fitting(
                 seats, new HubSpace(settings.body(), strut, ring, job.limits().workingClearance()));
     }
 
-    // Where a pattern is shared, the line that its first strut of the kind takes.
-    private static SeatedStrut seat(HubPart hub, int at) {
+    // Where a pattern is shared, every line that a strut of the kind takes on any of the hubs.
+    private static List<SeatedStrut> seats(HubPart hub, int at) {
         SeatedStrut.Opening opening =
                 new SeatedStrut.Opening(hub.largestDiameter(at), hub.heights().get(at));
         List<HubPart.Line> lines = hub.lines().get(at);
         if (lines.isEmpty()) {
             HubStrut strut = hub.type().struts().get(at);
-            return new SeatedStrut(strut.axialAngle(), strut.azimuth(), 0, hub.setback(at), opening);
+            return List.of(new SeatedStrut(strut.axialAngle(), strut.azimuth(), 0, hub.setback(at), opening));
         }
-        HubPart.Line line = lines.get(0);
+        return lines.stream().map(line -> seat(hub, at, line, opening)).distinct().toList();
+    }
+
+    private static SeatedStrut seat(HubPart hub, int at, HubPart.Line line, SeatedStrut.Opening opening) {
         double swing = line.end().direction().swing();
         return new SeatedStrut(
                 line.end().direction().tilt(),

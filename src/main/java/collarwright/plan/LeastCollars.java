@@ -1,11 +1,11 @@
 package collarwright.plan;
 
-import collarwright.collar.CollarBody;
 import collarwright.collar.HubSettings;
 import collarwright.finding.Code;
+import collarwright.finding.Finding;
+import collarwright.finding.Level;
 import collarwright.hub.Hubs;
 import collarwright.job.Job;
-import collarwright.plan.Check.Quantity;
 import collarwright.stock.RoundStock;
 import collarwright.strut.StrutLayout;
 import collarwright.tooling.Hole;
@@ -13,41 +13,65 @@ import collarwright.tooling.Pattern;
 import collarwright.tooling.PatternBook;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * Proposes the smallest stock pipes that a job's collars could be cut from, each with the smallest centre ring, the least
- * width and the job's own end gap, so that no check warns. Of pipes with one outside diameter it takes the wall with the
- * least slack.
+ * Proposes the smallest stock pipes that a job's collars could be cut from, each with the smallest centre ring, the smallest
+ * end gap and the least width with which the whole plan neither stops nor warns: hole sizes, webs, what is put together, and
+ * whether it can be raised. Of pipes with one outside diameter it takes the wall with the least slack.
  *
- * <p>Stock counts with its nominal sizes; the dome keeps the size that it has in the plan. Hub types are taken with
- * patterns of their own.
+ * <p>Steps: 1. for each pipe, each ring from the smallest and each gap in half millimetres, the checks on patterns and hubs.
+ * 2. What passes is planned as a whole, with the job's own patterns; room to push struts in grows with the gap, so the
+ * smallest gap is found by halving. 3. A candidate counts if its plan neither stops nor warns. Warnings of the frame's own
+ * shape, which the job has with any collar, do not count: those of codes that belong to no check and to nothing that a
+ * collar, a ring, a gap or a cutter changes ({@link #CHANGED}).
+ *
+ * <p>Stock counts with its nominal sizes.
  */
 public final class LeastCollars {
 
     /** Pipes that are proposed: the smallest and the next three. */
     public static final int MOST = 4;
 
-    /** A slack is the rack's affair, and a ring's width is chosen here. */
-    private static final Set<Code> NOT_THE_PIPES = Set.of(Code.HOLE_SLACK, Code.RING_COVER, Code.HOLE_SHORT_OF_REACH);
+    /** What a collar, a ring, a gap or a cutter changes, besides the checks of a plan. */
+    static final Set<Code> CHANGED = EnumSet.of(
+            Code.HOLE_NO_CUTTER,
+            Code.HOLE_TOO_WIDE,
+            Code.CUTTERS_FEW,
+            Code.HUB_SPACING,
+            Code.ASSEMBLY_STUCK,
+            Code.ASSEMBLY_BOW,
+            Code.ASSEMBLY_HELD);
 
+    /** Gaps that are tried. Our choice, no source. */
+    private static final double GAP_STEP = 0.5;
+    /** The widest gap that is proposed, if the job has none that is wider: a larger ring takes its place. Our choice, no source. */
+    private static final double MOST_GAP = 3;
+    /** Plans that are made for one pipe at most. Our choice, no source. */
+    private static final int MOST_PLANS = 12;
+
+    private final Plan plan;
     private final Job job;
     private final Hubs hubs;
-    private final double radius;
     private final List<RoundStock> rings;
+    private final Set<Code> ofTheFrame = EnumSet.noneOf(Code.class);
 
     private LeastCollars(Plan plan, List<RoundStock> stocks) {
+        this.plan = plan;
         this.job = plan.job();
         this.hubs = plan.hubs();
-        this.radius = plan.struts().radius();
         String material = job.hub().ring().material().name();
         this.rings = Stream.concat(stocks.stream(), Stream.of(job.hub().ring()))
                 .filter(s -> s.material().name().equals(material))
                 .sorted(bySize())
                 .toList();
+        plan.findings().stream().map(Finding::code).forEach(ofTheFrame::add);
+        plan.checks().forEach(c -> ofTheFrame.remove(c.code()));
+        ofTheFrame.removeAll(CHANGED);
     }
 
     /**
@@ -93,63 +117,143 @@ public final class LeastCollars {
     }
 
     private Optional<CollarProposal> cutFrom(RoundStock pipe) {
-        CollarBody body = job.hub().cutFrom(pipe).body();
-        if (job.strut().stock().od().max() >= 2 * body.leastInnerRadius()) {
+        double bore = job.hub().cutFrom(pipe).body().leastInnerRadius();
+        if (job.strut().stock().od().max() >= 2 * bore) {
             return Optional.empty();
         }
-        PatternBook book = PatternBook.of(hubs, body, job.strut().stock().od(), job.drilling());
-        if (book.patterns().isEmpty()) {
+        HubSettings wide = settings(pipe, 10 * pipe.od().nominal(), job.hub().ring(), 10, 0);
+        PatternBook book = PatternBook.of(
+                hubs, plan.struts(), wide, job.strut().stock().od(), job.drilling());
+        if (book.patterns().isEmpty() || !drillable(book, wide)) {
             return Optional.empty();
         }
+        int plans = 0;
         for (RoundStock ring : rings) {
-            if (ring.od().max() / 2 + job.hub().endGap() > body.leastInnerRadius()) {
-                return Optional.empty();
+            List<HubSettings> gaps = gaps(pipe, ring, bore, book);
+            if (gaps.isEmpty()) {
+                continue;
             }
-            Optional<CollarProposal> proposal = with(pipe, ring);
-            if (proposal.isPresent()) {
-                return proposal;
+            int last = gaps.size() - 1;
+            Optional<Plan> widest = clean(gaps.get(last));
+            plans++;
+            if (widest.isPresent()) {
+                return Optional.of(least(gaps, widest.get()));
+            }
+            if (plans >= MOST_PLANS) {
+                break;
             }
         }
         return Optional.empty();
     }
 
-    private Optional<CollarProposal> with(RoundStock pipe, RoundStock ring) {
-        HubSettings wide =
-                settings(pipe, 10 * pipe.od().nominal(), ring, 10 * pipe.od().nominal());
-        StrutLayout struts = StrutLayout.of(
-                hubs,
-                radius,
-                job.strut(),
-                new StrutLayout.Clearance(ring.outerRadius(), job.hub().endGap()));
-        PatternBook book = exact(wide);
+    // Webs and slack, which no ring changes.
+    private boolean drillable(PatternBook book, HubSettings wide) {
+        return book.patterns().stream()
+                .flatMap(p -> new PatternChecks(p, wide.body(), job).all().stream())
+                .noneMatch(c -> c.verdict().isPresent());
+    }
+
+    // The gaps with which struts and ring keep clear and reach in, ascending.
+    private List<HubSettings> gaps(RoundStock pipe, RoundStock ring, double bore, PatternBook book) {
+        List<HubSettings> gaps = new ArrayList<>();
+        double room = StrictMath.min(StrictMath.max(MOST_GAP, job.hub().endGap()), bore - ring.od().max() / 2);
         double width = width(book);
-        double ringWidth = 0;
-        for (HubPart part : HubPart.all(hubs, struts, book, wide)) {
-            ringWidth = StrictMath.max(
-                    ringWidth, RingSeat.of(part, job.strut().stock().od().max()).width());
+        for (int i = 0; i * GAP_STEP <= room; i++) {
+            HubSettings hub = settings(pipe, width, ring, 10, i * GAP_STEP);
+            StrutLayout struts = struts(hub);
+            List<HubPart> parts = HubPart.all(hubs, struts, book, hub);
+            double strut = job.strut().stock().od().max();
+            double ringWidth = StrictMath.ceil(parts.stream()
+                    .mapToDouble(part -> RingSeat.of(part, strut).width())
+                    .max()
+                    .orElseThrow());
+            HubSettings ringed = settings(pipe, width, ring, ringWidth, i * GAP_STEP);
+            boolean sound = HubPart.all(hubs, struts, book, ringed).stream()
+                    .flatMap(part -> new HubChecks(part, job).all().stream())
+                    .noneMatch(c -> c.verdict().isPresent());
+            if (sound) {
+                gaps.add(ringed);
+            } else if (!gaps.isEmpty()) {
+                return gaps;
+            }
         }
-        HubSettings hub = settings(pipe, width, ring, StrictMath.ceil(ringWidth));
-        List<Check> checks = new ArrayList<>();
-        book.patterns().forEach(p -> checks.addAll(new PatternChecks(p, hub.body(), job).all()));
-        HubPart.all(hubs, struts, book, hub).forEach(part -> checks.addAll(new HubChecks(part, job).all()));
-        checks.removeIf(c -> NOT_THE_PIPES.contains(c.code()));
-        if (checks.stream().anyMatch(c -> c.verdict().isPresent())) {
-            return Optional.empty();
-        }
-        Check tightest = checks.stream()
-                .filter(c -> c.quantity() == Quantity.LENGTH && c.code() != Code.WEB_TO_EDGE)
-                .min(Comparator.comparingDouble(Check::margin))
-                .orElseThrow();
-        return Optional.of(new CollarProposal(pipe, width, ring, hub.ringWidth(), slack(book), tightest));
+        return gaps;
     }
 
-    private PatternBook exact(HubSettings hub) {
-        return PatternBook.exact(hubs, hub, job.strut().stock().od(), job.drilling());
+    // Halves between the gaps; the largest is known to do.
+    private CollarProposal least(List<HubSettings> gaps, Plan widest) {
+        int low = 0;
+        int high = gaps.size() - 1;
+        Plan best = widest;
+        while (low < high) {
+            int middle = (low + high) / 2;
+            Optional<Plan> there = clean(gaps.get(middle));
+            if (there.isPresent()) {
+                best = there.get();
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        return proposal(best);
     }
 
-    private HubSettings settings(RoundStock pipe, double width, RoundStock ring, double ringWidth) {
+    private Optional<Plan> clean(HubSettings hub) {
+        Plan whole = Planner.plan(with(hub), List.of());
+        boolean clean = whole.findings().stream()
+                .filter(f -> f.level() != Level.NOTE)
+                .allMatch(f -> ofTheFrame.contains(f.code()));
+        return clean ? Optional.of(whole) : Optional.empty();
+    }
+
+    private Job with(HubSettings hub) {
+        return new Job(
+                job.title(),
+                job.revision(),
+                job.order(),
+                job.dome(),
+                job.size(),
+                job.strut(),
+                hub,
+                job.drilling(),
+                job.limits(),
+                job.shop(),
+                job.sheet());
+    }
+
+    private static CollarProposal proposal(Plan plan) {
+        HubSettings hub = plan.job().hub();
+        List<Check> margins = new ArrayList<>();
+        for (Check check : plan.checks()) {
+            int last = margins.size() - 1;
+            if (last < 0 || margins.get(last).code() != check.code()) {
+                margins.add(check);
+            } else if (check.margin() < margins.get(last).margin()) {
+                margins.set(last, check);
+            }
+        }
+        return new CollarProposal(
+                hub.collar(),
+                hub.width(),
+                hub.ring(),
+                hub.ringWidth(),
+                hub.endGap(),
+                slack(plan.book()),
+                RackSteps.widest(plan),
+                margins);
+    }
+
+    private StrutLayout struts(HubSettings hub) {
+        return StrutLayout.of(
+                hubs,
+                plan.struts().radius(),
+                job.strut(),
+                new StrutLayout.Clearance(hub.ring().outerRadius(), hub.endGap()));
+    }
+
+    private HubSettings settings(RoundStock pipe, double width, RoundStock ring, double ringWidth, double gap) {
         HubSettings own = job.hub().cutFrom(pipe);
-        return new HubSettings(pipe, width, ring, ringWidth, own.fix(), own.endGap(), own.rims(), own.heights());
+        return new HubSettings(pipe, width, ring, ringWidth, own.fix(), gap, own.rims(), own.heights());
     }
 
     // Whole millimetres that leave the web to the edge that no check warns of.

@@ -22,13 +22,13 @@ final class PatternChecks {
 
     private final Pattern pattern;
     private final CollarBody body;
-    private final double easy;
+    private final SlackAdvice slackAdvice;
     private final Limits limits;
 
     PatternChecks(Pattern pattern, CollarBody body, Job job) {
         this.pattern = pattern;
         this.body = body;
-        this.easy = job.strut().stock().od().max() + job.drilling().leastClearance();
+        this.slackAdvice = new SlackAdvice(body, job);
         this.limits = job.limits();
     }
 
@@ -147,12 +147,7 @@ final class PatternChecks {
                 hole -> new Check.Limits(OptionalDouble.empty(), limits.slackWarn(), OURS),
                 new HoleCheck.Words(
                         this::at,
-                        hole -> List.of(
-                                "add a cutter nearer to "
-                                        + Decimals.fixed(
-                                                StrictMath.max(hole(hole).required(), easy), 2)
-                                        + " mm to the rack",
-                                "or take a thicker collar wall: the same steps of the rack then mean fewer degrees")));
+                        hole -> slackAdvice.of(hole(hole))));
     }
 
     private HoleCheck reach() {
@@ -164,6 +159,7 @@ final class PatternChecks {
                 hole -> new Check.Limits(OptionalDouble.empty(), 0, GEOMETRY),
                 new HoleCheck.Words(
                         this::at,
-                        hole -> List.of(HubPlay.shortOf(hole(hole)), "use fit = \"reach\", or ease the rims by hand")));
+                        hole -> List.of("use fit = \"reach\", or ease the rims by hand (now: "
+                                + HubPlay.shortOf(hole(hole)) + ")")));
     }
 }

@@ -5,6 +5,7 @@ import collarwright.finding.Finding;
 import collarwright.finding.JobException;
 import collarwright.finding.Level;
 import collarwright.finding.Where;
+import collarwright.geometry.Interval;
 import collarwright.hub.Hubs;
 import collarwright.job.Job;
 import collarwright.machining.PatternRun;
@@ -14,12 +15,14 @@ import collarwright.machining.RotarySettings;
 import collarwright.rehearsal.Rehearsal;
 import collarwright.tooling.Cutter;
 import collarwright.tooling.Pattern;
+import collarwright.tooling.PatternBook;
 import collarwright.trial.Ladder;
 import collarwright.trial.LadderNeed;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -55,16 +58,17 @@ public record TrialLayout(Job job, Ladder ladder, Pattern pattern, RotaryPlan ro
             throw new JobException(List.of(f));
         });
         RotarySettings settings = Production.settings(job);
+        Framing frame = Framing.of(job);
         LadderNeed need = new LadderNeed(
                 job.hub().body(),
                 job.strut().stock().od(),
-                largestLean(job),
+                largestLean(frame.hubs()),
                 job.limits().webWarn());
         List<Cutter> passing = Ladder.usable(need, job.drilling().cutters());
         List<Finding> refused = new ArrayList<>();
         List<Cutter> able =
                 passing.stream().filter(c -> drills(settings, need, c, refused)).toList();
-        Ladder ladder = Ladder.of(need, able).orElseThrow(() -> new JobException(tooFew(need, able, refused)));
+        Ladder ladder = Ladder.of(need, able, own(job, frame)).orElseThrow(() -> new JobException(tooFew(need, able, refused)));
         Pattern pattern = ladder.pattern(ID);
         List<PatternRun> runs = List.of(new PatternRun(pattern, 1));
         RotaryPlan rotary = RotaryJob.plan(settings, runs);
@@ -94,8 +98,21 @@ public record TrialLayout(Job job, Ladder ladder, Pattern pattern, RotaryPlan ro
                         "put # before that line, and take it away again when the new trial piece is fitted"));
     }
 
-    private static double largestLean(Job job) {
-        Hubs hubs = Framing.of(job).hubs();
+    // The job's cutters, the one with the most holes first; none where the strut does not pass the bore.
+    private static List<Cutter> own(Job job, Framing frame) {
+        Interval strut = job.strut().stock().od();
+        if (strut.max() >= 2 * job.hub().body().leastInnerRadius()) {
+            return List.of();
+        }
+        Map<String, Integer> holes = PatternBook.of(frame.hubs(), frame.struts(), job.hub(), strut, job.drilling())
+                .holesByCutter();
+        return job.drilling().cutters().stream()
+                .filter(c -> holes.containsKey(c.id()))
+                .sorted(Comparator.comparing((Cutter c) -> -holes.get(c.id())).thenComparing(Cutter::id))
+                .toList();
+    }
+
+    private static double largestLean(Hubs hubs) {
         return hubs.strutShapes().stream()
                 .mapToDouble(s -> StrictMath.max(StrictMath.abs(s.axialA()), StrictMath.abs(s.axialB())))
                 .max()

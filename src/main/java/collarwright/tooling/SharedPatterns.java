@@ -268,9 +268,11 @@ final class SharedPatterns {
         return (least + most) / 2;
     }
 
+    // The use that asks for the largest hole: of all uses it is left the least slack, and its limit is the hole's.
     private HoleNeed governing(List<Use> hole, Interval strut) {
         Use most = hole.stream()
-                .max(Comparator.comparingDouble(Use::lean)
+                .max(Comparator.comparingDouble((Use u) -> new HoleNeed(hub.body(), strut, u.direction()).required())
+                        .thenComparingDouble(Use::lean)
                         .thenComparingDouble(u -> u.direction().swing()))
                 .orElseThrow();
         return new HoleNeed(hub.body(), strut, most.direction());

@@ -68,4 +68,15 @@ record BearingModel(TrialCollar collar, List<TrialRow> rows) {
         double rise = angle(row, guess.with(unknown, above)) - angle(row, guess.with(unknown, below));
         return above > below ? rise / (above - below) : 0;
     }
+
+    /** How fast an angle grows with the diameter of its hole, whether it was measured or not. */
+    double slopeOverHole(TrialRow row, Guess guess) {
+        double hole = StrictMath.max(row.strut(), row.drilled(guess.oversize()));
+        double half = guess.bearing() / 2;
+        double below = StrictMath.max(row.strut(), hole - HALF_STEP);
+        double above = StrictMath.min(collar.bore() - NARROWER, hole + HALF_STEP);
+        double rise = RoundHole.tiltLimit(row.strut(), above, collar.middle() - half, collar.middle() + half)
+                - RoundHole.tiltLimit(row.strut(), below, collar.middle() - half, collar.middle() + half);
+        return rise / (above - below);
+    }
 }

@@ -33,9 +33,7 @@ public final class FitWords {
             words.add("Oversize: " + limits(fit.oversize())
                     + (holdsZero(fit.oversize().value()) ? "; none at all is within the limits." : "."));
         } else if (fit.rows().stream().allMatch(TrialRow::sizeMeasured)) {
-            words.add(
-                    "Oversize: every hole was measured, so the angles say nothing about it; give the measured sizes as"
-                            + " as-drilled in [drilling].");
+            words.add(measured(fit.oversize().value()));
         }
         if (!fit.almost().isEmpty()) {
             together(fit, words);
@@ -48,6 +46,16 @@ public final class FitWords {
                     + ": measure the holes and give as-drilled-mm, and look for a hole that is out of round.");
         }
         return words;
+    }
+
+    private static String measured(Interval shown) {
+        String told = "Oversize: every hole was measured, so the angles say nothing about it";
+        return shown.min() < shown.max() || shown.nominal() != 0
+                ? told + "; the holes came out " + mm(shown.nominal()) + " wider than their cutters, between "
+                        + mm(shown.min()) + " and " + mm(shown.max())
+                        + ": that is the oversize, with what the holes showed as its limits."
+                : told + ", and no row tells which size was given for its cutter: give the measured sizes as as-drilled in"
+                        + " [drilling].";
     }
 
     private static void bearing(TrialFit fit, List<String> words) {

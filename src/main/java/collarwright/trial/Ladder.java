@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Holes of different sizes round one test collar, from one that a strut just passes to one in which it leans well beyond what
@@ -21,7 +22,7 @@ import java.util.Optional;
  * as the girth has room for, with webs; first spread evenly over the lean, then exchanged one by one as long as the expected
  * errors of bearing wall and oversize together get less; neighbours in size stay half an even step to one and a half
  * apart, so that it stays a ladder and shows where the contact is another than supposed. 3. Laid round the collar with equal webs, smallest
- * first, clockwise from above.
+ * first, clockwise from above. Before that, the cutters that the job drills with take the places of their nearest sizes.
  *
  * @param need what it is laid out for
  * @param cutters one for each hole, smallest first
@@ -56,12 +57,26 @@ public record Ladder(LadderNeed need, List<Cutter> cutters) {
      * @return 3 to 8 holes; empty if there are not three sizes with room for their webs
      */
     public static Optional<Ladder> of(LadderNeed need, List<Cutter> rack) {
+        return of(need, rack, List.of());
+    }
+
+    /**
+     * Lays out a ladder that holds the cutters which a job drills with.
+     *
+     * @param need collar, strut and lean
+     * @param rack the shop's cutters that can drill this collar, in any order
+     * @param own the job's cutters, the one with the most holes first; each takes the place of the nearest size that is none
+     *     of them, as long as the webs hold and it keeps a quarter of an even step from its neighbours
+     * @return 3 to 8 holes; empty if there are not three sizes with room for their webs
+     */
+    public static Optional<Ladder> of(LadderNeed need, List<Cutter> rack, List<Cutter> own) {
         List<Cutter> usable = usable(need, rack);
         for (int holes = StrictMath.min(MOST, usable.size()); holes >= FEWEST; holes--) {
             double web = holes >= ENOUGH ? need.web() : need.web() / 2;
-            Optional<List<Cutter>> chosen = new Choice(need, usable, web).of(holes);
+            Choice choice = new Choice(need, usable, web);
+            Optional<List<Cutter>> chosen = choice.of(holes);
             if (chosen.isPresent()) {
-                return Optional.of(new Ladder(need, chosen.get()));
+                return Optional.of(new Ladder(need, choice.with(own, chosen.get())));
             }
         }
         return Optional.empty();
@@ -165,6 +180,43 @@ public record Ladder(LadderNeed need, List<Cutter> cutters) {
                 best = error;
             }
             return Optional.of(chosen);
+        }
+
+        // Those that were put in stay; what they push aside is never one of them.
+        List<Cutter> with(List<Cutter> own, List<Cutter> chosen) {
+            List<Cutter> now = chosen;
+            List<Cutter> kept = new ArrayList<>();
+            for (Cutter cutter : own) {
+                if (usable.contains(cutter)) {
+                    now = with(cutter, now, kept);
+                    kept.add(cutter);
+                }
+            }
+            return now;
+        }
+
+        private List<Cutter> with(Cutter cutter, List<Cutter> chosen, List<Cutter> kept) {
+            if (chosen.contains(cutter)) {
+                return chosen;
+            }
+            double closest = step(chosen.size()) / 4;
+            return chosen.stream()
+                    .filter(c -> !kept.contains(c))
+                    .sorted(Comparator.comparingDouble(c -> StrictMath.abs(lean(c) - lean(cutter))))
+                    .limit(1)
+                    .map(c -> bySize(Stream.concat(chosen.stream().filter(o -> !o.equals(c)), Stream.of(cutter))
+                            .toList()))
+                    .filter(next -> closest(next) >= closest && room(next))
+                    .findFirst()
+                    .orElse(chosen);
+        }
+
+        private double closest(List<Cutter> chosen) {
+            double closest = Double.POSITIVE_INFINITY;
+            for (int i = 1; i < chosen.size(); i++) {
+                closest = StrictMath.min(closest, lean(chosen.get(i)) - lean(chosen.get(i - 1)));
+            }
+            return closest;
         }
 
         private double lean(Cutter cutter) {

@@ -22,8 +22,9 @@ import java.util.stream.Collectors;
  * by chance, each by as much as another.
  *
  * <p>What counts as one piece of evidence is a hole, not a reading: no two holes of one size come out alike, and a hole's own
- * error is the same in all its readings. So the scatter of the holes' means makes the limits, as long as that leaves two
- * degrees of freedom; with fewer holes it is that of the readings. The fitted values are the same.
+ * error is the same in all its readings. So each hole counts for what its readings and its diameter are off
+ * ({@link HoleScatter}), and the scatter of the holes' means makes the limits, as long as that leaves two degrees of freedom
+ * and holes were read more than once; otherwise it is that of the readings, which holds only if all holes come out alike.
  *
  * @param collar the test collar
  * @param rows what was read
@@ -33,6 +34,7 @@ import java.util.stream.Collectors;
  * @param rms root of the weighted mean of the squares of what the readings are off
  * @param freedom degrees of freedom of the limits: holes (or readings) less fitted unknowns, 1 or more
  * @param byHoles whether the scatter of the holes makes the limits, and not that of the readings
+ * @param scatter standard deviation of the holes' diameters, by the readings; 0 where the limits do not count on it
  * @param almost where the rms is a tenth more, on either side; empty unless both were fitted
  */
 public record TrialFit(
@@ -44,6 +46,7 @@ public record TrialFit(
         double rms,
         int freedom,
         boolean byHoles,
+        double scatter,
         List<Other> almost) {
 
     /** The share of the limits. */
@@ -124,10 +127,13 @@ public record TrialFit(
         Guess best = new BoundedFit(model, free).from(start.within(model.lowest(), model.highest()));
         List<TrialRow> means = means(rows);
         int between = means.size() - free.size();
-        boolean byHoles = between >= LEAST_FREEDOM && means.size() < rows.size();
-        return byHoles
-                ? new Reckoning(model, new BearingModel(collar, means), free, best, between).fit()
-                : new Reckoning(model, model, free, best, freedom).fit();
+        if (between < LEAST_FREEDOM || means.size() == rows.size()) {
+            return new Reckoning(model, model, free, best, freedom, 0).fit();
+        }
+        double within = byHole(rows).stream().mapToDouble(TrialFit::within).sum();
+        HoleScatter.Weighed weighed =
+                new HoleScatter(new BearingModel(collar, means), free, within, rows.size()).from(best);
+        return new Reckoning(model, weighed.model(), free, weighed.best(), between, weighed.scatter()).fit();
     }
 
     // One row for each hole, that counts as much as all its readings: least squares finds the same.
@@ -150,6 +156,17 @@ public record TrialFit(
                         TreeMap::new,
                         Collectors.toList()))
                 .values();
+    }
+
+    /**
+     * The same fit with an oversize that the holes themselves showed, where every one of them was measured.
+     *
+     * @param shown mean of what they are wider than their cutters, with the least and the largest
+     * @return a fit that differs in nothing else: a measured hole takes no oversize
+     */
+    public TrialFit showing(Interval shown) {
+        Estimate by = new Estimate(shown, 0, true, false);
+        return new TrialFit(collar, rows, bearing, by, correlation, rms, freedom, byHoles, scatter, almost);
     }
 
     /**
@@ -203,7 +220,7 @@ public record TrialFit(
         Collection<List<TrialRow>> holes = byHole(rows);
         int between = holes.size() - unknowns();
         int within = rows.size() - holes.size();
-        double pure = holes.stream().mapToDouble(this::within).sum();
+        double pure = holes.stream().mapToDouble(TrialFit::within).sum();
         double all =
                 rows.stream().mapToDouble(r -> r.weight() * off(r) * off(r)).sum();
         return between > 0 && within > 1 && pure > 0
@@ -211,16 +228,15 @@ public record TrialFit(
                 : OptionalDouble.empty();
     }
 
-    private double within(List<TrialRow> hole) {
-        double weights = hole.stream().mapToDouble(TrialRow::weight).sum();
-        double mean = hole.stream().mapToDouble(r -> r.weight() * off(r)).sum() / weights;
+    private static double within(List<TrialRow> hole) {
+        double mean = mean(hole).angle();
         return hole.stream()
-                .mapToDouble(r -> r.weight() * (off(r) - mean) * (off(r) - mean))
+                .mapToDouble(r -> r.weight() * (r.angle() - mean) * (r.angle() - mean))
                 .sum();
     }
 
     /** Everything that follows from the best guess. */
-    private record Reckoning(BearingModel all, BearingModel model, Set<Unknown> free, Guess best, int freedom) {
+    private record Reckoning(BearingModel all, BearingModel model, Set<Unknown> free, Guess best, int freedom, double scatter) {
 
         TrialFit fit() {
             Normal normal = Normal.of(model, best);
@@ -234,6 +250,7 @@ public record TrialFit(
                     rms(best),
                     freedom,
                     !all.equals(model),
+                    scatter,
                     both ? almost() : List.of());
         }
 

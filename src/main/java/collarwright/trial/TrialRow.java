@@ -48,4 +48,9 @@ public record TrialRow(
     double drilled(double oversize) {
         return sizeMeasured ? size : size + oversize;
     }
+
+    /** The same reading with another weight. */
+    TrialRow weighing(double another) {
+        return new TrialRow(hole, cutter, size, sizeMeasured, strut, angle, another);
+    }
 }

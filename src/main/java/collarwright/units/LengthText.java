@@ -2,7 +2,9 @@ package collarwright.units;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -14,6 +16,9 @@ final class LengthText {
             "([+-]?) ?" + NumberText.NUMBER + " ?('|ft\\.?|foot|feet) ?-? ?" + NumberText.NUMBER
                     + " ?(\"|in\\.?|inch|inches)?",
             Pattern.CASE_INSENSITIVE);
+
+    private static final Set<String> OTHER_LENGTHS =
+            Set.of("km", "kilometre", "kilometer", "dm", "um", "µm", "nm", "yd", "yard", "yards", "mi", "mile", "miles");
 
     private LengthText() {}
 
@@ -109,7 +114,11 @@ final class LengthText {
 
     private static Reading<LengthUnit> unknown(String unit, String number, String text, String expected) {
         List<String> hints = new ArrayList<>();
-        for (String near : Spelling.nearest(unit, LengthUnit.allNames(), 2)) {
+        // A length all right, but not one of a workshop: a unit that is spelt like it is a thousandth of it or less.
+        List<String> names = OTHER_LENGTHS.contains(unit.toLowerCase(Locale.ROOT))
+                ? List.of()
+                : Spelling.nearest(unit, LengthUnit.allNames(), 2);
+        for (String near : names) {
             LengthUnit.parse(near).ifPresent(u -> {
                 String hint = "write " + number + " " + u.symbol();
                 if (!hints.contains(hint)) {

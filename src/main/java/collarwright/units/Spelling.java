@@ -4,9 +4,13 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Finds the names that a misspelt word may have meant. */
 public final class Spelling {
+
+    private static final Pattern FRACTION = Pattern.compile("(?:(\\d{1,3})[- ])?(\\d{1,3})/(\\d{1,3})");
 
     private Spelling() {}
 
@@ -19,7 +23,7 @@ public final class Spelling {
      * @return the nearest first, those equally near in the order of the alphabet; empty if nothing is near
      */
     public static List<String> nearest(String word, Collection<String> known, int most) {
-        String plain = word.toLowerCase(Locale.ROOT);
+        String plain = decimal(word.toLowerCase(Locale.ROOT));
         // A third of the letters may be wrong, in a short word one; a name that begins with the word is near too.
         int reach = plain.length() < 4 ? 1 : StrictMath.max(2, plain.length() / 3);
         return known.stream()
@@ -28,6 +32,17 @@ public final class Spelling {
                         .thenComparing(Comparator.naturalOrder()))
                 .limit(most)
                 .toList();
+    }
+
+    // Sizes in names are written with decimals: 1-1/4 and 1 1/4 are 1.25.
+    private static String decimal(String word) {
+        Matcher fraction = FRACTION.matcher(word);
+        if (!fraction.find() || Integer.parseInt(fraction.group(3)) == 0) {
+            return word;
+        }
+        double whole = fraction.group(1) == null ? 0 : Integer.parseInt(fraction.group(1));
+        double size = whole + Double.parseDouble(fraction.group(2)) / Integer.parseInt(fraction.group(3));
+        return word.substring(0, fraction.start()) + Decimals.trimmed(size, 4) + word.substring(fraction.end());
     }
 
     private static boolean prefixed(String plain, String name) {

@@ -28,7 +28,7 @@ class RaisingOrderTest {
     private static List<Fitting> fittings(Hubs hubs, HubSpace space) {
         List<Fitting> fittings = new ArrayList<>();
         for (HubType type : hubs.types()) {
-            fittings.add(new Fitting(
+            fittings.add(Fitting.of(
                     type.struts().stream()
                             .map(s -> Seats.seat(
                                     StrictMath.toDegrees(s.axialAngle()), StrictMath.toDegrees(s.azimuth()), space))

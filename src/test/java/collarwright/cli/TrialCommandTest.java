@@ -163,6 +163,62 @@ class TrialCommandTest {
         assertThat(again.err()).contains("hub.trial-piece", "put # before that line");
     }
 
+    /** Angles a fifth of what they should be, as when they are read from the wrong side of a scale. */
+    @Test
+    void rows_thatNoWallExplains_areRefusedAndNothingIsWritten() throws IOException {
+        Path rows = filled(laidOut().resolve("rows.csv"), 1.5, 0.1);
+        List<String> lines = new ArrayList<>();
+        for (String line : Files.readAllLines(rows)) {
+            int last = line.lastIndexOf(',') + 1;
+            lines.add(
+                    lines.isEmpty()
+                            ? line
+                            : line.substring(0, last)
+                                    + Decimals.fixed(0.2 * Double.parseDouble(line.substring(last)), 2));
+        }
+        Path wrong = Files.write(beside("wrong.csv"), lines);
+        Path profile = beside("wrong.toml");
+        CommandRun run =
+                CommandRun.of("trial", job.toString(), "--rows", wrong.toString(), "--write", profile.toString());
+
+        assertThat(run.code()).isEqualTo(3);
+        assertThat(run.err()).contains("TRIAL_ROWS", "wrong.csv / hole 5", "as the other readings have it");
+        assertThat(profile).doesNotExist();
+
+        // One slip of the pen among good rows.
+        List<String> slip = new ArrayList<>(Files.readAllLines(rows));
+        slip.set(10, slip.get(10).substring(0, slip.get(10).lastIndexOf(',') + 1) + "31");
+        Files.write(wrong, slip);
+        CommandRun one = CommandRun.of("trial", job.toString(), "--rows", wrong.toString());
+        assertThat(one.code()).isEqualTo(3);
+        assertThat(one.err()).containsOnlyOnce("TRIAL_ROWS").contains("hole 4", "31.00°, off by ");
+    }
+
+    @Test
+    void holes_allMeasured_tellTheirOversize() throws IOException {
+        Path rows = filled(laidOut().resolve("rows.csv"), 1.5, 0.15);
+        List<String> lines = new ArrayList<>();
+        for (String line : Files.readAllLines(rows)) {
+            String[] cells = line.split(",", -1);
+            if (!lines.isEmpty()) {
+                double stray = (Integer.parseInt(cells[0]) - 4.5) * 0.01;
+                cells[2] = Decimals.fixed(Double.parseDouble(cells[1].replace("TW-", "")) + 0.15 + stray, 3);
+            }
+            lines.add(String.join(",", cells));
+        }
+        Path measured = Files.write(beside("measured.csv"), lines);
+        Path profile = beside("measured.toml");
+        CommandRun run =
+                CommandRun.of("trial", job.toString(), "--rows", measured.toString(), "--write", profile.toString());
+
+        assertThat(run.code()).as(run.err()).isZero();
+        assertThat(run.out())
+                .contains("0.150 mm, as the holes showed: 0.115 mm to 0.185 mm")
+                .contains("the holes came out 0.15 mm wider than their cutters");
+        assertThat(Files.readString(profile))
+                .contains("oversize = { value = \"0.15 mm\", low = \"0.115 mm\", high = \"0.185 mm\" }");
+    }
+
     @Test
     void profile_thatIsThere_staysUnlessReplaced() throws IOException {
         Path rows = filled(laidOut().resolve("rows.csv"), 2, 0.1);

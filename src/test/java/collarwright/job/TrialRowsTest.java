@@ -69,7 +69,8 @@ class TrialRowsTest {
                         "7,,,20.1,7.5",
                         "8,TW-21,20.0,20.1,7.5",
                         "9,TW-21,,200,-3",
-                        "10,TW-21,,20.1,7,5"))
+                        "10,TW-21,,20.1,7,5",
+                        "11,TW-21,,20.1,-4"))
                 .containsExactly(
                         "rows.csv:2:1|the number of the hole, 1 to 99|\"x\"|write the number that stands beside the hole",
                         "rows.csv:3:3|a cutter of the job's racks|\"TW-20.55\"|did you mean TW-20.25 or TW-20.5 or TW-20.75?",
@@ -86,9 +87,30 @@ class TrialRowsTest {
                                 + " and that the row has the right cutter",
                         "rows.csv:10:10|a size in mm, above 0 and below the bore, 92.7|200|check the reading, and that it is"
                                 + " in the right column",
-                        "rows.csv:10:14|an angle in degrees, above 0 to 80|\"-3\"|write the bare number, without a unit",
-                        "rows.csv:11:18|a cell under one of the column names|\"5\"|take it out; where numbers have decimal"
-                                + " commas, separate the cells with ;");
+                        "rows.csv:10:14|an angle in degrees, above 0 to 80|\"-3\"|write it without the sign: both a lean and"
+                                + " a size count from 0 up",
+                        "rows.csv:11:18|no more cells than the 5 of the first line|1 line with more|where numbers have"
+                                + " decimal commas, separate the cells with ; in every line, the first one too",
+                        "rows.csv:12:16|an angle in degrees, above 0 to 80|\"-4\"|write it without the sign: both a lean"
+                                + " and a size count from 0 up");
+    }
+
+    @Test
+    void rows_commasInNumbersAndBetweenCells_areToldOnce() {
+        assertThat(faults("1,TW-20.5,,20,1,7,5", "1,TW-20.5,,20,1,7,6", "2,TW-21,,20,1,9,0", "3,TW-22,,20.1,11"))
+                .containsExactly("rows.csv:2:17|no more cells than the 5 of the first line|3 lines with more|where numbers"
+                        + " have decimal commas, separate the cells with ; in every line, the first one too");
+    }
+
+    @Test
+    void rows_withTheOtherSeparator_areToldOnce() {
+        String told = "|the separator of the first line, ,, in every line|3 lines parted by ;|write ; in the first line"
+                + " too, or , in every line; with decimal commas ; is the one to take";
+        assertThat(faults("1;TW-20.5;;20,1;7,5", "2,TW-21,,20.1,9", "3;TW-22;;20.1;11", "3;TW-22;;;11"))
+                .containsExactly("rows.csv:2:1" + told);
+        assertThat(read("hole;cutter;measured-deg\n1,TW-20.5,7.5\n2,TW-21,9\n").findings())
+                .extracting(f -> f.where().text() + " " + f.found())
+                .containsExactly("rows.csv:2:1 2 lines parted by ,");
     }
 
     @Test

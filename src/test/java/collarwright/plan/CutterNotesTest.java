@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.within;
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
 import collarwright.finding.Level;
+import collarwright.geometry.Interval;
 import collarwright.hub.HubStrut;
 import collarwright.strut.SizeBins;
 import collarwright.strut.StrutType;
@@ -18,10 +19,13 @@ import collarwright.tooling.CutterNeed;
 import collarwright.tooling.Hole;
 import collarwright.tooling.HoleSize;
 import collarwright.tooling.Pattern;
+import collarwright.tooling.SharingLimits;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 class CutterNotesTest {
@@ -128,8 +132,9 @@ class CutterNotesTest {
         Plan plan = plan(Jobs.windbreak().cutters(Jobs.saw(42.3)).nearest(StrictMath.toRadians(1.5)));
         Finding warning = found(plan, Code.HOLE_SHORT_OF_REACH).get(0);
         assertThat(warning.hints().get(0))
-                .startsWith("cannot be put together without forcing, the strut binds ")
-                .endsWith("° before its angle");
+                .startsWith("use fit = \"reach\", or ease the rims by hand (now: cannot be put together without forcing,"
+                        + " the strut binds ")
+                .endsWith("° before its angle)");
         Pattern holding = plan.book().patterns().stream()
                 .filter(p -> p.holes().stream().anyMatch(h -> h.slack() < 0))
                 .findFirst()
@@ -163,6 +168,54 @@ class CutterNotesTest {
                 .filteredOn(BinTable.Row::chosen)
                 .allSatisfy(row -> assertThat(book).contains(row.own()));
         assertThat(found(plan, Code.STRUT_BINS)).isEmpty();
+    }
+
+    /** What cures a hole with too much slack: never a cutter that the rack has, nor one that would leave as much. */
+    @Test
+    void slack_tooMuch_namesWhatIsTheCause() {
+        // Whole sizes are as near as half ones to some holes; one for all is not.
+        Plan few = plan(Jobs.windbreak().mostCutters(1));
+        assertThat(found(few, Code.HOLE_SLACK)).isNotEmpty().allSatisfy(f -> assertThat(f.hints().get(0))
+                .startsWith("the rack has hole saw ")
+                .endsWith("write a larger most-cutters than 1"));
+
+        Plan coarse = plan(Jobs.windbreak().cutters(Jobs.saw(50)));
+        assertThat(found(coarse, Code.HOLE_SLACK)).isNotEmpty().allSatisfy(f -> assertThat(f.hints().get(0))
+                .startsWith("add a cutter nearer to "));
+
+        Plan spread = plan(Jobs.windbreak()
+                .strut(Jobs.pipe("natural", new Interval(36, 38.1, 40.2), Interval.between(3.0, 3.4))));
+        assertThat(found(spread, Code.HOLE_SLACK)).isNotEmpty().allSatisfy(f -> {
+            assertThat(f.hints().get(0)).startsWith("narrow the spread of strut (36.00 to 40.20 mm)");
+            assertThat(f.hints()).noneMatch(h -> h.startsWith("add a cutter"));
+        });
+    }
+
+    // The row of this job is what this job is drilled with, whatever limits the choice of cutters or shares the holes.
+    @Test
+    void bins_fewCuttersOrSharedPatterns_areWhatTheJobGets() {
+        SizeBins second = new SizeBins(List.of(39.0, 40.0, 41.0, 42.0), Optional.of(2));
+        Jobs few = Jobs.windbreak().bins(second).mostCutters(1);
+        assertThat(BinTable.of(plan(few)).rows())
+                .filteredOn(r -> r.bin() == 1)
+                .extracting(r -> r.own().cutter().orElseThrow().id())
+                .hasSize(3)
+                .isSubsetOf(plan(Jobs.windbreak()
+                                .bins(new SizeBins(second.limits(), Optional.of(1)))
+                                .mostCutters(1))
+                        .book()
+                        .holesByCutter()
+                        .keySet());
+        for (Jobs jobs : List.of(
+                few, Jobs.windbreak().bins(second).shared(SharingLimits.USUAL), Jobs.windbreak().bins(second))) {
+            Plan plan = plan(jobs);
+            Set<String> drilled = plan.book().holesByCutter().keySet();
+            Set<String> told = BinTable.of(plan).rows().stream()
+                    .filter(BinTable.Row::chosen)
+                    .map(r -> r.own().cutter().orElseThrow().id())
+                    .collect(Collectors.toSet());
+            assertThat(told).isEqualTo(drilled);
+        }
     }
 
     @Test

@@ -112,6 +112,28 @@ class LadderTest {
         assertThat(better).isLessThanOrEqualTo(all / 20);
     }
 
+    /** What a job drills with is what its trial piece should tell of, wherever that size lies in the rack. */
+    @Test
+    void ladder_jobsOwnCutters_areAmongItsHoles() {
+        LadderNeed need = need(9);
+        List<Cutter> rack = saws(0.25, 40.5, 46);
+        List<Cutter> usable = Ladder.usable(need, rack);
+        List<Cutter> without = Ladder.of(need, rack).orElseThrow().cutters();
+        assertThat(without).isNotEqualTo(usable);
+        for (Cutter own : usable) {
+            List<Cutter> cutters = Ladder.of(need, rack, List.of(own)).orElseThrow().cutters();
+            assertThat(cutters).contains(own).hasSameSizeAs(without).doesNotHaveDuplicates();
+            assertThat(cutters)
+                    .isSortedAccordingTo(
+                            Comparator.comparingDouble(c -> c.asDrilled().nominal()));
+            assertThat(cutters.stream().filter(c -> !without.contains(c)).count())
+                    .isEqualTo(without.contains(own) ? 0 : 1);
+        }
+        Cutter foreign = Jobs.saw(39);
+        assertThat(Ladder.of(need, rack, List.of(foreign)).orElseThrow().cutters())
+                .isEqualTo(without);
+    }
+
     private static boolean spread(Ladder ladder, List<Cutter> usable, List<Cutter> chosen) {
         double step =
                 (ladder.fullWall(usable.get(usable.size() - 1)) - ladder.fullWall(usable.get(0))) / (chosen.size() - 1);

@@ -36,7 +36,7 @@ final class Ladders {
     }
 
     /** Normally distributed chance by the rule of Box and Muller (Annals of Mathematical Statistics 29, 1958, 610). */
-    private static double gauss(Seeds seeds) {
+    static double gauss(Seeds seeds) {
         double radius = StrictMath.sqrt(-2 * StrictMath.log(seeds.between(1e-300, 1)));
         return radius * StrictMath.cos(seeds.between(0, 2 * StrictMath.PI));
     }
