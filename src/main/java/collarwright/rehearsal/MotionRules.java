@@ -159,6 +159,9 @@ final class MotionRules {
             if (stroke.turns()) {
                 step = stroke.to().a() - last;
                 last = stroke.to().a();
+                if (!Double.isNaN(stroke.to().x())) {
+                    fault(stroke.line(), "A turned to the first hole before X moves", "X before A");
+                }
             } else if (stroke.feed()) {
                 if (takeUp > 0 && !(step >= takeUp - slack)) {
                     String found = Double.isNaN(step) ? "none" : proof.degrees(step);

@@ -14,18 +14,30 @@ final class SpindleRules {
         List<Fault> faults = new ArrayList<>();
         boolean on = false;
         boolean waited = false;
+        boolean cutting = false;
+        boolean placed = false;
         int line = 1;
         for (Event event : proof.events()) {
             line = event.line();
             if (event instanceof Event.Spindle spindle) {
                 on = spindle.on();
                 waited = false;
+                cutting = false;
                 if (on) {
                     speed(proof, spindle, faults);
+                    if (!placed) {
+                        faults.add(new Fault(line, "the spindle started over the first hole", "before X is stated"));
+                    }
                 }
             } else if (event instanceof Event.Dwell dwell) {
+                if (on && waited && !cutting) {
+                    faults.add(new Fault(line, "one dwell after the spindle starts", "a second one"));
+                }
                 waited = waited || seconds(proof, dwell) >= leastDwell(proof);
+            } else if (event instanceof Event.Stroke stroke && !stroke.feed()) {
+                placed = placed || !Double.isNaN(stroke.to().x());
             } else if (event instanceof Event.Stroke stroke && stroke.feed()) {
+                cutting = true;
                 if (!on || !(stroke.drive().rpm() > 0)) {
                     faults.add(new Fault(line, "the spindle running before a cut", "spindle off"));
                 } else if (!waited) {

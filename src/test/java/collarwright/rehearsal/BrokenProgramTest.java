@@ -27,7 +27,7 @@ class BrokenProgramTest {
 
     private static final PatternRun TWO_COLLARS = new PatternRun(RotarySamples.sixWay(RotarySamples.HOLE_SAW_44), 2);
 
-    private enum Text {
+    enum Text {
         PLAIN(false, Purpose.CUT, "CA-2-HS-44.ngc"),
         CYCLES(true, Purpose.CUT, "CA-2-HS-44.ngc"),
         MARK(false, Purpose.CUT, "CA-1-mark.ngc"),
