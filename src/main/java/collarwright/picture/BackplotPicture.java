@@ -54,7 +54,7 @@ public final class BackplotPicture implements Picture {
         this.along = along();
         double round = 2 * StrictMath.PI * settings.work().body().outerRadius();
         double fits = (width - LEFT - RIGHT - JAWS) / along;
-        this.scale = StrictMath.min(fits, (MOST_HIGH - TOP - FOOT) / round);
+        this.scale = StrictMath.min(fits, (MOST_HIGH - TOP - FOOT) / (round + 4 * radius()));
         this.width = width;
     }
 
@@ -66,7 +66,7 @@ public final class BackplotPicture implements Picture {
         for (Replay.Leg leg : replay.path()) {
             end = StrictMath.max(end, StrictMath.max(leg.fromX(), leg.toX()));
         }
-        return StrictMath.min(end, settings.machine().travel().maxX() + 1) + 5;
+        return end + 5;
     }
 
     private Optional<Load> load() {
@@ -80,7 +80,23 @@ public final class BackplotPicture implements Picture {
 
     @Override
     public double height() {
-        return TOP + around() + FOOT;
+        return top() + around() + over() + FOOT;
+    }
+
+    /** How far a hole at 0° reaches beyond the edge of the unrolled pipe, on paper. */
+    private double over() {
+        double outer = settings.work().body().outerRadius();
+        return outer * StrictMath.asin(StrictMath.min(1, radius() / outer)) * scale;
+    }
+
+    private double top() {
+        return TOP + over();
+    }
+
+    private double radius() {
+        return file.task()
+                .map(t -> t.marks() ? 1.5 : t.cutter().asDrilled().nominal() / 2)
+                .orElse(1.0);
     }
 
     private double around() {
@@ -99,15 +115,15 @@ public final class BackplotPicture implements Picture {
     }
 
     private double y(double angleDegrees) {
-        return TOP + around() * (1 - angleDegrees / 360);
+        return top() + around() * (1 - angleDegrees / 360);
     }
 
     @Override
     public void paint(Sketch sketch) {
-        Rectangle2D pipe = new Rectangle2D.Double(x(0), TOP, along * scale, around());
+        Rectangle2D pipe = new Rectangle2D.Double(x(0), top(), along * scale, around());
         sketch.fill(Ink.PALE, pipe);
         collars(sketch);
-        Hatching.cut(sketch, new Rectangle2D.Double(LEFT, TOP, JAWS, around()));
+        Hatching.cut(sketch, new Rectangle2D.Double(LEFT, top(), JAWS, around()));
         sketch.draw(Stroking.solid(Stroking.NARROW, Ink.INK), pipe);
         holes(sketch);
         ways(sketch);
@@ -124,10 +140,10 @@ public final class BackplotPicture implements Picture {
         for (int i = 1; i <= load.collars(); i++) {
             double edge = load.edge(i);
             double end = edge + settings.work().body().width();
-            sketch.fill(Ink.TINT, new Rectangle2D.Double(x(edge), TOP, (end - edge) * scale, around()));
+            sketch.fill(Ink.TINT, new Rectangle2D.Double(x(edge), top(), (end - edge) * scale, around()));
             for (double at : new double[] {edge, end}) {
-                edges.moveTo(x(at), TOP);
-                edges.lineTo(x(at), TOP + around());
+                edges.moveTo(x(at), top());
+                edges.lineTo(x(at), top() + around());
             }
         }
         sketch.draw(Stroking.thin(), edges);
@@ -138,18 +154,15 @@ public final class BackplotPicture implements Picture {
             if (Double.isNaN(made.x() + made.angleDegrees())) {
                 continue;
             }
-            sketch.fill(Ink.PAPER, outline(made, 0));
-            sketch.draw(Stroking.solid(Stroking.NARROW, Ink.INK), outline(made, 0));
+            sketch.fill(Ink.PAPER, outline(made));
+            sketch.draw(Stroking.solid(Stroking.NARROW, Ink.INK), outline(made));
         }
     }
 
     /** A round hole through a round wall, opened out: true along X, wider in arc. */
-    private Path2D outline(Replay.Made made, double grown) {
+    private Path2D outline(Replay.Made made) {
         double outer = settings.work().body().outerRadius();
-        double cutter = file.task()
-                .map(t -> t.marks() ? 1.5 : t.cutter().asDrilled().nominal() / 2)
-                .orElse(1.0);
-        double radius = StrictMath.min(cutter + grown, outer);
+        double radius = StrictMath.min(radius(), outer);
         Path2D.Double path = new Path2D.Double();
         for (int i = 0; i < 72; i++) {
             double turn = i * StrictMath.PI / 36;
@@ -194,7 +207,9 @@ public final class BackplotPicture implements Picture {
                     Label.of(Integer.toString(made.order()), x(made.x()), y(made.angleDegrees()), Label.Side.MIDDLE);
             Label beside = Label.of(
                     Integer.toString(made.order()), x(made.x()) + 1.8, y(made.angleDegrees()) - 2.6, Label.Side.LEFT);
-            Label wanted = (file.task().filter(t -> t.marks()).isPresent() ? beside : label).strong();
+            Label wanted = (file.task().filter(t -> t.marks()).isPresent() ? beside : label)
+                    .strong()
+                    .onPaper();
             boolean always = made.order() == 1 || made.order() == last;
             if (inside(sketch, wanted) && (always || last <= 200 || made.order() % 10 == 0)) {
                 sketch.writeIfFree(wanted, 0.6);
@@ -204,7 +219,7 @@ public final class BackplotPicture implements Picture {
 
     private boolean inside(Sketch sketch, Label label) {
         double half = sketch.widthOf(label.text());
-        return label.x() - half > 0 && label.x() + half < width && label.y() > TOP - 3;
+        return label.x() - half > 0 && label.x() + half < width && label.y() > top() - 3;
     }
 
     private void frame(Sketch sketch) {
@@ -213,7 +228,7 @@ public final class BackplotPicture implements Picture {
             sketch.write(Label.of(
                     angle + "°",
                     LEFT - 2.2,
-                    StrictMath.min(TOP + around() - 1.5, StrictMath.max(TOP + 1.5, y(angle))),
+                    StrictMath.min(top() + around() - 1.5, StrictMath.max(top() + 1.5, y(angle))),
                     Label.Side.RIGHT));
         }
         sketch.write(Label.of(file.name(), 1, 3.5, Label.Side.LEFT).strong());
@@ -223,8 +238,8 @@ public final class BackplotPicture implements Picture {
                         .in(Ink.GREY));
         sketch.write(Label.of("A", 1, TOP - 3, Label.Side.LEFT).in(Ink.DATUM).strong());
         sketch.write(Label.of("jaws", LEFT, TOP - 3, Label.Side.LEFT).in(Ink.GREY));
-        double foot = TOP + around();
-        sketch.line(Stroking.solid(Stroking.NARROW, Ink.DATUM), new Spot(x(0), foot), new Spot(x(0), foot + 4));
+        double foot = top() + around() + over();
+        sketch.line(Stroking.solid(Stroking.NARROW, Ink.DATUM), new Spot(x(0), top() + around()), new Spot(x(0), foot + 4));
         sketch.write(
                 Label.of("X0 jaw face, X+ to the right; one scale both ways", x(0) + 1.5, foot + 5, Label.Side.LEFT)
                         .in(Ink.DATUM));

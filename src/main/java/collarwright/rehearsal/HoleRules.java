@@ -81,10 +81,6 @@ final class HoleRules {
         double reached = Double.POSITIVE_INFINITY;
         for (Event.Stroke cut : hole.cuts()) {
             double from = cut.from().z();
-            double ground = StrictMath.min(reached, crown);
-            if (from < ground + (reached < crown ? LEAST_GAP : 0) - proof.tolerance()) {
-                fault(cut.line(), "a rapid ends above uncut material", "Z " + proof.text(from));
-            }
             startsClose(cut, reached);
             double bite = StrictMath.min(reached, from) - cut.to().z();
             bite(cut, bite);
@@ -94,8 +90,23 @@ final class HoleRules {
         if (!first.drive().feedStated()) {
             fault(first.line(), "F on the first cut of each hole", "none");
         }
+        rapids(hole, crown);
         pecks(hole);
         retracts(hole, crown);
+    }
+
+    /** No rapid into uncut material, also not after the last cut. */
+    private void rapids(DrilledHole hole, double crown) {
+        double reached = Double.POSITIVE_INFINITY;
+        for (Event.Stroke stroke : hole.strokes()) {
+            double z = stroke.to().z();
+            double ground = StrictMath.min(reached, crown) + (reached < crown ? LEAST_GAP : 0);
+            if (stroke.feed()) {
+                reached = StrictMath.min(reached, z);
+            } else if (z < ground - proof.tolerance()) {
+                fault(stroke.line(), "a rapid ends above uncut material", "Z " + proof.text(z));
+            }
+        }
     }
 
     /** No feed through the air: the first cut begins at the R plane, others just above the last bottom. */

@@ -8,6 +8,8 @@ import java.util.List;
 /** The spindle turns before it cuts, has time to come up to speed, and stands still at the end. */
 final class SpindleRules {
 
+    private static final String OVER_FIRST = "the spindle started over the first hole";
+
     private SpindleRules() {}
 
     static List<Fault> check(Proof proof) {
@@ -15,7 +17,9 @@ final class SpindleRules {
         boolean on = false;
         boolean waited = false;
         boolean cutting = false;
-        boolean placed = false;
+        boolean cut = false;
+        double x = Double.NaN;
+        double startX = Double.NaN;
         int line = 1;
         for (Event event : proof.events()) {
             line = event.line();
@@ -25,8 +29,9 @@ final class SpindleRules {
                 cutting = false;
                 if (on) {
                     speed(proof, spindle, faults);
-                    if (!placed) {
-                        faults.add(new Fault(line, "the spindle started over the first hole", "before X is stated"));
+                    startX = Double.isNaN(startX) ? x : startX;
+                    if (Double.isNaN(x)) {
+                        faults.add(new Fault(line, OVER_FIRST, "before X is stated"));
                     }
                 }
             } else if (event instanceof Event.Dwell dwell) {
@@ -35,9 +40,13 @@ final class SpindleRules {
                 }
                 waited = waited || seconds(proof, dwell) >= leastDwell(proof);
             } else if (event instanceof Event.Stroke stroke && !stroke.feed()) {
-                placed = placed || !Double.isNaN(stroke.to().x());
+                x = stroke.to().x();
             } else if (event instanceof Event.Stroke stroke && stroke.feed()) {
+                if (!cut && StrictMath.abs(stroke.to().x() - startX) > proof.tolerance()) {
+                    faults.add(new Fault(line, OVER_FIRST, "X " + proof.text(startX)));
+                }
                 cutting = true;
+                cut = true;
                 if (!on || !(stroke.drive().rpm() > 0)) {
                     faults.add(new Fault(line, "the spindle running before a cut", "spindle off"));
                 } else if (!waited) {

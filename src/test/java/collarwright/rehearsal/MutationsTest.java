@@ -28,7 +28,7 @@ import org.junit.jupiter.api.Test;
 class MutationsTest {
 
     private static final Rs274 CONTROL = new Rs274(List.of());
-    private static final int SEEDS = 14;
+    private static final int SEEDS = 10;
 
     @Test
     void everyProgram_passes_andEverySpoiltOneIsCaught() throws IOException {
