@@ -155,6 +155,11 @@ public enum Code {
     /** The pack could not be written. */
     PACK_NOT_WRITTEN(Outcome.WRITE),
 
+    /** A program from outside that is none, or whose plan is not known. */
+    PROGRAM_FILE(Outcome.JOB),
+    /** A program from outside that differs from the planned one. */
+    PROGRAM_DIFFERS(Outcome.PLAN),
+
     /** A program did not pass its rehearsal. */
     REHEARSAL_FAILED(Outcome.FAULT),
     /** A drawing did not pass its lint. */

@@ -6,13 +6,18 @@ import collarwright.frame.FrameGlb;
 import collarwright.frame.FrameObj;
 import collarwright.frame.FrameStl;
 import collarwright.machining.ProgramFile;
+import collarwright.machining.RotarySettings;
 import collarwright.paper.FrontPage;
 import collarwright.paper.PackFile;
 import collarwright.paper.Paperwork;
 import collarwright.paper.Traveller;
+import collarwright.picture.BackplotPicture;
+import collarwright.picture.Figures;
+import collarwright.picture.SvgPicture;
 import collarwright.plan.Plan;
 import collarwright.plan.Production;
 import collarwright.plan.WorkTime;
+import collarwright.rehearsal.Replay;
 import collarwright.tooling.Pattern;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -117,6 +122,21 @@ public final class PackContents {
 
     private void program(ProgramFile program) {
         put(path(program), purpose(program), program.text());
+        if (program.purpose() == ProgramFile.Purpose.CUT) {
+            put(backplotPath(program), "picture of what " + program.name() + " does", backplot(program));
+        }
+    }
+
+    private String backplot(ProgramFile program) {
+        RotarySettings settings = Production.settings(plan.job());
+        Replay replay = Replay.of(program, settings);
+        return SvgPicture.document(
+                new BackplotPicture(program, replay, settings, new Figures(settings.units()), BackplotPicture.WIDTH),
+                "backplot");
+    }
+
+    static String backplotPath(ProgramFile program) {
+        return "machine/" + program.name().substring(0, program.name().lastIndexOf('.')) + ".svg";
     }
 
     static String path(ProgramFile program) {

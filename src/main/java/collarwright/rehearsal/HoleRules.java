@@ -14,6 +14,9 @@ final class HoleRules {
     /** Closest that a rapid may come to uncut material: a peck's 0.254 less rounding; our choice, no source. */
     private static final double LEAST_GAP = 0.2;
 
+    /** Furthest that a cut may begin above the last bottom, twice a peck's 0.254: our choice, no source. */
+    private static final double MOST_GAP = 0.508;
+
     private final Proof proof;
     private final ProgramTask task;
     private final List<Fault> faults = new ArrayList<>();
@@ -78,10 +81,7 @@ final class HoleRules {
         double reached = Double.POSITIVE_INFINITY;
         for (Event.Stroke cut : hole.cuts()) {
             double from = cut.from().z();
-            double ground = StrictMath.min(reached, crown);
-            if (from < ground + (reached < crown ? LEAST_GAP : 0) - proof.tolerance()) {
-                fault(cut.line(), "a rapid ends above uncut material", "Z " + proof.text(from));
-            }
+            startsClose(cut, reached);
             double bite = StrictMath.min(reached, from) - cut.to().z();
             bite(cut, bite);
             reached = StrictMath.min(reached, cut.to().z());
@@ -90,7 +90,49 @@ final class HoleRules {
         if (!first.drive().feedStated()) {
             fault(first.line(), "F on the first cut of each hole", "none");
         }
+        rapids(hole, crown);
+        pecks(hole);
         retracts(hole, crown);
+    }
+
+    /** No rapid into uncut material, also not after the last cut. */
+    private void rapids(DrilledHole hole, double crown) {
+        double reached = Double.POSITIVE_INFINITY;
+        for (Event.Stroke stroke : hole.strokes()) {
+            double z = stroke.to().z();
+            double ground = StrictMath.min(reached, crown) + (reached < crown ? LEAST_GAP : 0);
+            if (stroke.feed()) {
+                reached = StrictMath.min(reached, z);
+            } else if (z < ground - proof.tolerance()) {
+                fault(stroke.line(), "a rapid ends above uncut material", "Z " + proof.text(z));
+            }
+        }
+    }
+
+    /** No feed through the air: the first cut begins at the R plane, others just above the last bottom. */
+    private void startsClose(Event.Stroke cut, double reached) {
+        double slack = 2 * proof.tolerance();
+        double from = cut.from().z();
+        double retract = task.heights().retract() + proof.file().lift();
+        boolean first = !Double.isFinite(reached);
+        if (first && StrictMath.abs(from - retract) > slack) {
+            fault(cut.line(), "the first cut of a hole from Z " + proof.text(retract), "from Z " + proof.text(from));
+        } else if (!first && from > reached + MOST_GAP + slack) {
+            fault(
+                    cut.line(),
+                    "a cut that starts at Z " + proof.text(reached + MOST_GAP) + " or lower",
+                    "from Z " + proof.text(from));
+        }
+    }
+
+    /** As many pecks as the depth asks for. */
+    private void pecks(DrilledHole hole) {
+        double depth = task.heights().retract() + proof.file().lift() - hole.bottom();
+        double most = task.cut().peck();
+        long least = task.marks() ? 1 : (long) StrictMath.ceil((depth - 2 * proof.tolerance()) / most);
+        if (hole.cuts().size() > least + (task.marks() ? 0 : 1)) {
+            fault(hole.line(), "a hole in " + least + " pecks", hole.cuts().size() + " pecks");
+        }
     }
 
     private void bite(Event.Stroke cut, double bite) {

@@ -156,7 +156,7 @@ final class MotionRules {
         approach(takeUp, slack);
     }
 
-    /** The first hole's angle is come to from below, by the take-up at least. */
+    /** The first hole's angle is come to from below, by the take-up. */
     private void approach(double takeUp, double slack) {
         double last = Double.NaN;
         double step = Double.NaN;
@@ -164,8 +164,11 @@ final class MotionRules {
             if (stroke.turns()) {
                 step = stroke.to().a() - last;
                 last = stroke.to().a();
+                if (!Double.isNaN(stroke.to().x())) {
+                    fault(stroke.line(), "A turned to the first hole before X moves", "X before A");
+                }
             } else if (stroke.feed()) {
-                if (takeUp > 0 && !(step >= takeUp - slack)) {
+                if (takeUp > 0 && !(StrictMath.abs(step - takeUp) <= slack)) {
                     String found = Double.isNaN(step) ? "none" : proof.degrees(step);
                     fault(stroke.line(), "an approach from " + proof.degrees(takeUp) + " below", found);
                 }

@@ -65,8 +65,14 @@ public final class Rehearsal {
         faults.addAll(reader.faults());
         Interpreter.Run run = Interpreter.run(reader.blocks(), Pose.UNKNOWN, Interpreter.Dialect.of(settings));
         faults.addAll(run.faults());
-        Proof proof = new Proof(file, settings, reader.blocks(), run.events());
-        faults.addAll(WordRules.check(proof));
+        faults.addAll(rules(new Proof(file, settings, reader.blocks(), run.events())));
+        return faults;
+    }
+
+    /** The rules on what a program says and does, after its letters were read. */
+    static List<Fault> rules(Proof proof) {
+        ProgramFile file = proof.file();
+        List<Fault> faults = new ArrayList<>(WordRules.check(proof));
         if (file.purpose() == ProgramFile.Purpose.DIRECTION_TEST) {
             faults.addAll(DirectionRules.check(proof));
             return faults;

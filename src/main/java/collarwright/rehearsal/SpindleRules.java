@@ -8,27 +8,48 @@ import java.util.List;
 /** The spindle turns before it cuts, has time to come up to speed, and stands still at the end. */
 final class SpindleRules {
 
+    private static final String OVER_FIRST = "the spindle started over the first hole";
+
     private SpindleRules() {}
 
     static List<Fault> check(Proof proof) {
         List<Fault> faults = new ArrayList<>();
         boolean on = false;
         boolean waited = false;
+        boolean cutting = false;
+        boolean cut = false;
+        double x = Double.NaN;
+        double startX = Double.NaN;
         int line = 1;
         for (Event event : proof.events()) {
             line = event.line();
             if (event instanceof Event.Spindle spindle) {
                 on = spindle.on();
                 waited = false;
+                cutting = false;
                 if (on) {
                     speed(proof, spindle, faults);
+                    startX = Double.isNaN(startX) ? x : startX;
+                    if (Double.isNaN(x)) {
+                        faults.add(new Fault(line, OVER_FIRST, "before X is stated"));
+                    }
                 }
             } else if (event instanceof Event.Tool) {
                 on = false;
                 waited = false;
             } else if (event instanceof Event.Dwell dwell) {
+                if (on && waited && !cutting) {
+                    faults.add(new Fault(line, "one dwell after the spindle starts", "a second one"));
+                }
                 waited = waited || seconds(proof, dwell) >= leastDwell(proof);
+            } else if (event instanceof Event.Stroke stroke && !stroke.feed()) {
+                x = stroke.to().x();
             } else if (event instanceof Event.Stroke stroke && stroke.feed()) {
+                if (!cut && StrictMath.abs(stroke.to().x() - startX) > proof.tolerance()) {
+                    faults.add(new Fault(line, OVER_FIRST, "X " + proof.text(startX)));
+                }
+                cutting = true;
+                cut = true;
                 if (!on || !(stroke.drive().rpm() > 0)) {
                     faults.add(new Fault(line, "the spindle running before a cut", "spindle off"));
                 } else if (!waited) {

@@ -80,6 +80,13 @@ public enum Checker {
         Optional<String> look() {
             return nodePackage("dxf");
         }
+    },
+    /** The second reader of plain programs, by {@link GcodeEnds}. */
+    GCODE_JS("gcode-toolpath (npm)") {
+        @Override
+        Optional<String> look() {
+            return nodePackage("gcode-toolpath").or(() -> nodePackage("gcode-parser"));
+        }
     };
 
     private static final Map<Checker, Optional<String>> FOUND = new ConcurrentHashMap<>();

@@ -1,0 +1,104 @@
+package collarwright.rehearsal;
+
+import collarwright.machining.Cut;
+import collarwright.machining.Machine;
+import collarwright.machining.ProgramTask;
+import collarwright.units.Decimals;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Feeds and speeds that somebody changed: within bounds they are the shop's own judgement, told and let through.
+ *
+ * <p>Bounds: the machine's and the cutter's limits, and no more than a quarter over the plan in speed or in feed per turn:
+ * our choice, no source.
+ */
+final class Drives {
+
+    private static final double OVER = 1.25 + 1e-9;
+
+    private final Machine machine;
+    private final ProgramTask task;
+    private final Proof proof;
+
+    Drives(Proof proof, ProgramTask task) {
+        this.machine = proof.machine();
+        this.task = task;
+        this.proof = proof;
+    }
+
+    /** The same events as if the bearable changes of feed and speed had not been made. */
+    List<Event> asPlanned() {
+        List<Event> events = new ArrayList<>();
+        for (Event event : proof.events()) {
+            if (event instanceof Event.Stroke s && s.feed() && bearable(s.drive())) {
+                Event.Drive drive = new Event.Drive(
+                        task.cut().feedMmPerMin(), task.cut().rpm(), s.drive().feedStated());
+                events.add(new Event.Stroke(s.block(), s.kind(), s.from(), s.to(), drive));
+            } else if (event instanceof Event.Spindle p && p.on() && bearableSpeed(p.rpm())) {
+                events.add(new Event.Spindle(p.line(), true, task.cut().rpm()));
+            } else {
+                events.add(event);
+            }
+        }
+        return events;
+    }
+
+    /** The bearable changes: first line, plan and what stands there, with the count of cuts. */
+    List<Fault> changes() {
+        List<Fault> changes = new ArrayList<>();
+        List<Event.Stroke> slower = proof.strokes().stream()
+                .filter(s -> s.feed() && bearable(s.drive()))
+                .filter(s -> differs(s.drive().feedMmPerMin(), task.cut().feedMmPerMin()))
+                .toList();
+        if (!slower.isEmpty()) {
+            double least = slower.stream()
+                    .mapToDouble(s -> s.drive().feedMmPerMin())
+                    .min()
+                    .orElseThrow();
+            double most = slower.stream()
+                    .mapToDouble(s -> s.drive().feedMmPerMin())
+                    .max()
+                    .orElseThrow();
+            String found = "F " + proof.text(least) + (differs(least, most) ? " to " + proof.text(most) : "")
+                    + " a minute in " + slower.size() + " of "
+                    + proof.strokes().stream().filter(Event.Stroke::feed).count() + " cuts";
+            changes.add(new Fault(
+                    slower.get(0).line(),
+                    "feed " + proof.text(task.cut().feedMmPerMin()) + " a minute as planned",
+                    found));
+        }
+        for (Event event : proof.events()) {
+            if (event instanceof Event.Spindle p
+                    && p.on()
+                    && bearableSpeed(p.rpm())
+                    && differs(p.rpm(), task.cut().rpm())) {
+                changes.add(new Fault(
+                        p.line(), task.cut().rpm() + " rpm as planned", "S " + Decimals.trimmed(p.rpm(), 1) + " rpm"));
+            }
+        }
+        return changes;
+    }
+
+    private static boolean differs(double a, double b) {
+        return StrictMath.abs(a - b) > 0.051;
+    }
+
+    private boolean bearable(Event.Drive drive) {
+        Cut cut = task.cut();
+        double perTurn = drive.feedMmPerMin() / drive.rpm();
+        return bearableSpeed(drive.rpm())
+                && drive.feedMmPerMin() > 0
+                && drive.feedMmPerMin() <= machine.travel().maxFeedMmPerMin() + 1e-6
+                && perTurn <= OVER * cut.feedMmPerMin() / cut.rpm() + 1e-6;
+    }
+
+    private boolean bearableSpeed(double rpm) {
+        Machine.Spindle spindle = machine.spindle();
+        boolean planned = !differs(rpm, task.cut().rpm());
+        return planned
+                || (rpm >= StrictMath.max(spindle.minRpm(), task.cutter().minRpm())
+                        && rpm <= StrictMath.min(spindle.maxRpm(), task.cutter().maxRpm())
+                        && rpm <= OVER * task.cut().rpm());
+    }
+}

@@ -1,0 +1,167 @@
+package collarwright.rehearsal;
+
+import collarwright.machining.Machine;
+import collarwright.machining.ProgramFile;
+import collarwright.machining.RotarySettings;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What a program's text does, step by step, with the time of each.
+ *
+ * <p>Read from the text alone, by the same interpreter as the rehearsal. Frame and zero: as in {@code
+ * collarwright.machining}. Every move starts and ends at rest; pauses take no time; the stretch to the first stated
+ * position of an axis is not known and not counted.
+ *
+ * @param holes what was cut, in order
+ * @param path every move with both ends known in X and A
+ * @param seconds running time
+ */
+public record Replay(List<Made> holes, List<Leg> path, double seconds) {
+    /** Keeps the lists. */
+    public Replay {
+        holes = List.copyOf(holes);
+        path = List.copyOf(path);
+    }
+
+    /**
+     * A hole or a dimple as it was made.
+     *
+     * @param order from 1
+     * @param line line of its first cut, from 1
+     * @param startSeconds when that cut began
+     * @param x where along the pipe
+     * @param angleDegrees the A it was made at
+     * @param bottom Z of the lowest point
+     */
+    public record Made(int order, int line, double startSeconds, double x, double angleDegrees, double bottom) {}
+
+    /**
+     * A straight move.
+     *
+     * @param line the line that made it, from 1
+     * @param cut whether it cuts; a rapid if not
+     * @param startSeconds when it began
+     * @param fromX X of its start
+     * @param fromAngleDegrees A of its start
+     * @param toX X of its end
+     * @param toAngleDegrees A of its end
+     * @param toZ Z of its end
+     */
+    public record Leg(
+            int line,
+            boolean cut,
+            double startSeconds,
+            double fromX,
+            double fromAngleDegrees,
+            double toX,
+            double toAngleDegrees,
+            double toZ) {}
+
+    /**
+     * Replays a program.
+     *
+     * @param file the program; its text is what is run
+     * @param settings machine and pipe
+     * @return what it does; words that are not known do nothing
+     */
+    public static Replay of(ProgramFile file, RotarySettings settings) {
+        BlockReader reader = BlockReader.read(file.text());
+        Interpreter.Run run = Interpreter.run(reader.blocks(), Pose.UNKNOWN);
+        return of(new Proof(file, settings, reader.blocks(), run.events()));
+    }
+
+    static Replay of(Proof proof) {
+        Clock clock = new Clock(proof.machine());
+        List<Leg> path = new ArrayList<>();
+        List<Double> starts = new ArrayList<>();
+        List<Event.Stroke> strokes = new ArrayList<>();
+        for (Event event : proof.events()) {
+            double start = clock.seconds;
+            clock.add(event);
+            if (event instanceof Event.Stroke s) {
+                strokes.add(s);
+                starts.add(start);
+                leg(s, start, path);
+            }
+        }
+        List<Made> holes = new ArrayList<>();
+        for (DrilledHole hole : DrilledHole.from(proof)) {
+            Pose at = hole.at();
+            double start = starts.get(indexOf(strokes, hole.cuts().get(0)));
+            holes.add(new Made(holes.size() + 1, hole.line(), start, at.x(), at.a(), at.z()));
+        }
+        return new Replay(holes, path, clock.seconds);
+    }
+
+    /** By identity: the same words may be there twice. */
+    private static int indexOf(List<Event.Stroke> strokes, Event.Stroke wanted) {
+        for (int i = 0; i < strokes.size(); i++) {
+            if (isSame(strokes.get(i), wanted)) {
+                return i;
+            }
+        }
+        throw new IllegalStateException("a hole without its cut");
+    }
+
+    @SuppressWarnings("ReferenceEquality") // the stroke itself is meant, not one like it
+    private static boolean isSame(Event.Stroke a, Event.Stroke b) {
+        return a == b;
+    }
+
+    private static void leg(Event.Stroke s, double start, List<Leg> path) {
+        Pose from = s.from();
+        Pose to = s.to();
+        boolean known = !Double.isNaN(from.x() + from.a() + to.x() + to.a());
+        if (known && !from.equals(to)) {
+            path.add(new Leg(s.line(), s.feed(), start, from.x(), from.a(), to.x(), to.a(), to.z()));
+        }
+    }
+
+    private static final class Clock {
+        private final Machine machine;
+        private double seconds;
+
+        Clock(Machine machine) {
+            this.machine = machine;
+        }
+
+        void add(Event event) {
+            if (event instanceof Event.Dwell dwell) {
+                double p = StrictMath.max(0, dwell.p());
+                seconds += machine.post().layout().dwellMilliseconds() ? p / 1000 : p;
+            } else if (event instanceof Event.Stroke s) {
+                seconds += StrictMath.max(linear(s), turn(s));
+            }
+        }
+
+        private double linear(Event.Stroke s) {
+            double x = way(s.from().x(), s.to().x());
+            double y = way(s.from().y(), s.to().y());
+            double z = way(s.from().z(), s.to().z());
+            Machine.Travel travel = machine.travel();
+            double rate = s.feed() ? s.drive().feedMmPerMin() : travel.rapidMmPerMin();
+            return restToRest(StrictMath.hypot(StrictMath.hypot(x, y), z), rate, travel.accelerationMmPerS2());
+        }
+
+        private double turn(Event.Stroke s) {
+            Machine.Rotary rotary = machine.rotary();
+            return restToRest(
+                    way(s.from().a(), s.to().a()), rotary.rapidDegreesPerMin(), rotary.accelerationDegreesPerS2());
+        }
+
+        private static double way(double from, double to) {
+            double way = StrictMath.abs(to - from);
+            return Double.isNaN(way) ? 0 : way;
+        }
+
+        /** Speeding up and slowing down take 2 v / a and v² / a of the way; the rest goes at v. */
+        private static double restToRest(double way, double ratePerMin, double acceleration) {
+            if (way == 0 || !(ratePerMin > 0)) {
+                return 0;
+            }
+            double top = StrictMath.min(ratePerMin / 60, StrictMath.sqrt(way * acceleration));
+            return 2 * top / acceleration + (way - top * top / acceleration) / top;
+        }
+    }
+}
