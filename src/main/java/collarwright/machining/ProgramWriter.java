@@ -97,8 +97,9 @@ final class ProgramWriter {
         ControlHabits habits = settings.machine().post().layout().habits();
         List<Move> moves = new ArrayList<>();
         moves.add(new Move.Setup());
-        for (ProgramTask task : tasks) {
-            boolean start = task == first;
+        for (int i = 0; i < tasks.size(); i++) {
+            ProgramTask task = tasks.get(i);
+            boolean start = i == 0;
             if (!start) {
                 moves.add(dwell());
             }
