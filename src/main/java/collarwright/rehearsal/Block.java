@@ -21,7 +21,13 @@ record Block(int line, List<Word> words, List<String> comments) {
     }
 
     boolean has(String key) {
-        return words.stream().anyMatch(w -> w.is(key));
+        // Asked many times for every line of every program: no stream.
+        for (Word word : words) {
+            if (word.is(key)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     boolean hasAny(String... keys) {
@@ -35,7 +41,12 @@ record Block(int line, List<Word> words, List<String> comments) {
 
     /** The number behind a letter; the first one if there are more. */
     Optional<Double> value(char letter) {
-        return words.stream().filter(w -> w.letter() == letter).map(Word::value).findFirst();
+        for (Word word : words) {
+            if (word.letter() == letter) {
+                return Optional.of(word.value());
+            }
+        }
+        return Optional.empty();
     }
 
     boolean moves() {

@@ -15,7 +15,11 @@ record Word(char letter, double value, String number) {
     }
 
     boolean is(String key) {
-        return key().equals(key);
+        if (key.isEmpty() || key.charAt(0) != letter) {
+            return false;
+        }
+        boolean numbered = letter == 'G' || letter == 'M';
+        return numbered ? key.length() == number.length() + 1 && key.startsWith(number, 1) : key.length() == 1;
     }
 
     @Override
