@@ -33,8 +33,11 @@ final class Drives {
         for (Event event : proof.events()) {
             if (event instanceof Event.Stroke s && s.feed() && bearable(s.drive())) {
                 Event.Drive drive = new Event.Drive(
-                        task.cut().feedMmPerMin(), task.cut().rpm(), s.drive().feedStated());
-                events.add(new Event.Stroke(s.block(), s.kind(), s.from(), s.to(), drive));
+                        task.cut().feedMmPerMin(),
+                        task.cut().rpm(),
+                        s.drive().feedStated(),
+                        s.drive().seconds());
+                events.add(new Event.Stroke(s.block(), s.kind(), s.from(), s.to(), drive, s.path()));
             } else if (event instanceof Event.Spindle p && p.on() && bearableSpeed(p.rpm())) {
                 events.add(new Event.Spindle(p.line(), true, task.cut().rpm()));
             } else {

@@ -53,7 +53,8 @@ final class HoleDifferences {
         }
         return operations.isEmpty()
                 ? task
-                : new ProgramTask(task.pattern(), task.load(), task.cutter(), task.cut(), task.heights(), operations);
+                : new ProgramTask(
+                        task.load(), task.cutter(), task.cut(), task.heights(), operations, task.tool());
     }
 
     private Operation moved(Operation like, DrilledHole hole) {

@@ -78,8 +78,8 @@ public final class Rehearsal {
             return faults;
         }
         faults.addAll(HandRules.check(proof));
-        for (Section section : Section.of(
-                file, run.events(), settings.machine().rotary().form().byY())) {
+        for (Section section :
+                Section.of(file, proof.events(), proof.machine().rotary().form().byY())) {
             faults.addAll(section(section, proof));
         }
         return faults;
