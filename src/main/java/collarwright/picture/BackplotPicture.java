@@ -239,7 +239,8 @@ public final class BackplotPicture implements Picture {
         sketch.write(Label.of("A", 1, TOP - 3, Label.Side.LEFT).in(Ink.DATUM).strong());
         sketch.write(Label.of("jaws", LEFT, TOP - 3, Label.Side.LEFT).in(Ink.GREY));
         double foot = top() + around() + over();
-        sketch.line(Stroking.solid(Stroking.NARROW, Ink.DATUM), new Spot(x(0), top() + around()), new Spot(x(0), foot + 4));
+        sketch.line(
+                Stroking.solid(Stroking.NARROW, Ink.DATUM), new Spot(x(0), top() + around()), new Spot(x(0), foot + 4));
         sketch.write(
                 Label.of("X0 jaw face, X+ to the right; one scale both ways", x(0) + 1.5, foot + 5, Label.Side.LEFT)
                         .in(Ink.DATUM));

@@ -157,8 +157,18 @@ class BrokenProgramTest {
                 swap("a short dwell", Text.PLAIN, "G4 P3.00", "G4 P0.30", "a dwell after"),
                 swap("stopped before a cut", Text.PLAIN, "G4 P3.00", "G4 P3.00\nM5", "the spindle running"),
                 swap("two dwells", Text.PLAIN, "G4 P3.00", "G4 P3.00\nG4 P3.00", "one dwell after"),
-                swap("started before X", Text.PLAIN, "G0 X60.000\nS434 M3", "S434 M3\nG0 X60.000", "the spindle started over"),
-                swap("started at another place", Text.PLAIN, "G0 X60.000\nS434 M3\nG4 P3.00", "G0 X61.000\nS434 M3\nG4 P3.00\nG0 X60.000", "the spindle started over"),
+                swap(
+                        "started before X",
+                        Text.PLAIN,
+                        "G0 X60.000\nS434 M3",
+                        "S434 M3\nG0 X60.000",
+                        "the spindle started over"),
+                swap(
+                        "started at another place",
+                        Text.PLAIN,
+                        "G0 X60.000\nS434 M3\nG4 P3.00",
+                        "G0 X61.000\nS434 M3\nG4 P3.00\nG0 X60.000",
+                        "the spindle started over"),
                 swap("left running", Text.PLAIN, "M5\n", "", "the spindle off"));
     }
 
@@ -195,7 +205,12 @@ class BrokenProgramTest {
                 swap("A falling", Text.PLAIN, "G0 A180.000", "G0 A100.000", "A rising"),
                 swap("no approach", Text.PLAIN, "G0 A-2.000\n", "", "an approach"),
                 swap("a short approach", Text.PLAIN, "G0 A-2.000", "G0 A-1.000", "an approach"),
-                swap("X before A", Text.PLAIN, "G0 A0.000\nG0 X60.000", "G0 X60.000\nG0 A0.000", "A turned to the first hole"),
+                swap(
+                        "X before A",
+                        Text.PLAIN,
+                        "G0 A0.000\nG0 X60.000",
+                        "G0 X60.000\nG0 A0.000",
+                        "A turned to the first hole"),
                 swap("too far below", Text.PLAIN, "G0 A-2.000", "G0 A-20.000", "A from 0"),
                 swap("a hole a little off", Text.PLAIN, "G0 A58.283", "G0 A58.286", "collar 2, hole 2 at azimuth"),
                 broken(
@@ -221,7 +236,12 @@ class BrokenProgramTest {
                 swap("a last peck as a rapid", Text.PLAIN, "G1 Z58.257 F43.4", "G0 Z58.257", "a rapid ends above"),
                 swap("a cut from the clear height", Text.PLAIN, "G0 Z82.650\nG1", "G1", "the first cut of a hole from"),
                 swap("a long feed through the air", Text.PLAIN, "G0 Z66.640\n", "", "a cut that starts at Z"),
-                swap("a peck too many", Text.PLAIN, "G1 Z74.518 F43.4", "G1 Z78.518 F43.4\nG0 Z82.650\nG0 Z78.772\nG1 Z76.518 F43.4\nG0 Z82.650\nG0 Z76.772\nG1 Z74.518 F43.4", "a hole in 3 pecks"),
+                swap(
+                        "a peck too many",
+                        Text.PLAIN,
+                        "G1 Z74.518 F43.4",
+                        "G1 Z78.518 F43.4\nG0 Z82.650\nG0 Z78.772\nG1 Z76.518 F43.4\nG0 Z82.650\nG0 Z76.772\nG1 Z74.518 F43.4",
+                        "a hole in 3 pecks"),
                 swap("R below the crown", Text.PLAIN, "G0 Z82.650", "G0 Z80.600", "a rapid ends above"),
                 swap("no way out between pecks", Text.PLAIN, "G0 Z82.650\nG0 Z74.772", "G0 Z74.772", "the cutter out"),
                 swap("a cut upward", Text.PLAIN, last, last + "G1 Z70.000 F43.4\n", "every cut goes deeper"),
