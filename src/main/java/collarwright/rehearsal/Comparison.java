@@ -51,19 +51,18 @@ public record Comparison(List<Finding> findings, Replay replay) {
     public static Comparison of(ProgramFile planned, String raw, String shown, RotarySettings settings) {
         EditedText edited = EditedText.of(raw, settings.machine().post());
         Teller teller = new Teller(edited, shown);
-        ProgramFile file = with(planned, planned.task(), edited.text());
+        ProgramFile file = with(planned, planned.byTask(), edited.text());
         List<Fault> letters = new ArrayList<>(
                 TextRules.check(edited.text(), settings.machine().post()));
         BlockReader reader = BlockReader.read(edited.text());
         letters.addAll(reader.faults());
-        Interpreter.Run run = Interpreter.run(reader.blocks(), Pose.UNKNOWN);
+        Interpreter.Run run = Interpreter.run(reader.blocks(), Pose.UNKNOWN, Interpreter.Dialect.of(settings));
         letters.addAll(run.faults());
         edited.faults().forEach(f -> teller.tellInFile(Level.STOP, f, ""));
         letters.forEach(f -> teller.stop(f, ""));
         Proof proof = new Proof(file, settings, reader.blocks(), run.events());
-        Optional<ProgramTask> task = planned.task();
-        if (task.isPresent()) {
-            holes(proof, task.get(), teller);
+        if (planned.task().isPresent()) {
+            holes(proof, teller);
         } else {
             Rehearsal.rules(proof).forEach(f -> teller.stop(f, ""));
         }
@@ -71,22 +70,45 @@ public record Comparison(List<Finding> findings, Replay replay) {
         return new Comparison(teller.findings(), Replay.of(proof));
     }
 
-    private static ProgramFile with(ProgramFile planned, Optional<ProgramTask> task, String text) {
-        return new ProgramFile(planned.name(), planned.purpose(), task, planned.lift(), planned.effort(), text);
+    private static ProgramFile with(ProgramFile planned, List<ProgramFile> byTask, String text) {
+        List<ProgramTask> tasks =
+                byTask.stream().flatMap(f -> f.task().stream()).toList();
+        return new ProgramFile(
+                planned.name(),
+                planned.purpose(),
+                tasks.stream().findFirst(),
+                planned.lift(),
+                planned.effort(),
+                text,
+                tasks.isEmpty() ? List.of() : tasks.subList(1, tasks.size()));
     }
 
-    private static void holes(Proof proof, ProgramTask task, Teller teller) {
-        HoleDifferences holes = new HoleDifferences(proof, task);
-        holes.told().forEach(teller::stop);
-        if (holes.reordered()) {
-            teller.tell(Level.NOTE, new Fault(1, "the holes in their planned order", "the same in another order"), "");
+    /** Cutter by cutter; then the rules, as if holes and bearable speeds had been planned as they are. */
+    private static void holes(Proof whole, Teller teller) {
+        List<ProgramFile> asMade = new ArrayList<>();
+        List<Event> asPlanned = new ArrayList<>();
+        boolean byY = whole.machine().rotary().form().byY();
+        for (Section section : Section.of(whole.file(), whole.events(), byY)) {
+            Proof proof = new Proof(section.file(), whole.settings(), whole.blocks(), section.events());
+            ProgramTask task = section.file().task().orElseThrow();
+            HoleDifferences holes = new HoleDifferences(proof, task);
+            holes.told().forEach(teller::stop);
+            if (holes.reordered()) {
+                Fault order = new Fault(1, "the holes in their planned order", "the same in another order");
+                teller.tell(Level.NOTE, order, "");
+            }
+            Drives drives = new Drives(proof, task);
+            drives.changes().forEach(f -> teller.tell(Level.WARN, f, f.found().substring(0, 1)));
+            asMade.add(with(section.file(), Optional.of(holes.asMade())));
+            asPlanned.addAll(drives.asPlanned());
         }
-        Drives drives = new Drives(proof, task);
-        drives.changes().forEach(f -> teller.tell(Level.WARN, f, f.found().substring(0, 1)));
-        ProgramFile asMade =
-                with(proof.file(), Optional.of(holes.asMade()), proof.file().text());
-        Proof rest = new Proof(asMade, proof.settings(), proof.blocks(), drives.asPlanned());
+        ProgramFile made = with(whole.file(), asMade, whole.file().text());
+        Proof rest = new Proof(made, whole.settings(), whole.blocks(), asPlanned);
         Rehearsal.rules(rest).forEach(f -> teller.stop(f, ""));
+    }
+
+    private static ProgramFile with(ProgramFile file, Optional<ProgramTask> task) {
+        return new ProgramFile(file.name(), file.purpose(), task, file.lift(), file.effort(), file.text());
     }
 
     /** A program of another state of the job says so in its head. */

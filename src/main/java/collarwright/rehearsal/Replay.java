@@ -67,7 +67,7 @@ public record Replay(List<Made> holes, List<Leg> path, double seconds) {
      */
     public static Replay of(ProgramFile file, RotarySettings settings) {
         BlockReader reader = BlockReader.read(file.text());
-        Interpreter.Run run = Interpreter.run(reader.blocks(), Pose.UNKNOWN);
+        Interpreter.Run run = Interpreter.run(reader.blocks(), Pose.UNKNOWN, Interpreter.Dialect.of(settings));
         return of(new Proof(file, settings, reader.blocks(), run.events()));
     }
 

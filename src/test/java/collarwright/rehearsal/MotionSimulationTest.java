@@ -58,7 +58,7 @@ class MotionSimulationTest {
     }
 
     private static double row(ProgramFile file, RotarySettings settings, List<String> rows) {
-        double driven = driven(file.text(), settings.machine());
+        double driven = driven(file.text(), settings);
         double replayed = Replay.of(file, settings).seconds();
         assertThat(replayed).as(file.name()).isCloseTo(file.seconds(), within(1e-6 * file.seconds() + 1e-6));
         double off = StrictMath.abs(file.seconds() - driven) / driven;
@@ -67,11 +67,14 @@ class MotionSimulationTest {
         return off;
     }
 
-    private static double driven(String text, Machine machine) {
+    private static double driven(String text, RotarySettings settings) {
+        Machine machine = settings.machine();
         double seconds = 0;
         Pose at = Pose.UNKNOWN;
         for (Event event :
-                Interpreter.run(BlockReader.read(text).blocks(), Pose.UNKNOWN).events()) {
+                Interpreter.run(
+                                BlockReader.read(text).blocks(), Pose.UNKNOWN, Interpreter.Dialect.of(settings))
+                        .events()) {
             if (event instanceof Event.Dwell dwell) {
                 seconds += machine.post().layout().dwellMilliseconds() ? dwell.p() / 1000 : dwell.p();
             } else if (event instanceof Event.Stroke s) {
