@@ -78,10 +78,9 @@ final class SlackAdvice {
 
     // Of a nominal strut in a hole of another size.
     private double slack(Hole hole, double diameter) {
-        double tilt = StrictMath.acos(
-                StrictMath.min(1, StrictMath.cos(hole.neededLean()) / StrictMath.cos(hole.swing())));
-        return body.tiltLimit(
-                        strut.nominal(), diameter, body.bearing().nominal(), new Direction(tilt, hole.swing()))
+        double tilt =
+                StrictMath.acos(StrictMath.min(1, StrictMath.cos(hole.neededLean()) / StrictMath.cos(hole.swing())));
+        return body.tiltLimit(strut.nominal(), diameter, body.bearing().nominal(), new Direction(tilt, hole.swing()))
                 - hole.neededLean();
     }
 
