@@ -81,7 +81,8 @@ record Parting(char separator, int columns) {
         return separator == ',' ? ';' : ',';
     }
 
-    // A note may hold the other sign, and decimal commas stand between semicolons: only a line that is short of cells for
+    // A note may hold the other sign, and decimal commas stand between semicolons: only a line that is short of cells
+    // for
     // it counts.
     private boolean mixed(List<CsvText.Cell> line) {
         long others = line.stream()
@@ -93,6 +94,7 @@ record Parting(char separator, int columns) {
 
     private boolean longer(List<CsvText.Cell> line) {
         return line.size() > columns
-                && line.subList(columns, line.size()).stream().anyMatch(c -> !c.text().isBlank());
+                && line.subList(columns, line.size()).stream()
+                        .anyMatch(c -> !c.text().isBlank());
     }
 }

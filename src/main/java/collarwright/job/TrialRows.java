@@ -105,7 +105,8 @@ public record TrialRows(List<TrialRow> rows, SortedMap<Integer, Double> wider, i
                         table.lines().size() + " lines"));
                 return;
             }
-            List<List<CsvText.Cell>> body = table.lines().subList(1, table.lines().size());
+            List<List<CsvText.Cell>> body =
+                    table.lines().subList(1, table.lines().size());
             Parting parting =
                     new Parting(table.separator(), table.lines().get(0).size());
             parting.wrong(body).ifPresent(w -> stop(w.first(), w.expected(), w.found(), w.hint()));
@@ -189,8 +190,8 @@ public record TrialRows(List<TrialRow> rows, SortedMap<Integer, Double> wider, i
                 return;
             }
             cutter.filter(c -> size.isPresent() && !c.measured())
-                    .ifPresent(c -> wider.put(
-                            hole.get(), size.get() - c.asDrilled().nominal()));
+                    .ifPresent(c ->
+                            wider.put(hole.get(), size.get() - c.asDrilled().nominal()));
             rows.add(new TrialRow(
                     hole.get(),
                     cutter.map(Cutter::id).orElse(""),
@@ -268,11 +269,7 @@ public record TrialRows(List<TrialRow> rows, SortedMap<Integer, Double> wider, i
             String text = cell.text().strip();
             String plain = comma ? text.replace(',', '.') : text;
             if (!plain.matches("\\+?([0-9]{1,9}(\\.[0-9]{0,15})?|\\.[0-9]{1,15})")) {
-                stop(
-                        cell,
-                        expected,
-                        Quoted.text(text),
-                        unreadable(text));
+                stop(cell, expected, Quoted.text(text), unreadable(text));
                 return Optional.empty();
             }
             double number = Double.parseDouble(plain);

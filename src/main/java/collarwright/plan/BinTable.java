@@ -6,7 +6,6 @@ import collarwright.finding.Finding;
 import collarwright.finding.Where;
 import collarwright.geometry.Interval;
 import collarwright.job.Job;
-import collarwright.strut.SizeBins;
 import collarwright.tooling.HoleSize;
 import collarwright.tooling.PatternBook;
 import collarwright.units.Decimals;

@@ -78,7 +78,8 @@ final class CutterNotes {
         double lean = StrictMath.max(0, need.lean() - drilling.nearestBand());
         Direction inBandOf = Direction.leaning(lean, need.toward().bearing());
         double inBand = need.body()
-                .required(need.strut().nominal(), inBandOf, need.body().bearing().nominal());
+                .required(
+                        need.strut().nominal(), inBandOf, need.body().bearing().nominal());
         return StrictMath.max(easy, inBand);
     }
 

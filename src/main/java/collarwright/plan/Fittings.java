@@ -63,7 +63,10 @@ final class Fittings {
             HubStrut strut = hub.type().struts().get(at);
             return List.of(new SeatedStrut(strut.axialAngle(), strut.azimuth(), 0, hub.setback(at), opening));
         }
-        return lines.stream().map(line -> seat(hub, at, line, opening)).distinct().toList();
+        return lines.stream()
+                .map(line -> seat(hub, at, line, opening))
+                .distinct()
+                .toList();
     }
 
     private static SeatedStrut seat(HubPart hub, int at, HubPart.Line line, SeatedStrut.Opening opening) {

@@ -122,8 +122,8 @@ public final class LeastCollars {
             return Optional.empty();
         }
         HubSettings wide = settings(pipe, 10 * pipe.od().nominal(), job.hub().ring(), 10, 0);
-        PatternBook book = PatternBook.of(
-                hubs, plan.struts(), wide, job.strut().stock().od(), job.drilling());
+        PatternBook book =
+                PatternBook.of(hubs, plan.struts(), wide, job.strut().stock().od(), job.drilling());
         if (book.patterns().isEmpty() || !drillable(book, wide)) {
             return Optional.empty();
         }
@@ -156,7 +156,8 @@ public final class LeastCollars {
     // The gaps with which struts and ring keep clear and reach in, ascending.
     private List<HubSettings> gaps(RoundStock pipe, RoundStock ring, double bore, PatternBook book) {
         List<HubSettings> gaps = new ArrayList<>();
-        double room = StrictMath.min(StrictMath.max(MOST_GAP, job.hub().endGap()), bore - ring.od().max() / 2);
+        double room = StrictMath.min(
+                StrictMath.max(MOST_GAP, job.hub().endGap()), bore - ring.od().max() / 2);
         double width = width(book);
         for (int i = 0; i * GAP_STEP <= room; i++) {
             HubSettings hub = settings(pipe, width, ring, 10, i * GAP_STEP);

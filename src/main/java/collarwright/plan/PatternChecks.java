@@ -145,9 +145,7 @@ final class PatternChecks {
                 Sense.AT_MOST,
                 hole -> hole(hole).slack(),
                 hole -> new Check.Limits(OptionalDouble.empty(), limits.slackWarn(), OURS),
-                new HoleCheck.Words(
-                        this::at,
-                        hole -> slackAdvice.of(hole(hole))));
+                new HoleCheck.Words(this::at, hole -> slackAdvice.of(hole(hole))));
     }
 
     private HoleCheck reach() {

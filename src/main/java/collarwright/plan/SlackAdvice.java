@@ -43,20 +43,19 @@ final class SlackAdvice {
         double easy = strut.max() + drilling.leastClearance();
         double least = drilling.fit() == Fit.REACH ? StrictMath.max(hole.required(), easy) : easy;
         List<String> hints = new ArrayList<>();
-        double left = limit(hole, StrictMath.max(hole.required(), easy)) - hole.neededLean();
-        if (left > most) {
-            hints.add(
-                    easy > hole.required()
-                            ? "make least-clearance smaller: even a hole of exactly " + mm(easy) + " leaves "
-                                    + degrees(left) + ", and the strut needs only " + mm(hole.required())
-                            : "narrow the spread of strut (" + limits(strut) + ") and bearing wall ("
-                                    + limits(body.bearing()) + "): even a hole of exactly " + mm(hole.required())
-                                    + " leaves " + degrees(left) + ", so no cutter cures it; measure more closely, or sort"
-                                    + " the struts with bins");
+        double tightest = StrictMath.max(hole.required(), strut.max());
+        if (slack(hole, tightest) > most) {
+            hints.add("narrow the spread of strut (" + limits(strut) + ") and bearing wall (" + limits(body.bearing())
+                    + "): even a hole of exactly " + mm(tightest) + ", the least for the thickest, leaves "
+                    + degrees(slack(hole, tightest)) + ", so no cutter cures it; measure more closely, or sort the"
+                    + " struts with bins");
+        } else if (easy > tightest && slack(hole, easy) > most) {
+            hints.add("make least-clearance smaller: even a hole of exactly " + mm(easy) + " leaves "
+                    + degrees(slack(hole, easy)) + ", and the strut needs only " + mm(tightest));
         }
         leftOut(hole, least)
                 .ifPresent(c -> hints.add("the rack has " + c.kind().title() + " " + c.marked() + ", which leaves "
-                        + degrees(limit(hole, c.asDrilled().nominal()) - hole.neededLean())
+                        + degrees(slack(hole, c.asDrilled().nominal()))
                         + ": write a larger most-cutters than "
                         + drilling.mostCutters().orElseThrow()));
         if (hints.isEmpty()) {
@@ -73,15 +72,16 @@ final class SlackAdvice {
                 : drilling.cutters().stream()
                         .filter(c -> c.asDrilled().min() >= least
                                 && c.asDrilled().nominal() < hole.diameter()
-                                && limit(hole, c.asDrilled().nominal()) >= hole.neededLean())
+                                && slack(hole, c.asDrilled().nominal()) >= 0)
                         .min(Comparator.comparingDouble(c -> c.asDrilled().nominal()));
     }
 
-    private double limit(Hole hole, double diameter) {
-        double tilt = StrictMath.acos(
-                StrictMath.min(1, StrictMath.cos(hole.neededLean()) / StrictMath.cos(hole.swing())));
-        return body.tiltLimit(
-                strut.nominal(), diameter, body.bearing().nominal(), new Direction(tilt, hole.swing()));
+    // Of a nominal strut in a hole of another size.
+    private double slack(Hole hole, double diameter) {
+        double tilt =
+                StrictMath.acos(StrictMath.min(1, StrictMath.cos(hole.neededLean()) / StrictMath.cos(hole.swing())));
+        return body.tiltLimit(strut.nominal(), diameter, body.bearing().nominal(), new Direction(tilt, hole.swing()))
+                - hole.neededLean();
     }
 
     private static String limits(Interval size) {

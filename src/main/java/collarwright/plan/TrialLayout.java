@@ -68,7 +68,8 @@ public record TrialLayout(Job job, Ladder ladder, Pattern pattern, RotaryPlan ro
         List<Finding> refused = new ArrayList<>();
         List<Cutter> able =
                 passing.stream().filter(c -> drills(settings, need, c, refused)).toList();
-        Ladder ladder = Ladder.of(need, able, own(job, frame)).orElseThrow(() -> new JobException(tooFew(need, able, refused)));
+        Ladder ladder =
+                Ladder.of(need, able, own(job, frame)).orElseThrow(() -> new JobException(tooFew(need, able, refused)));
         Pattern pattern = ladder.pattern(ID);
         List<PatternRun> runs = List.of(new PatternRun(pattern, 1));
         RotaryPlan rotary = RotaryJob.plan(settings, runs);

@@ -38,6 +38,13 @@ public final class FitWords {
         if (!fit.almost().isEmpty()) {
             together(fit, words);
         }
+        if (!fit.byHoles()) {
+            words.add(
+                    "The limits hold only if all holes come out alike: there are too few holes, or each was read but once."
+                            + " Read " + (fit.unknowns() + 2)
+                            + " holes or more, three times each, and they count on holes that"
+                            + " differ.");
+        }
         if (fit.unevenness().orElse(0) > UNEVEN) {
             words.add("The holes differ more than the readings in one hole do (mean squares "
                     + Decimals.fixed(fit.unevenness().orElseThrow(), 1)
@@ -54,7 +61,8 @@ public final class FitWords {
                 ? told + "; the holes came out " + mm(shown.nominal()) + " wider than their cutters, between "
                         + mm(shown.min()) + " and " + mm(shown.max())
                         + ": that is the oversize, with what the holes showed as its limits."
-                : told + ", and no row tells which size was given for its cutter: give the measured sizes as as-drilled in"
+                : told
+                        + ", and no row tells which size was given for its cutter: give the measured sizes as as-drilled in"
                         + " [drilling].";
     }
 

@@ -25,8 +25,8 @@ import java.util.Set;
  */
 record HoleScatter(BearingModel model, Set<Unknown> free, double within, int readings) {
 
-    private static final List<Double> TRIED =
-            List.of(0.0, 0.004, 0.008, 0.012, 0.016, 0.02, 0.03, 0.04, 0.055, 0.075, 0.1, 0.14, 0.2, 0.3, 0.45, 0.7, 1.1);
+    private static final List<Double> TRIED = List.of(
+            0.0, 0.004, 0.008, 0.012, 0.016, 0.02, 0.03, 0.04, 0.055, 0.075, 0.1, 0.14, 0.2, 0.3, 0.45, 0.7, 1.1);
     /** How many of the row of values holes that do not differ at all count for. Our choice, no source. */
     private static final double ALIKE = 4;
     /** Slopes hardly change from fit to fit. */

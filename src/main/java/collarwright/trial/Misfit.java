@@ -37,9 +37,7 @@ public final class Misfit {
         double other = hole + (fit.off(row) > 0 ? MOST_HOLE : -MOST_HOLE);
         double most = StrictMath.min(fit.collar().bore() - 1e-6, StrictMath.max(row.strut(), other));
         TrialRow moved = new TrialRow(row.hole(), row.cutter(), most, true, row.strut(), row.angle(), row.weight());
-        double explained = model.angle(
-                        moved, new Guess(fit.bearing().value().nominal(), oversize))
-                - fit.fitted(row);
+        double explained = model.angle(moved, new Guess(fit.bearing().value().nominal(), oversize)) - fit.fitted(row);
         return StrictMath.abs(fit.off(row)) > StrictMath.abs(explained) + MOST_OFF / 2;
     }
 }

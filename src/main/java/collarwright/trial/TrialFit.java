@@ -236,7 +236,8 @@ public record TrialFit(
     }
 
     /** Everything that follows from the best guess. */
-    private record Reckoning(BearingModel all, BearingModel model, Set<Unknown> free, Guess best, int freedom, double scatter) {
+    private record Reckoning(
+            BearingModel all, BearingModel model, Set<Unknown> free, Guess best, int freedom, double scatter) {
 
         TrialFit fit() {
             Normal normal = Normal.of(model, best);

@@ -17,8 +17,8 @@ final class LengthText {
                     + " ?(\"|in\\.?|inch|inches)?",
             Pattern.CASE_INSENSITIVE);
 
-    private static final Set<String> OTHER_LENGTHS =
-            Set.of("km", "kilometre", "kilometer", "dm", "um", "µm", "nm", "yd", "yard", "yards", "mi", "mile", "miles");
+    private static final Set<String> OTHER_LENGTHS = Set.of(
+            "km", "kilometre", "kilometer", "dm", "um", "µm", "nm", "yd", "yard", "yards", "mi", "mile", "miles");
 
     private LengthText() {}
 

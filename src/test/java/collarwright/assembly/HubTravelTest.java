@@ -10,6 +10,7 @@ import collarwright.geometry.Interval;
 import collarwright.geometry.Vec3;
 import collarwright.testing.Seeds;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -219,5 +220,41 @@ class HubTravelTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new SeatedStrut(2, 0, 0, 1, new SeatedStrut.Opening(1, 0)));
         assertThatIllegalArgumentException().isThrownBy(() -> new Cylinder(new Vec3(0, 0, 0), new Vec3(0, 0, 2), 1, 1));
+    }
+
+    /** What a shared pattern lets one hub's strut do another's may not: the least of all that can meet. */
+    @Test
+    void worst_severalLines_isTheLeastOfAllThatMeet() {
+        List<SeatedStrut> one = Seats.fiveWay(Seats.SPACE);
+        List<SeatedStrut> other = Seats.turned(one, 0.06);
+        List<List<SeatedStrut>> lines = new ArrayList<>();
+        for (int i = 0; i < one.size(); i++) {
+            lines.add(List.of(one.get(i), other.get(i)));
+        }
+        HubTravel worst = HubTravel.worst(lines, Seats.SPACE);
+        double[][] past = new double[one.size()][one.size()];
+        for (double[] row : past) {
+            Arrays.fill(row, Double.POSITIVE_INFINITY);
+        }
+        double[] needed = new double[one.size()];
+        for (int set = 0; set < 1 << one.size(); set++) {
+            List<SeatedStrut> hub = new ArrayList<>();
+            for (int i = 0; i < one.size(); i++) {
+                hub.add((set & 1 << i) != 0 ? other.get(i) : one.get(i));
+            }
+            List<HoleTravel> holes = HubTravel.of(hub, Seats.SPACE).holes();
+            for (int i = 0; i < one.size(); i++) {
+                needed[i] = StrictMath.max(needed[i], holes.get(i).needed());
+                for (int j = 0; j < one.size(); j++) {
+                    past[i][j] = StrictMath.min(past[i][j], holes.get(i).past().get(j));
+                }
+            }
+        }
+        for (int i = 0; i < one.size(); i++) {
+            assertThat(worst.holes().get(i).needed()).isEqualTo(needed[i]);
+            for (int j = 0; j < one.size(); j++) {
+                assertThat(worst.holes().get(i).past().get(j)).isEqualTo(past[i][j]);
+            }
+        }
     }
 }

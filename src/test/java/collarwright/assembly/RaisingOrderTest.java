@@ -169,7 +169,7 @@ class RaisingOrderTest {
         int[] stuck = new int[1];
         Seeds.each(400, draw -> {
             List<HubTravel> travels = hubs.types().stream()
-                    .map(t -> drawn(draw, t.struts().size()))
+                    .map(t -> DrawnRooms.drawn(draw, t.struts().size()))
                     .toList();
             List<Double> lengths = hubs.strutShapes().stream().map(s -> 1000.0).toList();
             RaisingOrder order = RaisingOrder.of(hubs, travels, new Bending(20, lengths, 1e-9));
@@ -178,18 +178,6 @@ class RaisingOrderTest {
             stuck[0] += any ? 0 : 1;
         });
         assertThat(stuck[0]).isBetween(50, 350);
-    }
-
-    private static HubTravel drawn(Seeds draw, int size) {
-        List<HubTravel.HoleTravel> holes = new ArrayList<>();
-        for (int hole = 0; hole < size; hole++) {
-            List<Double> past = new ArrayList<>();
-            for (int other = 0; other < size; other++) {
-                past.add(other == hole || draw.coin() ? Double.POSITIVE_INFINITY : draw.between(0, 60));
-            }
-            holes.add(new HubTravel.HoleTravel(draw.between(20, 50), draw.between(20, 100), 2, past, 2));
-        }
-        return new HubTravel(holes);
     }
 
     // Forward, over all sets of struts that can be reached.

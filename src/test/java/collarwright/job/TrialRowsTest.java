@@ -98,8 +98,9 @@ class TrialRowsTest {
     @Test
     void rows_commasInNumbersAndBetweenCells_areToldOnce() {
         assertThat(faults("1,TW-20.5,,20,1,7,5", "1,TW-20.5,,20,1,7,6", "2,TW-21,,20,1,9,0", "3,TW-22,,20.1,11"))
-                .containsExactly("rows.csv:2:17|no more cells than the 5 of the first line|3 lines with more|where numbers"
-                        + " have decimal commas, separate the cells with ; in every line, the first one too");
+                .containsExactly(
+                        "rows.csv:2:17|no more cells than the 5 of the first line|3 lines with more|where numbers"
+                                + " have decimal commas, separate the cells with ; in every line, the first one too");
     }
 
     @Test

@@ -7,14 +7,24 @@ import static collarwright.plan.Plans.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import collarwright.assembly.Assembly;
+import collarwright.assembly.DrawnRooms;
+import collarwright.assembly.RaisingStep;
+import collarwright.assembly.RaisingStep.Way;
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
 import collarwright.finding.Level;
 import collarwright.geometry.Interval;
+import collarwright.hub.Hubs;
 import collarwright.job.Limits;
 import collarwright.stock.Material;
 import collarwright.stock.RoundStock;
 import collarwright.testing.Jobs;
+import collarwright.testing.Seeds;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class AssemblyChecksTest {
@@ -84,6 +94,53 @@ class AssemblyChecksTest {
             assertThat(f.level()).isEqualTo(Level.STOP);
             assertThat(f.hints().get(0)).contains("0.2 mm larger");
         });
+    }
+
+    /** Rooms are drawn until a frame can go together only with a part in the air; what is told is counted by walking it. */
+    @Test
+    void partThatHangsInTheAir_isToldWithItsStruts() {
+        Plan plan = plan(Jobs.windbreak().dome(2, 3));
+        int[] held = new int[2];
+        Seeds.each(400, draw -> {
+            Assembly drawn = DrawnRooms.assembly(
+                    plan.hubs(), plan.assembly().orElseThrow(), draw);
+            boolean stuck = !drawn.order().steps(Way.STUCK).isEmpty();
+            int hanging = stuck ? 0 : hanging(plan.hubs(), drawn);
+            List<Finding> told = new AssemblyChecks(plan.job(), plan.hubs(), plan.struts(), plan.book(), drawn)
+                    .findings().stream()
+                            .filter(f -> f.code() == Code.ASSEMBLY_HELD)
+                            .toList();
+            assertThat(told).hasSize(hanging > 0 ? 1 : 0).allSatisfy(f -> {
+                assertThat(f.level()).isEqualTo(Level.WARN);
+                assertThat(f.found()).startsWith(hanging + " struts join parts that do not reach the ground yet");
+                assertThat(f.hints().get(0)).startsWith("prop these parts up");
+            });
+            held[hanging > 0 ? 1 : 0]++;
+        });
+        assertThat(held[0]).isPositive();
+        assertThat(held[1]).isPositive();
+    }
+
+    // Struts that, as they go in, hang together with no foot.
+    private static int hanging(Hubs hubs, Assembly assembly) {
+        Set<Integer> in = new LinkedHashSet<>();
+        int hanging = 0;
+        for (RaisingStep step : assembly.order().steps()) {
+            in.add(step.member());
+            Set<Integer> grounded = new HashSet<>(hubs.dome().feet());
+            boolean grown = true;
+            while (grown) {
+                grown = false;
+                for (int m : in) {
+                    if (grounded.contains(hubs.nodeAtA(m)) != grounded.contains(hubs.nodeAtB(m))) {
+                        grounded.addAll(List.of(hubs.nodeAtA(m), hubs.nodeAtB(m)));
+                        grown = true;
+                    }
+                }
+            }
+            hanging += grounded.contains(hubs.nodeAtA(step.member())) ? 0 : 1;
+        }
+        return hanging;
     }
 
     @Test

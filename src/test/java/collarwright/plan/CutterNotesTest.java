@@ -132,8 +132,9 @@ class CutterNotesTest {
         Plan plan = plan(Jobs.windbreak().cutters(Jobs.saw(42.3)).nearest(StrictMath.toRadians(1.5)));
         Finding warning = found(plan, Code.HOLE_SHORT_OF_REACH).get(0);
         assertThat(warning.hints().get(0))
-                .startsWith("use fit = \"reach\", or ease the rims by hand (now: cannot be put together without forcing,"
-                        + " the strut binds ")
+                .startsWith(
+                        "use fit = \"reach\", or ease the rims by hand (now: cannot be put together without forcing,"
+                                + " the strut binds ")
                 .endsWith("° before its angle)");
         Pattern holding = plan.book().patterns().stream()
                 .filter(p -> p.holes().stream().anyMatch(h -> h.slack() < 0))
@@ -175,16 +176,19 @@ class CutterNotesTest {
     void slack_tooMuch_namesWhatIsTheCause() {
         // Whole sizes are as near as half ones to some holes; one for all is not.
         Plan few = plan(Jobs.windbreak().mostCutters(1));
-        assertThat(found(few, Code.HOLE_SLACK)).isNotEmpty().allSatisfy(f -> assertThat(f.hints().get(0))
-                .startsWith("the rack has hole saw ")
-                .endsWith("write a larger most-cutters than 1"));
+        assertThat(found(few, Code.HOLE_SLACK))
+                .isNotEmpty()
+                .allSatisfy(f -> assertThat(f.hints().get(0))
+                        .startsWith("the rack has hole saw ")
+                        .endsWith("write a larger most-cutters than 1"));
 
         Plan coarse = plan(Jobs.windbreak().cutters(Jobs.saw(50)));
-        assertThat(found(coarse, Code.HOLE_SLACK)).isNotEmpty().allSatisfy(f -> assertThat(f.hints().get(0))
-                .startsWith("add a cutter nearer to "));
+        assertThat(found(coarse, Code.HOLE_SLACK))
+                .isNotEmpty()
+                .allSatisfy(f -> assertThat(f.hints().get(0)).startsWith("add a cutter nearer to "));
 
-        Plan spread = plan(Jobs.windbreak()
-                .strut(Jobs.pipe("natural", new Interval(36, 38.1, 40.2), Interval.between(3.0, 3.4))));
+        Plan spread = plan(
+                Jobs.windbreak().strut(Jobs.pipe("natural", new Interval(36, 38.1, 40.2), Interval.between(3.0, 3.4))));
         assertThat(found(spread, Code.HOLE_SLACK)).isNotEmpty().allSatisfy(f -> {
             assertThat(f.hints().get(0)).startsWith("narrow the spread of strut (36.00 to 40.20 mm)");
             assertThat(f.hints()).noneMatch(h -> h.startsWith("add a cutter"));
@@ -207,7 +211,9 @@ class CutterNotesTest {
                         .holesByCutter()
                         .keySet());
         for (Jobs jobs : List.of(
-                few, Jobs.windbreak().bins(second).shared(SharingLimits.USUAL), Jobs.windbreak().bins(second))) {
+                few,
+                Jobs.windbreak().bins(second).shared(SharingLimits.USUAL),
+                Jobs.windbreak().bins(second))) {
             Plan plan = plan(jobs);
             Set<String> drilled = plan.book().holesByCutter().keySet();
             Set<String> told = BinTable.of(plan).rows().stream()

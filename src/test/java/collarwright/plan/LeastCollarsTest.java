@@ -47,8 +47,7 @@ class LeastCollarsTest {
                 job.shop());
     }
 
-    private static Plan cutFrom(
-            Job job, RoundStock pipe, double width, RoundStock ring, double ringWidth, double gap) {
+    private static Plan cutFrom(Job job, RoundStock pipe, double width, RoundStock ring, double ringWidth, double gap) {
         return Planner.plan(with(job, new HubSettings(pipe, width, ring, ringWidth, Fix.TIE, gap)), List.of());
     }
 
@@ -146,9 +145,7 @@ class LeastCollarsTest {
 
         assertThat(proposals).isNotEmpty();
         for (CollarProposal p : proposals) {
-            assertThat(made(job, p, 0, p.endGap()).findings())
-                    .as(p.toString())
-                    .allMatch(f -> f.level() == Level.NOTE);
+            assertThat(made(job, p, 0, p.endGap()).findings()).as(p.toString()).allMatch(f -> f.level() == Level.NOTE);
         }
     }
 

@@ -121,7 +121,8 @@ class LadderTest {
         List<Cutter> without = Ladder.of(need, rack).orElseThrow().cutters();
         assertThat(without).isNotEqualTo(usable);
         for (Cutter own : usable) {
-            List<Cutter> cutters = Ladder.of(need, rack, List.of(own)).orElseThrow().cutters();
+            List<Cutter> cutters =
+                    Ladder.of(need, rack, List.of(own)).orElseThrow().cutters();
             assertThat(cutters).contains(own).hasSameSizeAs(without).doesNotHaveDuplicates();
             assertThat(cutters)
                     .isSortedAccordingTo(

@@ -108,8 +108,7 @@ class TrialCoverageTest {
     // The ladder that the program lays out for a sample, read with another solver than the fit's.
     private static List<Tally> sample(String name, Guess truth) throws IOException {
         Path file = ProjectFolder.top().resolve("output-samples/" + name + "/job.toml");
-        Job job = JobReader.read(
-                        file.toString(), Files.readString(file), Profiles.load(List.of(new BundledProfiles())))
+        Job job = JobReader.read(file.toString(), Files.readString(file), Profiles.load(List.of(new BundledProfiles())))
                 .job()
                 .orElseThrow();
         TrialLayout layout = TrialLayout.of(job);

@@ -109,6 +109,8 @@ class LengthTest {
                 "3 %          | \"3 %\"; % is the unit of a share | write the length in mm, cm, m, in or ft",
                 "48 milimetres | \"48 milimetres\"; \"milimetres\" is not a unit | write 48 mm",
                 "48 furlongs  | \"48 furlongs\"; \"furlongs\" is not a unit | the units of length are mm, cm, m, in and ft",
+                "1 km         | \"1 km\"; \"km\" is not a unit | the units of length are mm, cm, m, in and ft",
+                "2 yd         | \"2 yd\"; \"yd\" is not a unit | the units of length are mm, cm, m, in and ft",
                 "1-1/2        | \"1-1/2\", a fraction without a unit | write the unit: 1-1/2 in",
                 "wide         | \"wide\" | write the number first, then its unit",
                 "mm 38        | \"mm 38\" | write the number first, then its unit",

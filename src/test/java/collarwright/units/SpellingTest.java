@@ -25,6 +25,14 @@ class SpellingTest {
         assertThat(Spelling.nearest("yd", LengthUnit.allNames(), 3)).isEmpty();
     }
 
+    @Test
+    void nearest_fraction_isReadAsItsDecimals() {
+        List<String> stock = List.of("emt-0.5in", "emt-0.75in", "emt-1.25in", "emt-1in", "emt-3in");
+        assertThat(Spelling.nearest("emt-3/4", stock, 1)).containsExactly("emt-0.75in");
+        assertThat(Spelling.nearest("emt-1-1/4in", stock, 1)).containsExactly("emt-1.25in");
+        assertThat(Spelling.nearest("emt-1/0", stock, 5)).doesNotContain("emt-0.75in");
+    }
+
     // The classic example of the edit distance; with neighbours swapped as one step, "ca" to "abc" is 3 in this
     // restricted form (the unrestricted one has 2). Both from memory.
     @ParameterizedTest
