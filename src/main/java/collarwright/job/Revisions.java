@@ -89,7 +89,8 @@ final class Revisions {
         StringBuilder text = new StringBuilder(whole.getClass().getSimpleName()).append('(');
         for (RecordComponent component : whole.getClass().getRecordComponents()) {
             String name = component.getName();
-            // Printed, run or timed as usual, or no trial piece, is as good as nothing said: such jobs keep the revision they
+            // Printed, run or timed as usual, or no trial piece, is as good as nothing said: such jobs keep the
+            // revision they
             // had before there was a choice.
             Object value = read(whole, component);
             boolean unsaid = USUAL.contains(value) || (LATER.contains(name) && UNSAID.contains(value));

@@ -155,11 +155,7 @@ final class SettingsReader {
         }
         Optional<CuttingData> cutting = material.flatMap(m -> cutting(m, profiles));
         Optional<ShopTimes> times = TimesReader.read(table);
-        return machine.isPresent()
-                        && units.isPresent()
-                        && cutting.isPresent()
-                        && batch.isPresent()
-                        && times.isPresent()
+        return machine.isPresent() && units.isPresent() && cutting.isPresent() && batch.isPresent() && times.isPresent()
                 ? Optional.of(new Shop(machine.get(), units.get(), cutting.get(), batch.get(), times.get()))
                 : Optional.empty();
     }

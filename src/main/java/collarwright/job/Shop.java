@@ -14,8 +14,7 @@ import collarwright.machining.StickRule;
  * @param batch how collars are laid on sticks and checked
  * @param times how long the work takes
  */
-public record Shop(
-        Machine machine, ProgramUnits programUnits, CuttingData cutting, Batch batch, ShopTimes times) {
+public record Shop(Machine machine, ProgramUnits programUnits, CuttingData cutting, Batch batch, ShopTimes times) {
 
     /**
      * How a batch is run.

@@ -13,8 +13,7 @@ import java.util.List;
  * @param operations in the order in which they are done: A rising, X to and fro
  * @param tool the cutter's number in the job, from 1
  */
-public record ProgramTask(
-        Load load, Cutter cutter, Cut cut, Heights heights, List<Operation> operations, int tool) {
+public record ProgramTask(Load load, Cutter cutter, Cut cut, Heights heights, List<Operation> operations, int tool) {
     /** Checks that there is something to do, with this cutter. */
     public ProgramTask {
         operations = List.copyOf(operations);

@@ -104,11 +104,7 @@ public final class PackContents {
 
     private Paperwork paperwork() {
         return new Paperwork(
-                plan,
-                production.rotary().setups(),
-                production.rotary().count(),
-                List.copyOf(purposes),
-                time());
+                plan, production.rotary().setups(), production.rotary().count(), List.copyOf(purposes), time());
     }
 
     private WorkTime time() {

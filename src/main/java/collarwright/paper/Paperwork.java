@@ -16,8 +16,7 @@ import java.util.List;
  * @param files every file of the pack, in the order in which they are listed
  * @param time how long the order takes
  */
-public record Paperwork(
-        Plan plan, List<SetupSheet> setups, StickCount count, List<PackFile> files, WorkTime time) {
+public record Paperwork(Plan plan, List<SetupSheet> setups, StickCount count, List<PackFile> files, WorkTime time) {
     /** Keeps the lists. */
     public Paperwork {
         setups = List.copyOf(setups);

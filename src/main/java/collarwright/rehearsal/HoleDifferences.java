@@ -53,8 +53,7 @@ final class HoleDifferences {
         }
         return operations.isEmpty()
                 ? task
-                : new ProgramTask(
-                        task.load(), task.cutter(), task.cut(), task.heights(), operations, task.tool());
+                : new ProgramTask(task.load(), task.cutter(), task.cut(), task.heights(), operations, task.tool());
     }
 
     private Operation moved(Operation like, DrilledHole hole) {

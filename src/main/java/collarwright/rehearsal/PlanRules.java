@@ -207,8 +207,7 @@ final class PlanRules {
     private void made(Proof proof, MadeHoles made) {
         double diameter = proof.file().task().orElseThrow().cutter().asDrilled().nominal();
         boolean positive = settings.machine().rotary().positive();
-        DrilledHole.from(proof)
-                .forEach(h -> made.add(h.at().x(), Wrap.drilled(h.at().a(), positive), diameter));
+        DrilledHole.from(proof).forEach(h -> made.add(h.at().x(), Wrap.drilled(h.at().a(), positive), diameter));
     }
 
     private static boolean marks(ProgramFile file, boolean marks) {

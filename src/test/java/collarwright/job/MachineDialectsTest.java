@@ -50,7 +50,11 @@ class MachineDialectsTest {
         assertThat(form).isEqualTo(new RotaryForm(RotaryForm.Word.Y_MM, Optional.of(360.0), RotaryForm.Sweep.FEED));
         assertThat(Jobs.PROFILES.machine("index-by-hand").orElseThrow().post().words())
                 .doesNotContain("A");
-        assertThat(Jobs.PROFILES.machine("rotary-no-spindle").orElseThrow().post().words())
+        assertThat(Jobs.PROFILES
+                        .machine("rotary-no-spindle")
+                        .orElseThrow()
+                        .post()
+                        .words())
                 .doesNotContain("M3", "M5", "S");
     }
 
@@ -63,7 +67,8 @@ class MachineDialectsTest {
     }
 
     static Stream<Arguments> contrary() {
-        String plain = "\"G0\", \"G1\", \"G4\", \"G17\", \"G21\", \"G90\", \"G94\", \"M0\", \"M2\", \"X\", \"Z\", \"F\"";
+        String plain =
+                "\"G0\", \"G1\", \"G4\", \"G17\", \"G21\", \"G90\", \"G94\", \"M0\", \"M2\", \"X\", \"Z\", \"F\"";
         return Stream.of(
                 arguments(END, END + "\ntool-length = \"g43\"", "tool-length"),
                 arguments(END, END + "\nprogram-number = 7", "program-number"),
@@ -82,8 +87,10 @@ class MachineDialectsTest {
     @MethodSource("contrary")
     void contrary_isFoundAtItsKey(String old, String other, String key) throws IOException {
         Profiles profiles = changed(old, other);
-        assertThat(profiles.findings()).extracting(Finding::expected).singleElement().satisfies(e -> assertThat(e)
-                .contains("." + key));
+        assertThat(profiles.findings())
+                .extracting(Finding::expected)
+                .singleElement()
+                .satisfies(e -> assertThat(e).contains("." + key));
         assertThat(profiles.machine("rotary-plain")).isEmpty();
     }
 }

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import collarwright.dome.DomeSettings;
 import collarwright.job.Job;
+import collarwright.job.ShopTimes;
 import collarwright.plan.Production;
+import collarwright.plan.WorkTime;
 import collarwright.strut.SizeRule;
 import collarwright.testing.DomeJobs;
 import collarwright.testing.ProjectFolder;
@@ -15,8 +17,6 @@ import com.networknt.schema.Error;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
-import collarwright.job.ShopTimes;
-import collarwright.plan.WorkTime;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.util.ArrayList;
@@ -178,7 +178,6 @@ class PlanSchemaTest {
 
     private static PlanJson.Making priced(Production sticks) {
         WorkTime time = WorkTime.of(sticks.plan(), sticks.rotary().summary());
-        return new PlanJson.Making(
-                sticks.rotary(), new WorkTime(time.rows(), new ShopTimes.Money(30, 20, "EUR")));
+        return new PlanJson.Making(sticks.rotary(), new WorkTime(time.rows(), new ShopTimes.Money(30, 20, "EUR")));
     }
 }

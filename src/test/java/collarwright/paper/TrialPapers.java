@@ -23,7 +23,6 @@ final class TrialPapers {
         return new Paperwork(plan, setups, files());
     }
 
-
     private static List<PackFile> files() {
         return List.of(
                 new PackFile("index.html", "this page", 0),

@@ -92,8 +92,7 @@ class WorkTimeTest {
         Plan plan = collarwright.picture.TrialPlans.windbreak();
         Job job = plan.job();
         Shop press =
-                new Shop(
-                        Jobs.press(), job.shop().programUnits(), job.shop().cutting(), Shop.Batch.USUAL, times);
+                new Shop(Jobs.press(), job.shop().programUnits(), job.shop().cutting(), Shop.Batch.USUAL, times);
         Job other = new Job(
                 job.title(),
                 job.revision(),
