@@ -1,6 +1,7 @@
 package collarwright.job;
 
 import collarwright.finding.Code;
+import collarwright.machining.Bed;
 import collarwright.machining.Machine;
 import collarwright.units.Decimals;
 import collarwright.units.Length;
@@ -11,7 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** Reads machines from profile files. A press needs its spindle only; a rotary machine needs everything. */
+/** Reads machines from profile files. A press needs its spindle only; a rotary machine needs everything but a bed. */
 final class MachineProfiles {
 
     private final TableView table;
@@ -32,21 +33,26 @@ final class MachineProfiles {
         Map<String, Machine.Kind> kinds = new LinkedHashMap<>();
         kinds.put("press", Machine.Kind.PRESS);
         kinds.put("rotary", Machine.Kind.ROTARY);
+        kinds.put("bed", Machine.Kind.BED);
         Optional<Machine.Kind> kind = entry.table()
-                .need("kind", "press or rotary", "kind = \"press\"")
+                .need("kind", "press, rotary or bed", "kind = \"press\"")
                 .word(kinds);
         Machine.Spindle spindle = reader.spindle();
         if (kind.isEmpty()) {
             return Optional.empty();
         }
         boolean rotary = kind.get() == Machine.Kind.ROTARY;
-        Machine.Post post = rotary ? reader.post() : new Machine.Post(false, Set.of(), 3, 3, 70, "M2", "ngc");
-        Machine.Travel travel = rotary ? reader.travel() : new Machine.Travel(0, 0, 0, 0, 0, 0, 0, 0);
+        boolean programmed = kind.get() != Machine.Kind.PRESS;
+        Machine.Travel travel = programmed ? reader.travel(!rotary) : new Machine.Travel(0, 0, 0, 0, 0, 0, 0, 0);
+        Machine.Post post = programmed
+                ? reader.post(rotary, rotary || travel.across().isPresent())
+                : new Machine.Post(false, Set.of(), 3, 3, 70, "M2", "ngc");
         Machine.Rotary chuck = rotary ? reader.rotary() : new Machine.Rotary(true, true, 0, 0, 0, 0, 0, 0, 0, 0, 0);
+        Optional<Bed> bed = kind.get() == Machine.Kind.BED ? Optional.of(reader.bed()) : Optional.empty();
         return reader.faulty
                 ? Optional.empty()
                 : Optional.of(new Machine(
-                        entry.name(), entry.title(), kind.get(), post, travel, spindle, chuck, entry.source()));
+                        entry.name(), entry.title(), kind.get(), post, travel, spindle, chuck, entry.source(), bed));
     }
 
     private Machine.Spindle spindle() {
@@ -58,11 +64,11 @@ final class MachineProfiles {
         return new Machine.Spindle(least, most, start);
     }
 
-    private Machine.Post post() {
+    private Machine.Post post(boolean turning, boolean across) {
         Part part = new Part("post", "how programs are written");
         boolean cycles = part.flag("cycles", "whether G81, G82, G83 and G73 may be used");
         int lengthDecimals = (int) part.whole("length-decimals", "decimals of millimetres", 3, 6);
-        int angleDecimals = (int) part.whole("angle-decimals", "decimals of degrees", 3, 6);
+        int angleDecimals = turning ? (int) part.whole("angle-decimals", "decimals of degrees", 3, 6) : 3;
         int lineLength = (int) part.whole("line-length", "most characters on a line", 40, 255);
         String end = part.word("end-word", "the last word", List.of("M2", "M30"));
         String extension = part.text("extension", "the file name's ending", "[A-Za-z0-9]{1,8}", "ngc");
@@ -71,6 +77,12 @@ final class MachineProfiles {
             words.addAll(List.of("G73", "G80", "G81", "G82", "G83", "G98", "R", "Q"));
         }
         words.add(end);
+        if (!turning) {
+            words.remove("A");
+        }
+        if (!across) {
+            words.remove("Y");
+        }
         part.words("words").ifPresent(own -> {
             words.clear();
             words.addAll(own);
@@ -91,7 +103,7 @@ final class MachineProfiles {
         return new Machine.Layout(step, percent, crlf, milliseconds);
     }
 
-    private Machine.Travel travel() {
+    private Machine.Travel travel(boolean readsY) {
         Part part = new Part("travel", "how far and how fast the machine moves");
         double[] x = part.span("x");
         double[] z = part.span("z");
@@ -99,7 +111,18 @@ final class MachineProfiles {
         double feed = part.number("max-feed-mm-per-min", "highest feed, mm a minute", 1, 1e6);
         double acceleration = part.number("acceleration-mm-per-s2", "acceleration, mm/s²", 1, 1e6);
         double gap = part.length("clear-gap", "room above everything when the pipe turns", Length.Zero.REFUSED);
-        return new Machine.Travel(x[0], x[1], z[0], z[1], rapid, feed, acceleration, gap);
+        Optional<Machine.Reach> across = readsY && part.has("y")
+                ? Optional.of(part.span("y")).map(y -> new Machine.Reach(y[0], y[1]))
+                : Optional.empty();
+        return new Machine.Travel(x[0], x[1], z[0], z[1], rapid, feed, acceleration, gap, across);
+    }
+
+    private Bed bed() {
+        Part part = new Part("bed", "the stop and the seat of the struts");
+        double height = part.length("clamp-height", "how far clamps stand out above a strut", Length.Zero.ALLOWED);
+        double clear = part.length("stop-clear", "from the drill's side to the stop", Length.Zero.ALLOWED);
+        double under = part.length("under", "room below a strut for the drill", Length.Zero.ALLOWED);
+        return new Bed(height, clear, under);
     }
 
     private Machine.Rotary rotary() {

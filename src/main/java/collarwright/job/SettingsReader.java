@@ -9,6 +9,7 @@ import collarwright.tooling.SharingLimits;
 import collarwright.units.Angles;
 import collarwright.units.Length;
 import collarwright.units.LengthUnit;
+import collarwright.units.Quoted;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -125,18 +126,18 @@ final class SettingsReader {
      *
      * @param table {@code [shop]}; empty if it is not there
      * @param profiles know machines and cutting data
-     * @param material the collar's material; empty if it could not be read
+     * @param materials what collars and struts are made of
      * @param bare the job's own unit, for programs too where the job does not say
      * @return the shop, or empty after findings
      */
-    static Optional<Shop> shop(
-            Optional<TableView> table, Profiles profiles, Optional<Placed> material, LengthUnit bare) {
+    static Optional<Shop> shop(Optional<TableView> table, Profiles profiles, Materials materials, LengthUnit bare) {
+        Optional<Placed> material = materials.collar();
         Optional<Machine> machine = Optional.empty();
         ProgramUnits usual = bare.imperial() ? ProgramUnits.INCH : ProgramUnits.MM;
         Optional<ProgramUnits> units = Optional.of(usual);
         if (table.isPresent()) {
             KeyView machineKey = table.get().key("machine");
-            machine = machineKey.present() ? machine(machineKey, profiles) : profiles.machine("press");
+            machine = machineKey.present() ? collarMachine(machineKey, profiles) : profiles.machine("press");
             Map<String, ProgramUnits> words = new LinkedHashMap<>();
             words.put("mm", ProgramUnits.MM);
             words.put("in", ProgramUnits.INCH);
@@ -148,9 +149,32 @@ final class SettingsReader {
             machine = profiles.machine("press");
         }
         Optional<CuttingData> cutting = material.flatMap(m -> cutting(m, profiles));
-        return machine.isPresent() && units.isPresent() && cutting.isPresent()
-                ? Optional.of(new Shop(machine.get(), units.get(), cutting.get()))
+        Optional<Optional<Shop.StrutBed>> bed = new StrutMachineReader(profiles).read(table, materials);
+        return machine.isPresent() && units.isPresent() && cutting.isPresent() && bed.isPresent()
+                ? Optional.of(new Shop(machine.get(), units.get(), cutting.get(), bed.get()))
                 : Optional.empty();
+    }
+
+    /**
+     * What collars and struts are made of.
+     *
+     * @param collar the collar's material; empty if it could not be read
+     * @param strut the struts' material; empty if it could not be read
+     * @param tied whether struts have tie holes, as far as it could be read
+     */
+    record Materials(Optional<Placed> collar, Optional<Placed> strut, boolean tied) {}
+
+    private static Optional<Machine> collarMachine(KeyView key, Profiles profiles) {
+        Optional<Machine> machine = machine(key, profiles);
+        if (machine.filter(m -> m.kind() == Machine.Kind.BED).isPresent()) {
+            key.stop(
+                    Code.JOB_CONFLICT,
+                    "a machine that drills collars",
+                    Quoted.text(machine.get().name()) + ", a bed for the ends of struts",
+                    "write it as strut-machine, and name a press or a rotary machine here");
+            return Optional.empty();
+        }
+        return machine;
     }
 
     /**
@@ -161,7 +185,7 @@ final class SettingsReader {
      */
     record Placed(KeyView key, Material material) {}
 
-    private static Optional<Machine> machine(KeyView key, Profiles profiles) {
+    static Optional<Machine> machine(KeyView key, Profiles profiles) {
         Optional<String> name = key.text();
         Optional<Machine> machine = name.flatMap(profiles::machine);
         if (name.isPresent() && machine.isEmpty()) {
@@ -170,7 +194,7 @@ final class SettingsReader {
         return machine;
     }
 
-    private static Optional<CuttingData> cutting(Placed placed, Profiles profiles) {
+    static Optional<CuttingData> cutting(Placed placed, Profiles profiles) {
         String name = placed.material().name();
         String cutting = profiles.material(name).map(MaterialProfile::cutting).orElse(name);
         Optional<CuttingData> data = profiles.cutting(cutting);

@@ -15,9 +15,18 @@ import java.util.Set;
  * @param spindle its spindle
  * @param rotary its rotary axis and the chuck on it
  * @param source where the figures come from
+ * @param bed stop and seat of a bed for struts; empty for any other machine
  */
 public record Machine(
-        String name, String title, Kind kind, Post post, Travel travel, Spindle spindle, Rotary rotary, String source) {
+        String name,
+        String title,
+        Kind kind,
+        Post post,
+        Travel travel,
+        Spindle spindle,
+        Rotary rotary,
+        String source,
+        Optional<Bed> bed) {
 
     /** Checks the spindle, and what programs are made with; a press makes none, its other figures are not used. */
     public Machine {
@@ -33,6 +42,35 @@ public record Machine(
             checkTravel(travel);
             checkRotary(rotary);
         }
+        if (kind == Kind.BED) {
+            checkPost(post);
+            checkTravel(travel);
+            require(bed.isPresent(), "a bed has a stop and a seat");
+        }
+    }
+
+    /**
+     * A machine that is no bed for struts.
+     *
+     * @param name the profile's name
+     * @param title for people
+     * @param kind what it can do
+     * @param post how its programs are written
+     * @param travel how far and how fast it moves
+     * @param spindle its spindle
+     * @param rotary its rotary axis and the chuck on it
+     * @param source where the figures come from
+     */
+    public Machine(
+            String name,
+            String title,
+            Kind kind,
+            Post post,
+            Travel travel,
+            Spindle spindle,
+            Rotary rotary,
+            String source) {
+        this(name, title, kind, post, travel, spindle, rotary, source, Optional.empty());
     }
 
     private static void checkPost(Post post) {
@@ -299,12 +337,21 @@ public record Machine(
             double maxStick) {}
 
     /**
+     * Tells whether it is a bed that moves along X and Z only.
+     *
+     * @return true for a bed whose profile gives no travel of Y
+     */
+    public boolean withoutY() {
+        return kind == Kind.BED && travel.across().isEmpty();
+    }
+
+    /**
      * Whether programs are written for it.
      *
-     * @return true for a rotary machine
+     * @return true for anything but a press
      */
     public boolean programmed() {
-        return kind == Kind.ROTARY;
+        return kind != Kind.PRESS;
     }
 
     /**

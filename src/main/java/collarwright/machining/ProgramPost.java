@@ -82,11 +82,15 @@ final class ProgramPost {
         String z = "Z" + grid.length(cycle.bottom());
         String r = "R" + grid.length(cycle.retract());
         String f = "F" + grid.feed(cycle.feedMmPerMin());
-        if (cycle.peck() > 0) {
-            block("G98", "G83", x, y, z, r, "Q" + grid.length(cycle.peck()), f);
-        } else {
-            block("G98", "G81", x, y, z, r, f);
+        List<String> words = new ArrayList<>(List.of("G98", cycle.peck() > 0 ? "G83" : "G81", x, y, z, r));
+        if (machine.withoutY()) {
+            words.remove(y);
         }
+        if (cycle.peck() > 0) {
+            words.add("Q" + grid.length(cycle.peck()));
+        }
+        words.add(f);
+        block(words.toArray(String[]::new));
     }
 
     private void single(Move move) {

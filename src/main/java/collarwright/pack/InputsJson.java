@@ -40,6 +40,9 @@ final class InputsJson {
             });
             limits(job.limits());
             out.text("machine", job.shop().machine().name());
+            if (job.shop().strutBed().isPresent()) {
+                out.text("strutMachine", job.shop().strutBed().get().machine().name());
+            }
             out.text("programUnits", job.shop().programUnits().symbol());
         });
     }

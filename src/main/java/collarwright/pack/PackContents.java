@@ -5,6 +5,10 @@ import collarwright.frame.FrameDxf;
 import collarwright.frame.FrameGlb;
 import collarwright.frame.FrameObj;
 import collarwright.frame.FrameStl;
+import collarwright.hub.StrutTip;
+import collarwright.job.Shop;
+import collarwright.machining.EndProgram;
+import collarwright.machining.EndTask;
 import collarwright.machining.ProgramFile;
 import collarwright.paper.FrontPage;
 import collarwright.paper.PackFile;
@@ -53,6 +57,8 @@ public final class PackContents {
         put(PackTables.HOLES, "all holes of all patterns as a table", PackTables.holes(plan));
         production.rotary().programs().forEach(this::program);
         put(PackTables.CUT_LIST, "what to cut and where to drill its ends, longest first", PackTables.cutList(plan));
+        StopTable.of(plan).ifPresent(table -> put(StopTable.FILE, StopTable.PURPOSE, table));
+        production.ends().programs().forEach(this::endProgram);
         put(PackTables.MEMBERS, "which strut goes from which hub and hole to which", PackTables.members(plan));
         put(HubTable.FILE, "which collar every hub takes, and which way up it goes", HubTable.print(plan));
         model();
@@ -87,7 +93,7 @@ public final class PackContents {
     }
 
     private Paperwork paperwork() {
-        return new Paperwork(plan, production.rotary().setups(), List.copyOf(purposes));
+        return new Paperwork(plan, production.rotary().setups(), production.ends(), List.copyOf(purposes));
     }
 
     private void templates(Pattern pattern) {
@@ -97,6 +103,17 @@ public final class PackContents {
 
     private void program(ProgramFile program) {
         put(path(program), purpose(program), program.text());
+    }
+
+    private void endProgram(EndProgram program) {
+        EndTask task = program.task();
+        String ends = task.inLine() ? "both tie holes" : task.atStop() == StrutTip.A ? "tie hole at E1" : "tie hole at E2";
+        String what = "strut " + task.stops().type() + ", " + ends + ", on the bed";
+        put(path(program), program.air() ? "air cut of " + what : what, program.text());
+    }
+
+    static String path(EndProgram program) {
+        return "struts/" + program.name();
     }
 
     static String path(ProgramFile program) {
@@ -118,7 +135,16 @@ public final class PackContents {
     }
 
     private List<ProgramEntry> programs() {
-        return production.rotary().programs().stream().map(this::entry).toList();
+        List<ProgramEntry> entries = new ArrayList<>(
+                production.rotary().programs().stream().map(this::entry).toList());
+        production.ends().programs().forEach(p -> entries.add(entry(p)));
+        return List.copyOf(entries);
+    }
+
+    private ProgramEntry entry(EndProgram program) {
+        Shop.StrutBed bed = plan.job().shop().strutBed().orElseThrow();
+        String drill = Production.bed(plan.job()).orElseThrow().drill().id();
+        return new ProgramEntry(path(program), bed.machine().name(), program.seconds(), List.of(drill));
     }
 
     private ProgramEntry entry(ProgramFile program) {

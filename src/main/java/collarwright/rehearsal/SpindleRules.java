@@ -4,6 +4,7 @@ import collarwright.machining.Machine;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 
 /** The spindle turns before it cuts, has time to come up to speed, and stands still at the end. */
 final class SpindleRules {
@@ -11,20 +12,27 @@ final class SpindleRules {
     private SpindleRules() {}
 
     static List<Fault> check(Proof proof) {
+        OptionalInt planned = proof.file().task().stream()
+                .mapToInt(t -> t.cut().rpm())
+                .findFirst();
+        return check(proof.machine(), proof.events(), planned);
+    }
+
+    static List<Fault> check(Machine machine, List<Event> events, OptionalInt planned) {
         List<Fault> faults = new ArrayList<>();
         boolean on = false;
         boolean waited = false;
         int line = 1;
-        for (Event event : proof.events()) {
+        for (Event event : events) {
             line = event.line();
             if (event instanceof Event.Spindle spindle) {
                 on = spindle.on();
                 waited = false;
                 if (on) {
-                    speed(proof, spindle, faults);
+                    speed(machine, spindle, planned, faults);
                 }
             } else if (event instanceof Event.Dwell dwell) {
-                waited = waited || seconds(proof, dwell) >= leastDwell(proof);
+                waited = waited || seconds(machine, dwell) >= leastDwell(machine);
             } else if (event instanceof Event.Stroke stroke && stroke.feed()) {
                 if (!on || !(stroke.drive().rpm() > 0)) {
                     faults.add(new Fault(line, "the spindle running before a cut", "spindle off"));
@@ -39,31 +47,29 @@ final class SpindleRules {
         return faults;
     }
 
-    private static void speed(Proof proof, Event.Spindle spindle, List<Fault> faults) {
-        Machine.Spindle range = proof.machine().spindle();
+    private static void speed(Machine machine, Event.Spindle spindle, OptionalInt planned, List<Fault> faults) {
+        Machine.Spindle range = machine.spindle();
         if (spindle.rpm() < range.minRpm() || spindle.rpm() > range.maxRpm()) {
             faults.add(new Fault(
                     spindle.line(),
                     "S between " + rpm(range.minRpm()) + " and " + rpm(range.maxRpm()),
                     rpm(spindle.rpm())));
         }
-        proof.file()
-                .task()
-                .filter(t -> t.cut().rpm() != spindle.rpm())
-                .ifPresent(t ->
-                        faults.add(new Fault(spindle.line(), rpm(t.cut().rpm()) + " as planned", rpm(spindle.rpm()))));
+        planned.stream()
+                .filter(rpm -> rpm != spindle.rpm())
+                .forEach(rpm -> faults.add(new Fault(spindle.line(), rpm(rpm) + " as planned", rpm(spindle.rpm()))));
     }
 
     private static String rpm(double rpm) {
         return Decimals.trimmed(rpm, 1) + " rpm";
     }
 
-    private static double seconds(Proof proof, Event.Dwell dwell) {
-        return proof.machine().post().layout().dwellMilliseconds() ? dwell.p() / 1000 : dwell.p();
+    private static double seconds(Machine machine, Event.Dwell dwell) {
+        return machine.post().layout().dwellMilliseconds() ? dwell.p() / 1000 : dwell.p();
     }
 
     /** Printed with two decimals of seconds. */
-    private static double leastDwell(Proof proof) {
-        return StrictMath.max(0.01, proof.machine().spindle().startSeconds() - 0.0051);
+    private static double leastDwell(Machine machine) {
+        return StrictMath.max(0.01, machine.spindle().startSeconds() - 0.0051);
     }
 }

@@ -13,19 +13,25 @@ final class WordRules {
 
     private final Machine.Post post;
     private final ProgramUnits units;
+    private final boolean withoutY;
     private final List<Fault> faults = new ArrayList<>();
     private boolean cycleActive;
 
-    private WordRules(Machine.Post post, ProgramUnits units) {
-        this.post = post;
+    private WordRules(Machine machine, ProgramUnits units) {
+        this.post = machine.post();
         this.units = units;
+        this.withoutY = machine.withoutY();
     }
 
     static List<Fault> check(Proof proof) {
-        WordRules rules = new WordRules(proof.machine().post(), proof.settings().units());
-        rules.preamble(proof.blocks());
-        proof.blocks().forEach(rules::block);
-        rules.end(proof.blocks());
+        return check(proof.machine(), proof.settings().units(), proof.blocks());
+    }
+
+    static List<Fault> check(Machine machine, ProgramUnits units, List<Block> blocks) {
+        WordRules rules = new WordRules(machine, units);
+        rules.preamble(blocks);
+        blocks.forEach(rules::block);
+        rules.end(blocks);
         return List.copyOf(rules.faults);
     }
 
@@ -69,7 +75,7 @@ final class WordRules {
     private void cycle(Block block) {
         cycleActive = true;
         for (String word : List.of("X", "Y", "Z", "R", "F", "G98")) {
-            if (!block.has(word)) {
+            if (!block.has(word) && !(withoutY && word.equals("Y"))) {
                 fault(block, "a cycle with all its words: " + word, text(block));
             }
         }
