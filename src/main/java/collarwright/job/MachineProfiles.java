@@ -112,7 +112,7 @@ final class MachineProfiles {
         double acceleration = part.number("acceleration-mm-per-s2", "acceleration, mm/s²", 1, 1e6);
         double gap = part.length("clear-gap", "room above everything when the pipe turns", Length.Zero.REFUSED);
         Optional<Machine.Reach> across = readsY && part.has("y")
-                ? Optional.of(part.span("y")).map(y -> new Machine.Reach(y[0], y[1]))
+                ? Optional.of(part.span("y")).filter(y -> y[0] < y[1]).map(y -> new Machine.Reach(y[0], y[1]))
                 : Optional.empty();
         return new Machine.Travel(x[0], x[1], z[0], z[1], rapid, feed, acceleration, gap, across);
     }

@@ -32,7 +32,7 @@ public final class EndJob {
      * @param settings machine, strut, drill
      * @param struts the strut types with tie holes, in the order of the job
      * @return programs and all findings: stops are SPINDLE_RANGE, PROFILE_WRONG (no cutting data), CUTTER_REACH,
-     *     MACHINE_TRAVEL, MACHINE_UNABLE; nothing for no strut
+     *     MACHINE_TRAVEL, MACHINE_UNABLE, STRUT_TIE_HOLE (too near to the stop); nothing for no strut
      */
     public static EndPlan plan(BedSettings settings, List<EndStops> struts) {
         if (struts.isEmpty()) {
@@ -102,7 +102,7 @@ public final class EndJob {
                             + settings.machine().name(),
                     "Z " + Sizes.both(bottom()) + " at the bottom of the hole, "
                             + Sizes.both(heights().clear()) + " where the drill is clear",
-                    "use a machine with more Z travel"));
+                    "use a machine that reaches so far"));
         }
     }
 
@@ -112,7 +112,7 @@ public final class EndJob {
         double nearest = StrictMath.min(strut.first(), strut.second()) - radius;
         if (nearest < settings.bed().stopClear()) {
             findings.add(Finding.stop(
-                    Code.MACHINE_UNABLE,
+                    Code.STRUT_TIE_HOLE,
                     where,
                     "a drill that stays " + Sizes.both(settings.bed().stopClear()) + " or more off the stop (bed.stop-clear)",
                     Sizes.both(nearest) + " from its side to the stop",
@@ -129,7 +129,7 @@ public final class EndJob {
                             + settings.machine().name(),
                     "tie holes " + Sizes.both(strut.first()) + " and " + Sizes.both(strut.second())
                             + " from the stop",
-                    "use a machine whose X reaches so far"));
+                    "use a machine that reaches so far"));
         }
     }
 

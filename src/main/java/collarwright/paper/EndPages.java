@@ -51,7 +51,7 @@ final class EndPages {
         flow.points(zero(settings, first));
         flow.heading("Programs, one for each strut type");
         flow.grid(table(programs));
-        flow.text("Turn: after the first hole, with the spindle off, as seen from the stop. In the air first: the file of"
+        flow.text("Turn: before the hole at E2, with the spindle off, as seen from the stop. In the air first: the file of"
                 + " the same name with -air"
                 + (plan.programs().size() < 2 * programs.size() ? ", where there is one" : "") + ".");
         flow.points(first.cut().formulas());
@@ -81,7 +81,7 @@ final class EndPages {
             StringBuilder at = new StringBuilder();
             double turn = 0;
             for (EndHole hole : task.holes()) {
-                at.append(at.isEmpty() ? "" : "\n").append("X ").append(figures.length(hole.x()));
+                at.append(at.isEmpty() ? "" : "\n").append("X ").append(figures.size(hole.x()));
                 turn += hole.turn();
             }
             rows.add(List.of(

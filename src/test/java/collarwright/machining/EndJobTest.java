@@ -81,7 +81,7 @@ class EndJobTest {
         assertThat(plan.findings())
                 .extracting(Finding::code)
                 .containsExactly(
-                        Code.CUTTER_REACH, Code.MACHINE_UNABLE, Code.MACHINE_UNABLE, Code.MACHINE_TRAVEL);
+                        Code.CUTTER_REACH, Code.MACHINE_UNABLE, Code.STRUT_TIE_HOLE, Code.MACHINE_TRAVEL);
     }
 
     @Test
