@@ -101,7 +101,9 @@ public final class JobReader {
         Optional<SettingsReader.Placed> strutMaterial = strutTable.flatMap(table -> strut.map(
                 s -> new SettingsReader.Placed(table.key("stock"), s.stock().material())));
         SettingsReader.Materials materials = new SettingsReader.Materials(
-                material, strutMaterial, strut.isEmpty() || strut.get().tieHole().isPresent());
+                material,
+                strutMaterial,
+                strut.isEmpty() || strut.get().tieHole().isPresent());
         Optional<Shop> shop = SettingsReader.shop(root.table("shop"), profiles, materials, reader.bareUnit());
         Optional<SheetSettings> sheet = SheetReader.read(root.table("sheet"));
         reader.finish();

@@ -149,9 +149,9 @@ final class SettingsReader {
             machine = profiles.machine("press");
         }
         Optional<CuttingData> cutting = material.flatMap(m -> cutting(m, profiles));
-        Optional<Optional<Shop.StrutBed>> bed = new StrutMachineReader(profiles).read(table, materials);
+        Optional<StrutMachineReader.Found> bed = new StrutMachineReader(profiles).read(table, materials);
         return machine.isPresent() && units.isPresent() && cutting.isPresent() && bed.isPresent()
-                ? Optional.of(new Shop(machine.get(), units.get(), cutting.get(), bed.get()))
+                ? Optional.of(new Shop(machine.get(), units.get(), cutting.get(), bed.get().bed()))
                 : Optional.empty();
     }
 

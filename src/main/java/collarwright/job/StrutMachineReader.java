@@ -9,6 +9,8 @@ import java.util.Optional;
 /** Reads which machine drills the ends of struts. */
 final class StrutMachineReader {
 
+    private static final Found PRESS = new Found(Optional.empty());
+
     private final Profiles profiles;
 
     StrutMachineReader(Profiles profiles) {
@@ -16,42 +18,51 @@ final class StrutMachineReader {
     }
 
     /**
+     * What was named.
+     *
+     * @param bed a bed; empty for a press
+     */
+    record Found(Optional<Shop.StrutBed> bed) {}
+
+    /**
      * Reads {@code strut-machine}.
      *
      * @param shop {@code [shop]}; empty if it is not there
      * @param materials the struts' material with the key that brought it, and whether there is anything to drill
-     * @return a bed, or nothing inside for a press; empty after findings
+     * @return what was named, a press if nothing was; empty after findings
      */
-    Optional<Optional<Shop.StrutBed>> read(Optional<TableView> shop, SettingsReader.Materials materials) {
+    Optional<Found> read(Optional<TableView> shop, SettingsReader.Materials materials) {
         Optional<KeyView> key = shop.map(t -> t.key("strut-machine")).filter(KeyView::present);
         if (key.isEmpty()) {
-            return Optional.of(Optional.empty());
+            return Optional.of(PRESS);
         }
         Optional<Machine> machine = SettingsReader.machine(key.get(), profiles);
         if (machine.isEmpty()) {
             return Optional.empty();
         }
         return switch (machine.get().kind()) {
-            case PRESS -> Optional.of(Optional.empty());
+            case PRESS -> Optional.of(PRESS);
             case BED -> {
                 if (!materials.tied()) {
-                    key.get().stop(
-                            Code.JOB_CONFLICT,
-                            "struts with tie holes to drill",
-                            "no tie-hole under [strut]",
-                            "write tie-hole = { diameter = …, from-end = … } under [strut]",
-                            "or take the line out");
+                    key.get()
+                            .stop(
+                                    Code.JOB_CONFLICT,
+                                    "struts with tie holes to drill",
+                                    "no tie-hole under [strut]",
+                                    "write tie-hole = { diameter = …, from-end = … } under [strut]",
+                                    "or take the line out");
                 }
                 Optional<CuttingData> cutting = materials.strut().flatMap(m -> SettingsReader.cutting(m, profiles));
-                yield cutting.map(c -> Optional.of(new Shop.StrutBed(machine.get(), c)));
+                yield cutting.map(c -> new Found(Optional.of(new Shop.StrutBed(machine.get(), c))));
             }
             default -> {
-                key.get().stop(
-                        Code.JOB_CONFLICT,
-                        "a press, or a bed with a stop for the ends of struts",
-                        Quoted.text(machine.get().name()) + ", which drills collars",
-                        "name a machine of the kind press or bed",
-                        "or take the line out: a press is usual");
+                key.get()
+                        .stop(
+                                Code.JOB_CONFLICT,
+                                "a press, or a bed with a stop for the ends of struts",
+                                Quoted.text(machine.get().name()) + ", which drills collars",
+                                "name a machine of the kind press or bed",
+                                "or take the line out: a press is usual");
                 yield Optional.empty();
             }
         };

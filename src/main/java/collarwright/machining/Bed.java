@@ -13,10 +13,7 @@ package collarwright.machining;
 public record Bed(double clampHeight, double stopClear, double under) {
     /** Checks the lengths. */
     public Bed {
-        if (!(clampHeight >= 0
-                && stopClear >= 0
-                && under >= 0
-                && Double.isFinite(clampHeight + stopClear + under))) {
+        if (!(clampHeight >= 0 && stopClear >= 0 && under >= 0 && Double.isFinite(clampHeight + stopClear + under))) {
             throw new IllegalArgumentException("bed: lengths at the stop and the seat are 0 or more");
         }
     }

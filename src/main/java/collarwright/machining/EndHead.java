@@ -55,7 +55,9 @@ final class EndHead {
         }
         for (EndHole hole : task.holes()) {
             lines.add(hole.title().toUpperCase(java.util.Locale.ROOT) + " at X " + length(hole.x())
-                    + (hole.turn() == 0 ? "" : ", strut turned " + StrutTurn.shown(hole.turn()).replace("°", " deg")));
+                    + (hole.turn() == 0
+                            ? ""
+                            : ", strut turned " + StrutTurn.shown(hole.turn()).replace("°", " deg")));
         }
         return lines;
     }
@@ -75,9 +77,10 @@ final class EndHead {
         return List.of(
                 "TOOL " + drill.id() + ", twist drill " + drill.marked().replace("#", "No. ") + ", flutes "
                         + length(settings.flutes()) + " or more",
-                "THROUGH " + (settings.bar().stock().wall().isPresent() ? "BOTH WALLS" : "THE WHOLE BAR") + ", room below "
-                        + length(-task.heights().crown() - task.deepest()) + " or more",
-                "SPINDLE " + task.cut().rpm() + " rpm, FEED " + Decimals.fixed(task.cut().feedMmPerMin() / unit, 2) + " "
+                "THROUGH " + (settings.bar().stock().wall().isPresent() ? "BOTH WALLS" : "THE WHOLE BAR")
+                        + ", room below " + length(-task.heights().crown() - task.deepest()) + " or more",
+                "SPINDLE " + task.cut().rpm() + " rpm, FEED "
+                        + Decimals.fixed(task.cut().feedMmPerMin() / unit, 2) + " "
                         + settings.cuts().units().symbol() + "/min");
     }
 

@@ -114,7 +114,8 @@ public final class EndJob {
             findings.add(Finding.stop(
                     Code.STRUT_TIE_HOLE,
                     where,
-                    "a drill that stays " + Sizes.both(settings.bed().stopClear()) + " or more off the stop (bed.stop-clear)",
+                    "a drill that stays " + Sizes.both(settings.bed().stopClear())
+                            + " or more off the stop (bed.stop-clear)",
                     Sizes.both(nearest) + " from its side to the stop",
                     "drill the tie holes further from the struts' ends",
                     "or use a lower stop, and say so in the machine's profile"));
@@ -127,8 +128,7 @@ public final class EndJob {
                     where,
                     "X between " + Sizes.both(travel.minX()) + " and " + Sizes.both(travel.maxX()) + ", the travel of "
                             + settings.machine().name(),
-                    "tie holes " + Sizes.both(strut.first()) + " and " + Sizes.both(strut.second())
-                            + " from the stop",
+                    "tie holes " + Sizes.both(strut.first()) + " and " + Sizes.both(strut.second()) + " from the stop",
                     "use a machine that reaches so far"));
         }
     }

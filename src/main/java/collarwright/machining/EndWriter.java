@@ -103,14 +103,14 @@ final class EndWriter {
     }
 
     private Move dwell() {
-        return new Move.Dwell(StrictMath.max(
-                LEAST_DWELL_SECONDS, settings.machine().spindle().startSeconds()));
+        return new Move.Dwell(
+                StrictMath.max(LEAST_DWELL_SECONDS, settings.machine().spindle().startSeconds()));
     }
 
     private Move.Cycle cycle(EndHole hole) {
         Heights heights = task.heights();
-        double peck = Move.Cycle.peck(
-                heights.retract() - hole.bottom(), task.cut().peck(), grid);
+        double peck =
+                Move.Cycle.peck(heights.retract() - hole.bottom(), task.cut().peck(), grid);
         return new Move.Cycle(
                 hole.x(), heights.retract(), hole.bottom(), peck, task.cut().feedMmPerMin(), heights.clear());
     }

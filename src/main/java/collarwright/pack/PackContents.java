@@ -107,7 +107,8 @@ public final class PackContents {
 
     private void endProgram(EndProgram program) {
         EndTask task = program.task();
-        String ends = task.inLine() ? "both tie holes" : task.atStop() == StrutTip.A ? "tie hole at E1" : "tie hole at E2";
+        String ends =
+                task.inLine() ? "both tie holes" : task.atStop() == StrutTip.A ? "tie hole at E1" : "tie hole at E2";
         String what = "strut " + task.stops().type() + ", " + ends + ", on the bed";
         put(path(program), program.air() ? "air cut of " + what : what, program.text());
     }

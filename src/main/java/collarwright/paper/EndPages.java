@@ -38,7 +38,8 @@ final class EndPages {
                                 + " or more"),
                 new DomeFacts.Fact(
                         "speed, feed",
-                        first.cut().rpm() + " rpm, " + figures.length(first.cut().feedMmPerMin()) + "/min"),
+                        first.cut().rpm() + " rpm, "
+                                + figures.length(first.cut().feedMmPerMin()) + "/min"),
                 new DomeFacts.Fact(
                         "depth",
                         "through " + (tube ? "both walls" : "the whole bar") + ", point at Z "
@@ -51,9 +52,10 @@ final class EndPages {
         flow.points(zero(settings, first));
         flow.heading("Programs, one for each strut type");
         flow.grid(table(programs));
-        flow.text("Turn: before the hole at E2, with the spindle off, as seen from the stop. In the air first: the file of"
-                + " the same name with -air"
-                + (plan.programs().size() < 2 * programs.size() ? ", where there is one" : "") + ".");
+        flow.text(
+                "Turn: before the hole at E2, with the spindle off, as seen from the stop. In the air first: the file of"
+                        + " the same name with -air"
+                        + (plan.programs().size() < 2 * programs.size() ? ", where there is one" : "") + ".");
         flow.points(first.cut().formulas());
     }
 
@@ -68,8 +70,9 @@ final class EndPages {
             points.add(1, "the drill over the strut's axis, within 0.1 mm (0.004 in)");
         }
         points.add("Back the far side up, or clear the bed below the holes; keep clamps away from both holes.");
-        points.add("Where a type has two programs: mark a line along the top before the strut is let go, turn the strut end"
-                + " for end, E2 against the stop, line up; hold its free end level.");
+        points.add(
+                "Where a type has two programs: mark a line along the top before the strut is let go, turn the strut end"
+                        + " for end, E2 against the stop, line up; hold its free end level.");
         return points;
     }
 

@@ -68,8 +68,8 @@ public record Production(Plan plan, RotaryPlan rotary, EndPlan ends, List<Findin
         }
         EndPlan ends = EndJob.plan(settings.get(), struts);
         ends.findings().stream().filter(f -> !findings.contains(f)).forEach(findings::add);
-        findings.addAll(EndRehearsal.rehearse(
-                ends, settings.get(), ends.programs().isEmpty() ? List.of() : struts));
+        findings.addAll(
+                EndRehearsal.rehearse(ends, settings.get(), ends.programs().isEmpty() ? List.of() : struts));
         return ends;
     }
 
@@ -100,14 +100,16 @@ public record Production(Plan plan, RotaryPlan rotary, EndPlan ends, List<Findin
      * @return empty where struts are drilled on a press, or not at all
      */
     public static Optional<BedSettings> bed(Job job) {
-        return job.shop().strutBed().flatMap(bed -> job.strut()
-                .tieHole()
-                .map(tie -> new BedSettings(
-                        new CutSettings(bed.machine(), job.shop().programUnits(), bed.cutting()),
-                        new StrutBar(job.strut().stock()),
-                        TieDrill.from(tie, job.drilling().cutters()),
-                        new JobLabel(job.title(), job.revision()),
-                        job.limits().overtravel())));
+        return job.shop()
+                .strutBed()
+                .flatMap(bed -> job.strut()
+                        .tieHole()
+                        .map(tie -> new BedSettings(
+                                new CutSettings(bed.machine(), job.shop().programUnits(), bed.cutting()),
+                                new StrutBar(job.strut().stock()),
+                                TieDrill.from(tie, job.drilling().cutters()),
+                                new JobLabel(job.title(), job.revision()),
+                                job.limits().overtravel())));
     }
 
     private static List<PatternRun> runs(Plan plan) {

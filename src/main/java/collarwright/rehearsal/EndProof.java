@@ -2,64 +2,49 @@ package collarwright.rehearsal;
 
 import collarwright.machining.BedSettings;
 import collarwright.machining.EndProgram;
-import collarwright.machining.Machine;
-import collarwright.machining.ProgramUnits;
-import collarwright.units.Decimals;
 import java.util.List;
 import java.util.Map;
 
 /**
- * A printed program for the end of a strut beside what it is held against; heights are worked out anew, seat by seat.
+ * A printed program for the end of a strut beside what it is held against.
  *
  * @param file the program with its plan
- * @param settings machine, strut, drill
- * @param events what its text does
+ * @param bench what its text does
  * @param notes the comment that stands in front of a line, by line
  */
-record EndProof(EndProgram file, BedSettings settings, List<Event> events, Map<Integer, String> notes) {
+record EndProof(EndProgram file, BenchProof bench, Map<Integer, String> notes) {
 
-    Machine machine() {
-        return settings.machine();
+    EndProof {
+        notes = Map.copyOf(notes);
     }
 
-    /** Half a step of a length in the program, and a little for the arithmetic. */
-    double tolerance() {
-        return settings.grid().step() / 2 + 1e-9;
-    }
-
-    /** Where the drill may travel: above the highest strut in the worst seat, clamps, gap and its own point. */
-    double clear() {
-        double crown = SeatedStrut.all(settings.bar().stock()).stream()
-                .mapToDouble(SeatedStrut::crown)
-                .max()
-                .orElseThrow();
-        return crown
+    /** Heights are worked out anew from the thinnest and the thickest strut in every seat. */
+    static EndProof of(EndProgram file, BedSettings settings, List<Event> events, Map<Integer, String> notes) {
+        List<SeatedStrut> struts = SeatedStrut.all(settings.bar().stock());
+        double top = struts.stream().mapToDouble(SeatedStrut::crown).max().orElseThrow();
+        double low = struts.stream().mapToDouble(SeatedStrut::lowest).min().orElseThrow();
+        double floor = -settings.bar().stock().od().nominal() / 2
+                - settings.bed().under();
+        double clear = top
                 + settings.bed().clampHeight()
-                + machine().travel().clearGap()
-                + settings.drill().lead()
-                + file.lift();
+                + settings.machine().travel().clearGap()
+                + settings.drill().lead();
+        return new EndProof(
+                file,
+                new BenchProof(
+                        settings.machine(),
+                        settings.cuts().units(),
+                        new BenchProof.Tool(settings.drill(), file.task().cut(), false),
+                        new BenchProof.Levels(top, low, floor, clear, file.lift()),
+                        events),
+                notes);
     }
 
-    boolean atClear(double z) {
-        return z >= clear() - tolerance();
-    }
-
-    String text(double length) {
-        if (!Double.isFinite(length)) {
-            return "nowhere stated";
-        }
-        ProgramUnits units = settings.cuts().units();
-        return Decimals.fixed(length / units.millimetres(), settings.grid().decimals()) + " " + units.symbol();
-    }
-
-    List<Event.Stroke> strokes() {
-        return events.stream()
-                .filter(Event.Stroke.class::isInstance)
-                .map(Event.Stroke.class::cast)
-                .toList();
+    List<Event> events() {
+        return bench.events();
     }
 
     List<DrilledHole> holes() {
-        return DrilledHole.from(strokes(), this::atClear);
+        return bench.holes();
     }
 }

@@ -68,8 +68,10 @@ public final class EndRehearsal {
                 run.events(),
                 OptionalInt.of(file.task().cut().rpm())));
         EndProof proof = proof(file, settings, run.events());
-        faults.addAll(EndMotion.check(proof));
-        faults.addAll(EndCuts.check(proof));
+        String order = settings.machine().withoutY() ? "ZX" : "ZYX";
+        BenchMotion.Ways ways = new BenchMotion.Ways(order, true, settings.bed().stopClear());
+        faults.addAll(BenchMotion.check(proof.bench(), ways));
+        faults.addAll(BenchCuts.check(proof.bench()));
         faults.addAll(stops(proof));
         return faults.stream()
                 .distinct()
@@ -100,7 +102,7 @@ public final class EndRehearsal {
     }
 
     private static EndProof proof(EndProgram file, BedSettings settings, List<Event> events) {
-        return new EndProof(file, settings, events, notes(file.text()));
+        return EndProof.of(file, settings, events, notes(file.text()));
     }
 
     /** The comment lines straight in front of a line, joined where a long one was broken. */

@@ -12,9 +12,8 @@ final class SpindleRules {
     private SpindleRules() {}
 
     static List<Fault> check(Proof proof) {
-        OptionalInt planned = proof.file().task().stream()
-                .mapToInt(t -> t.cut().rpm())
-                .findFirst();
+        OptionalInt planned =
+                proof.file().task().stream().mapToInt(t -> t.cut().rpm()).findFirst();
         return check(proof.machine(), proof.events(), planned);
     }
 

@@ -20,8 +20,8 @@ import java.util.regex.Pattern;
  */
 record StrutHole(double fromA, Vec3 direction, int line) {
 
-    private static final Pattern TURN = Pattern.compile(
-            "TURN THE STRUT (\\d+\\.\\d+) DEG (ANTICLOCKWISE|CLOCKWISE) SEEN FROM THE STOP");
+    private static final Pattern TURN =
+            Pattern.compile("TURN THE STRUT (\\d+\\.\\d+) DEG (ANTICLOCKWISE|CLOCKWISE) SEEN FROM THE STOP");
 
     private static final Vec3 UP = new Vec3(0, 0, 1);
     private static final Vec3 ALONG = new Vec3(1, 0, 0);
@@ -37,7 +37,8 @@ record StrutHole(double fromA, Vec3 direction, int line) {
                     turned += clockwise(proof.notes().getOrDefault(event.line(), ""));
                 }
             }
-            // The strut turned clockwise seen from the stop, which is right-handed about +X; the drill stayed where it was.
+            // The strut turned clockwise seen from the stop, which is right-handed about +X; the drill stayed where it
+            // was.
             Vec3 onBed = Wrap.turned(UP, ALONG, -turned);
             Vec3 inStrut = endB ? new Vec3(-onBed.x(), -onBed.y(), onBed.z()) : onBed;
             double x = hole.at().x();

@@ -68,7 +68,8 @@ class EndJobTest {
     @Test
     void turnTooSmallToSet_isNotAskedFor() {
         EndStops nearly = new EndStops("SA", 1, 900, 18, 18, StrictMath.toRadians(0.049));
-        assertThat(plan(EndSamples.bed(false, true), nearly).programs().get(0).text()).doesNotContain("M0");
+        assertThat(plan(EndSamples.bed(false, true), nearly).programs().get(0).text())
+                .doesNotContain("M0");
     }
 
     @Test
@@ -80,8 +81,7 @@ class EndJobTest {
         // A 4 mm drill that is 40 mm deep; no room below; the stop in its way; X too short.
         assertThat(plan.findings())
                 .extracting(Finding::code)
-                .containsExactly(
-                        Code.CUTTER_REACH, Code.MACHINE_UNABLE, Code.STRUT_TIE_HOLE, Code.MACHINE_TRAVEL);
+                .containsExactly(Code.CUTTER_REACH, Code.MACHINE_UNABLE, Code.STRUT_TIE_HOLE, Code.MACHINE_TRAVEL);
     }
 
     @Test

@@ -37,9 +37,10 @@ class StrutEndPackTest {
     static Job job(String strutMachine) {
         try {
             String text = Files.readString(ProjectFolder.top().resolve("src/test/resources/domes/silo/job.toml"))
-                    .replace("machine = \"rotary-cycles\"", "machine = \"press\"\nstrut-machine = \"" + strutMachine + "\"");
-            JobReading reading =
-                    JobReader.read("job.toml", text, Profiles.load(List.of(new BundledProfiles())));
+                    .replace(
+                            "machine = \"rotary-cycles\"",
+                            "machine = \"press\"\nstrut-machine = \"" + strutMachine + "\"");
+            JobReading reading = JobReader.read("job.toml", text, Profiles.load(List.of(new BundledProfiles())));
             return reading.job().orElseThrow(() -> new AssertionError(reading.findings()));
         } catch (IOException e) {
             throw new java.io.UncheckedIOException(e);
@@ -94,7 +95,8 @@ class StrutEndPackTest {
         assertThat(files).hasSize(2 * plan.at("/strutTypes").size());
         assertThat(pack.keySet()).containsAll(files);
         assertThat(plan.at("/programs").findValuesAsText("machine")).containsOnly("bed-plain");
-        assertThat(text("struts/stops.csv").lines()).hasSize(1 + plan.at("/strutTypes").size());
+        assertThat(text("struts/stops.csv").lines())
+                .hasSize(1 + plan.at("/strutTypes").size());
     }
 
     @Test
@@ -112,7 +114,8 @@ class StrutEndPackTest {
         assertThat(found(all, "clear Z (\\S+) mm")).isCloseTo(found(file, "\\nG0 Z(\\S+)\\n"), within(0.051));
         assertThat(found(all, "speed, feed (\\d+) rpm")).isEqualTo(found(file, "\\nS(\\d+) M3"));
         assertThat(found(all, "point at Z (-\\S+) mm")).isCloseTo(found(file, "DEEPEST Z (-\\S+) mm"), within(0.051));
-        assertThat(all).contains("X " + String.format(java.util.Locale.ROOT, "%.2f", found(file, "E2\\)\\nG0 X(\\S+)\\n")));
+        assertThat(all)
+                .contains("X " + String.format(java.util.Locale.ROOT, "%.2f", found(file, "E2\\)\\nG0 X(\\S+)\\n")));
     }
 
     @Test

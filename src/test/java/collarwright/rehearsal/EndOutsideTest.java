@@ -55,8 +55,7 @@ class EndOutsideTest {
             assertThat(hole.inch()).isEqualTo(inch);
             assertThat(hole.x() * hole.unitMm()).isCloseTo(planned.get(i).x(), within(tolerance));
             assertThat(hole.y()).isZero();
-            assertThat(hole.z() * hole.unitMm())
-                    .isCloseTo(planned.get(i).bottom() + file.lift(), within(tolerance));
+            assertThat(hole.z() * hole.unitMm()).isCloseTo(planned.get(i).bottom() + file.lift(), within(tolerance));
             assertThat(hole.state().spindle()).isEqualTo(Spindle.CLOCKWISE);
             assertThat(hole.state().spindleRpm()).isEqualTo(file.task().cut().rpm());
         }
@@ -68,7 +67,9 @@ class EndOutsideTest {
         for (boolean cycles : new boolean[] {false, true}) {
             BedSettings settings = EndSamples.settings(EndSamples.bed(cycles, false), ProgramUnits.MM);
             List<String> places = new ArrayList<>();
-            EndProgram file = EndJob.plan(settings, List.of(EndSamples.twisted())).programs().get(0);
+            EndProgram file = EndJob.plan(settings, List.of(EndSamples.twisted()))
+                    .programs()
+                    .get(0);
             for (CanonicalMove m : CONTROL.read(file.text()).movesOrFail()) {
                 String place = m.x() + " " + m.z();
                 if (places.isEmpty() || !places.get(places.size() - 1).endsWith(" to " + place)) {

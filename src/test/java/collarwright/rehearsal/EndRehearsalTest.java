@@ -2,6 +2,7 @@ package collarwright.rehearsal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import collarwright.finding.Finding;
 import collarwright.machining.Bed;
 import collarwright.machining.BedSettings;
 import collarwright.machining.EndJob;
@@ -10,7 +11,6 @@ import collarwright.machining.EndProgram;
 import collarwright.machining.EndSamples;
 import collarwright.machining.EndStops;
 import collarwright.machining.ProgramUnits;
-import collarwright.finding.Finding;
 import collarwright.testing.Seeds;
 import java.util.ArrayList;
 import java.util.List;
@@ -42,7 +42,12 @@ class EndRehearsalTest {
         for (int i = 0; i < draw.whole(1, 4); i++) {
             double twist = draw.coin() ? 0 : StrictMath.toRadians(draw.between(-89.9, 90));
             struts.add(new EndStops(
-                    "S" + "ABCD".charAt(i), draw.whole(1, 99), draw.between(120, 2400), draw.between(9, 50), draw.between(9, 50), twist));
+                    "S" + "ABCD".charAt(i),
+                    draw.whole(1, 99),
+                    draw.between(120, 2400),
+                    draw.between(9, 50),
+                    draw.between(9, 50),
+                    twist));
         }
         return EndJob.plan(used[0], struts);
     }
@@ -63,10 +68,13 @@ class EndRehearsalTest {
         for (double reach : new double[] {2000, 600}) {
             BedSettings settings = settings(false, reach);
             EndPlan plan = EndJob.plan(settings, List.of(EndSamples.twisted()));
-            EndPlan mirrored = with(plan, t -> t.contains("ANTICLOCKWISE")
-                    ? t.replace("ANTICLOCKWISE", "CLOCKWISE")
-                    : t.replace("CLOCKWISE", "ANTICLOCKWISE"));
-            assertThat(EndRehearsal.rehearse(plan, settings, List.of(EndSamples.twisted()))).isEmpty();
+            EndPlan mirrored = with(
+                    plan,
+                    t -> t.contains("ANTICLOCKWISE")
+                            ? t.replace("ANTICLOCKWISE", "CLOCKWISE")
+                            : t.replace("CLOCKWISE", "ANTICLOCKWISE"));
+            assertThat(EndRehearsal.rehearse(plan, settings, List.of(EndSamples.twisted())))
+                    .isEmpty();
             assertThat(EndRehearsal.rehearse(mirrored, settings, List.of(EndSamples.twisted())))
                     .extracting(Finding::expected)
                     .containsExactly("holes turned by 23.40°, clockwise looking from E1 to E2");
@@ -88,8 +96,7 @@ class EndRehearsalTest {
     }
 
     private static EndPlan with(EndPlan plan, UnaryOperator<String> change) {
-        return new EndPlan(
-                plan.programs().stream().map(p -> with(p, change)).toList(), plan.findings());
+        return new EndPlan(plan.programs().stream().map(p -> with(p, change)).toList(), plan.findings());
     }
 
     private static EndProgram with(EndProgram p, UnaryOperator<String> change) {
@@ -119,13 +126,17 @@ class EndRehearsalTest {
                 swap("no wait", "G4 P2.00\n", "", "a dwell after"),
                 swap("another speed", "S1592", "S1600", "1592 rpm as planned"),
                 swap("turned with the spindle on", "M5\nG4 P2.00\n(TURN", "(TURN", "the spindle off while"),
-                swap("a turn that nobody tells", "(TURN THE STRUT 23.4 DEG", "(TURN THE STRUT A BIT", "words that tell"),
+                swap(
+                        "a turn that nobody tells",
+                        "(TURN THE STRUT 23.4 DEG",
+                        "(TURN THE STRUT A BIT",
+                        "words that tell"),
                 swap("too fast", "F159.2", "F1592.0", "feed 159.200 mm"),
                 swap("no end", "M2\n", "", "M2 at the end"),
                 swap("a sideways cut", "G0 X1213.067", "G1 X1213.067 F100.0", "cuts along Z only"),
                 Arguments.of("G99", true, 0, g99, "only at Z"),
                 Arguments.of("no G80", true, 0, open, "G80 before"),
-                Arguments.of("into the bed", true, 0, deep, "the drill off the bed"),
+                Arguments.of("into the bed", true, 0, deep, "the cutter off the bed"),
                 Arguments.of("an air cut in the strut", false, 1, low, "an air cut at Z"));
     }
 
@@ -154,14 +165,16 @@ class EndRehearsalTest {
                 .filter(l -> l.startsWith("G1 Z-"))
                 .reduce((a, b) -> b)
                 .orElseThrow());
-        assertThat(expected(program, settings, lines, last, "G1 Z-20.300 F159.2")).contains("the full diameter through");
-        int first = lines.indexOf(lines.stream().filter(l -> l.startsWith("G1 Z")).findFirst().orElseThrow());
-        assertThat(expected(program, settings, lines, first, "G1 Z10.000 F159.2")).contains("pecks up to");
-        assertThat(expected(program, settings, lines, first + 1, "(left out)")).contains("the drill out of the hole");
+        assertThat(expected(program, settings, lines, last, "G1 Z-20.300 F159.2"))
+                .contains("the full diameter through");
+        int first = lines.indexOf(
+                lines.stream().filter(l -> l.startsWith("G1 Z")).findFirst().orElseThrow());
+        assertThat(expected(program, settings, lines, first, "G1 Z10.000 F159.2"))
+                .contains("pecks up to");
+        assertThat(expected(program, settings, lines, first + 1, "(left out)")).contains("the cutter out of the hole");
     }
 
-    private static String expected(
-            EndProgram program, BedSettings settings, List<String> lines, int at, String other) {
+    private static String expected(EndProgram program, BedSettings settings, List<String> lines, int at, String other) {
         List<String> changed = new ArrayList<>(lines);
         changed.set(at, other);
         return EndRehearsal.rehearse(with(program, t -> String.join("\n", changed) + "\n"), settings).stream()

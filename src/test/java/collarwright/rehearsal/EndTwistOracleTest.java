@@ -74,11 +74,10 @@ class EndTwistOracleTest {
         // The strut as drilled lies along +x; turn it about its length until its first hole is square to hub a.
         Vec3 drilledA = holes.get(0).direction();
         Vec3 drilledB = holes.get(1).direction();
-        double between = StrictMath.atan2(
-                new Vec3(1, 0, 0).dot(drilledA.cross(drilledB)), drilledA.dot(drilledB));
+        double between = StrictMath.atan2(new Vec3(1, 0, 0).dot(drilledA.cross(drilledB)), drilledA.dot(drilledB));
         Vec3 secondInDome = Wrap.turned(wantedA, along, between);
-        double off = StrictMath.toDegrees(StrictMath.asin(
-                StrictMath.min(1, secondInDome.cross(wantedB).norm())));
+        double off = StrictMath.toDegrees(
+                StrictMath.asin(StrictMath.min(1, secondInDome.cross(wantedB).norm())));
         assertThat(off).as(type + " member " + member).isLessThan(0.06);
     }
 }

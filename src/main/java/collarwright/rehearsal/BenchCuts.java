@@ -2,58 +2,57 @@ package collarwright.rehearsal;
 
 import collarwright.machining.Cut;
 import collarwright.machining.ProgramUnits;
-import collarwright.tooling.Cutter;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Holds each hole of a strut against the strut: through all of it, in pecks, with room below and chips cleared. */
-final class EndCuts {
+/** Holds each hole against work that lies still: through all of it, in pecks, with room below and chips cleared. */
+final class BenchCuts {
 
     /** Closest that a rapid may come to uncut material: a peck's 0.254 less rounding; our choice, no source. */
     private static final double LEAST_GAP = 0.2;
 
-    private final EndProof proof;
-    private final List<SeatedStrut> struts;
+    private final BenchProof proof;
     private final List<Fault> faults = new ArrayList<>();
 
-    private EndCuts(EndProof proof) {
+    private BenchCuts(BenchProof proof) {
         this.proof = proof;
-        this.struts = SeatedStrut.all(proof.settings().bar().stock());
     }
 
-    static List<Fault> check(EndProof proof) {
-        EndCuts rules = new EndCuts(proof);
+    static List<Fault> check(BenchProof proof) {
+        BenchCuts rules = new BenchCuts(proof);
         for (DrilledHole hole : proof.holes()) {
             rules.cuts(hole);
-            if (!proof.file().air()) {
+            if (!proof.air()) {
                 rules.through(hole);
             }
         }
-        if (proof.file().air()) {
+        if (proof.air()) {
             proof.strokes().forEach(rules::inTheAir);
         }
         return List.copyOf(rules.faults);
     }
 
     private double highest() {
-        return struts.stream().mapToDouble(SeatedStrut::crown).max().orElseThrow() + proof.file().lift();
+        return proof.levels().top() + proof.levels().lift();
     }
 
-    /** The full diameter is below the lowest point of every strut in every seat, the point stays off the bed. */
     private void through(DrilledHole hole) {
-        Cutter drill = proof.settings().drill();
-        double edge = hole.bottom() + drill.lead();
-        double lowest = struts.stream().mapToDouble(SeatedStrut::lowest).min().orElseThrow();
-        if (edge > lowest + 2 * proof.tolerance()) {
+        BenchProof.Levels levels = proof.levels();
+        double lead = proof.tool().dimples() ? 0 : proof.tool().cutter().lead();
+        double edge = hole.bottom() + lead;
+        if (edge > levels.through() + 2 * proof.tolerance()) {
             fault(
                     hole.line(),
-                    "the full diameter through the whole strut, Z " + proof.text(lowest),
+                    proof.tool().dimples()
+                            ? "a dimple in the work"
+                            : "the full diameter through the whole work, Z " + proof.text(levels.through()),
                     "its edge at Z " + proof.text(edge));
         }
-        double bed = -proof.settings().bar().stock().od().nominal() / 2
-                - proof.settings().bed().under();
-        if (hole.bottom() < bed - 2 * proof.tolerance()) {
-            fault(hole.line(), "the drill off the bed, Z " + proof.text(bed) + " or higher", "Z " + proof.text(hole.bottom()));
+        if (hole.bottom() < levels.floor() - 2 * proof.tolerance()) {
+            fault(
+                    hole.line(),
+                    "the cutter off the bed, Z " + proof.text(levels.floor()) + " or higher",
+                    "Z " + proof.text(hole.bottom()));
         }
     }
 
@@ -77,14 +76,14 @@ final class EndCuts {
     }
 
     private void bite(Event.Stroke cut, double bite) {
-        Cut planned = proof.file().task().cut();
-        if (bite > planned.peck() + 4 * proof.tolerance() + 1e-6) {
+        Cut planned = proof.tool().cut();
+        if (!proof.tool().dimples() && bite > planned.peck() + 4 * proof.tolerance() + 1e-6) {
             fault(cut.line(), "pecks up to " + proof.text(planned.peck()), proof.text(bite));
         }
         if (!(bite > 0)) {
             fault(cut.line(), "every cut goes deeper", proof.text(bite));
         }
-        double slack = proof.settings().cuts().units() == ProgramUnits.INCH ? 0.0051 * 25.4 : 0.051;
+        double slack = proof.units() == ProgramUnits.INCH ? 0.0051 * 25.4 : 0.051;
         if (StrictMath.abs(cut.drive().feedMmPerMin() - planned.feedMmPerMin()) > slack) {
             fault(
                     cut.line(),
@@ -93,7 +92,7 @@ final class EndCuts {
         }
     }
 
-    /** Chips come out: between two cuts the drill goes up out of the strut. */
+    /** Chips come out: between two cuts the cutter goes up out of the work. */
     private void retracts(DrilledHole hole, double crown) {
         List<Event.Stroke> strokes = hole.strokes();
         List<Event.Stroke> cuts = hole.cuts();
@@ -103,13 +102,14 @@ final class EndCuts {
             boolean out =
                     strokes.subList(after + 1, before).stream().anyMatch(s -> s.to().z() >= crown - proof.tolerance());
             if (!out) {
-                fault(cuts.get(i).line(), "the drill out of the hole between pecks", "none");
+                fault(cuts.get(i).line(), "the cutter out of the hole between pecks", "none");
             }
         }
     }
 
     private void inTheAir(Event.Stroke stroke) {
-        double least = highest() - proof.file().lift() + proof.machine().travel().clearGap();
+        double least =
+                proof.levels().top() + proof.machine().travel().clearGap();
         if (stroke.to().z() < least - proof.tolerance()) {
             fault(
                     stroke.line(),

@@ -4,18 +4,29 @@ import collarwright.machining.Machine;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Where the drill may go on a bed, and in which order; the stop is never met. */
-final class EndMotion {
+/** Where a cutter may go over work that lies still, and in which order; a stop is never met. */
+final class BenchMotion {
 
-    private final EndProof proof;
+    private final BenchProof proof;
+    private final Ways ways;
     private final List<Fault> faults = new ArrayList<>();
 
-    private EndMotion(EndProof proof) {
+    /**
+     * What differs between machines.
+     *
+     * @param order in which the axes move first
+     * @param onAxis whether Y stays at 0
+     * @param leastX where the cutter's side may come to below the clear height
+     */
+    record Ways(String order, boolean onAxis, double leastX) {}
+
+    private BenchMotion(BenchProof proof, Ways ways) {
         this.proof = proof;
+        this.ways = ways;
     }
 
-    static List<Fault> check(EndProof proof) {
-        EndMotion rules = new EndMotion(proof);
+    static List<Fault> check(BenchProof proof, Ways ways) {
+        BenchMotion rules = new BenchMotion(proof, ways);
         rules.firstMotions();
         for (Event.Stroke stroke : proof.strokes()) {
             rules.oneAxis(stroke);
@@ -28,17 +39,16 @@ final class EndMotion {
     }
 
     private void firstMotions() {
-        String wanted = proof.machine().withoutY() ? "ZX" : "ZYX";
         StringBuilder order = new StringBuilder();
         for (Event.Stroke s : proof.strokes()) {
             note(order, 'Z', s.from().z(), s.to().z());
-            note(order, 'Y', s.from().y(), s.to().y());
             note(order, 'X', s.from().x(), s.to().x());
+            note(order, 'Y', s.from().y(), s.to().y());
             note(order, 'A', s.from().a(), s.to().a());
         }
         int line = proof.strokes().isEmpty() ? 1 : proof.strokes().get(0).line();
-        if (!order.toString().equals(wanted)) {
-            fault(line, "first motions " + wanted + " in this order", order.isEmpty() ? "none" : order.toString());
+        if (!order.toString().equals(ways.order())) {
+            fault(line, "first motions " + ways.order() + " in this order", order.isEmpty() ? "none" : order.toString());
         }
         proof.strokes().stream()
                 .findFirst()
@@ -75,7 +85,7 @@ final class EndMotion {
                     "X and Y move only at Z " + proof.text(proof.clear()) + " or higher",
                     "Z " + proof.text(stroke.lowest()));
         }
-        if (stroke.to().y() != 0 && !Double.isNaN(stroke.to().y())) {
+        if (ways.onAxis() && stroke.to().y() != 0 && !Double.isNaN(stroke.to().y())) {
             fault(
                     stroke.line(),
                     "Y0 over the strut's axis",
@@ -88,6 +98,10 @@ final class EndMotion {
         double slack = proof.tolerance();
         double x = stroke.to().x();
         double z = stroke.to().z();
+        double y = stroke.to().y();
+        if (travel.across().filter(r -> !Double.isNaN(y) && !r.holds(y, slack)).isPresent()) {
+            fault(stroke.line(), "Y within the travel of the machine", "Y " + proof.text(y));
+        }
         if (x < travel.minX() - slack || x > travel.maxX() + slack) {
             fault(
                     stroke.line(),
@@ -108,10 +122,9 @@ final class EndMotion {
         }
     }
 
-    /** The side of the drill keeps its distance from the stop whenever it is below the clear height. */
+    /** The side of the cutter keeps its distance from the stop whenever it is below the clear height. */
     private void offTheStop(Event.Stroke stroke) {
-        double radius = proof.settings().drill().asDrilled().max() / 2;
-        double least = proof.settings().bed().stopClear() + radius;
+        double least = ways.leastX() + proof.tool().cutter().asDrilled().max() / 2;
         if (stroke.to().x() < least - proof.tolerance() && !proof.atClear(stroke.lowest())) {
             fault(
                     stroke.line(),
