@@ -151,7 +151,8 @@ final class SettingsReader {
         Optional<CuttingData> cutting = material.flatMap(m -> cutting(m, profiles));
         Optional<StrutMachineReader.Found> bed = new StrutMachineReader(profiles).read(table, materials);
         return machine.isPresent() && units.isPresent() && cutting.isPresent() && bed.isPresent()
-                ? Optional.of(new Shop(machine.get(), units.get(), cutting.get(), bed.get().bed()))
+                ? Optional.of(new Shop(
+                        machine.get(), units.get(), cutting.get(), bed.get().bed()))
                 : Optional.empty();
     }
 

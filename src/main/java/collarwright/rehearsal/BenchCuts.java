@@ -108,8 +108,7 @@ final class BenchCuts {
     }
 
     private void inTheAir(Event.Stroke stroke) {
-        double least =
-                proof.levels().top() + proof.machine().travel().clearGap();
+        double least = proof.levels().top() + proof.machine().travel().clearGap();
         if (stroke.to().z() < least - proof.tolerance()) {
             fault(
                     stroke.line(),

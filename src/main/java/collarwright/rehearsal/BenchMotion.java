@@ -48,7 +48,10 @@ final class BenchMotion {
         }
         int line = proof.strokes().isEmpty() ? 1 : proof.strokes().get(0).line();
         if (!order.toString().equals(ways.order())) {
-            fault(line, "first motions " + ways.order() + " in this order", order.isEmpty() ? "none" : order.toString());
+            fault(
+                    line,
+                    "first motions " + ways.order() + " in this order",
+                    order.isEmpty() ? "none" : order.toString());
         }
         proof.strokes().stream()
                 .findFirst()

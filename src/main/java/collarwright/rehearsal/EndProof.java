@@ -23,8 +23,8 @@ record EndProof(EndProgram file, BenchProof bench, Map<Integer, String> notes) {
         List<SeatedStrut> struts = SeatedStrut.all(settings.bar().stock());
         double top = struts.stream().mapToDouble(SeatedStrut::crown).max().orElseThrow();
         double low = struts.stream().mapToDouble(SeatedStrut::lowest).min().orElseThrow();
-        double floor = -settings.bar().stock().od().nominal() / 2
-                - settings.bed().under();
+        double floor =
+                -settings.bar().stock().od().nominal() / 2 - settings.bed().under();
         double clear = top
                 + settings.bed().clampHeight()
                 + settings.machine().travel().clearGap()
