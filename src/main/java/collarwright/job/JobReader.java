@@ -103,7 +103,8 @@ public final class JobReader {
         SettingsReader.Materials materials = new SettingsReader.Materials(
                 material,
                 strutMaterial,
-                strut.isEmpty() || strut.get().tieHole().isPresent());
+                strut.isEmpty() || strut.get().tieHole().isPresent(),
+                root.table("strip"));
         Optional<Shop> shop = SettingsReader.shop(root.table("shop"), profiles, materials, reader.bareUnit());
         Optional<SheetSettings> sheet = SheetReader.read(root.table("sheet"));
         reader.finish();

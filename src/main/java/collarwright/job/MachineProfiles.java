@@ -12,7 +12,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** Reads machines from profile files. A press needs its spindle only; a rotary machine needs everything but a bed. */
+/**
+ * Reads machines from profile files. A press needs its spindle only; a rotary machine needs everything but a bed. A bed and a flat
+ * machine have no chuck, so no rotary axis.
+ */
 final class MachineProfiles {
 
     private final TableView table;
@@ -34,8 +37,9 @@ final class MachineProfiles {
         kinds.put("press", Machine.Kind.PRESS);
         kinds.put("rotary", Machine.Kind.ROTARY);
         kinds.put("bed", Machine.Kind.BED);
+        kinds.put("flat", Machine.Kind.FLAT);
         Optional<Machine.Kind> kind = entry.table()
-                .need("kind", "press, rotary or bed", "kind = \"press\"")
+                .need("kind", "press, rotary, bed or flat", "kind = \"press\"")
                 .word(kinds);
         Machine.Spindle spindle = reader.spindle();
         if (kind.isEmpty()) {
@@ -43,12 +47,12 @@ final class MachineProfiles {
         }
         boolean rotary = kind.get() == Machine.Kind.ROTARY;
         boolean programmed = kind.get() != Machine.Kind.PRESS;
-        Machine.Travel travel = programmed ? reader.travel(!rotary) : new Machine.Travel(0, 0, 0, 0, 0, 0, 0, 0);
+        Machine.Travel travel = programmed ? reader.travel(kind.get()) : new Machine.Travel(0, 0, 0, 0, 0, 0, 0, 0);
         Machine.Post post = programmed
                 ? reader.post(rotary, rotary || travel.across().isPresent())
                 : new Machine.Post(false, Set.of(), 3, 3, 70, "M2", "ngc");
         Machine.Rotary chuck = rotary ? reader.rotary() : new Machine.Rotary(true, true, 0, 0, 0, 0, 0, 0, 0, 0, 0);
-        Optional<Bed> bed = kind.get() == Machine.Kind.BED ? Optional.of(reader.bed()) : Optional.empty();
+        Optional<Bed> bed = reader.bed(kind.get());
         return reader.faulty
                 ? Optional.empty()
                 : Optional.of(new Machine(
@@ -103,7 +107,7 @@ final class MachineProfiles {
         return new Machine.Layout(step, percent, crlf, milliseconds);
     }
 
-    private Machine.Travel travel(boolean readsY) {
+    private Machine.Travel travel(Machine.Kind kind) {
         Part part = new Part("travel", "how far and how fast the machine moves");
         double[] x = part.span("x");
         double[] z = part.span("z");
@@ -111,10 +115,25 @@ final class MachineProfiles {
         double feed = part.number("max-feed-mm-per-min", "highest feed, mm a minute", 1, 1e6);
         double acceleration = part.number("acceleration-mm-per-s2", "acceleration, mm/s²", 1, 1e6);
         double gap = part.length("clear-gap", "room above everything when the pipe turns", Length.Zero.REFUSED);
-        Optional<Machine.Reach> across = readsY && part.has("y")
+        Optional<Machine.Reach> across = kind == Machine.Kind.FLAT || (kind == Machine.Kind.BED && part.has("y"))
                 ? Optional.of(part.span("y")).filter(y -> y[0] < y[1]).map(y -> new Machine.Reach(y[0], y[1]))
                 : Optional.empty();
         return new Machine.Travel(x[0], x[1], z[0], z[1], rapid, feed, acceleration, gap, across);
+    }
+
+    private Optional<Bed> bed(Machine.Kind kind) {
+        return switch (kind) {
+            case BED -> Optional.of(bed());
+            case FLAT -> Optional.of(flatTable());
+            default -> Optional.empty();
+        };
+    }
+
+    private Bed flatTable() {
+        Part part = new Part("table", "the flat table");
+        double height = part.length("clamp-height", "how far clamps stand out above a sheet", Length.Zero.ALLOWED);
+        double board = part.length("board", "how deep the board below a sheet may be cut", Length.Zero.ALLOWED);
+        return new Bed(height, 0, board);
     }
 
     private Bed bed() {

@@ -16,7 +16,7 @@ import java.util.stream.Collectors;
 final class Revisions {
 
     /** Choices that came later; a job that does not make them keeps the revision it had before they were there. */
-    private static final Set<String> LATER = Set.of("mostCutters", "bins", "across", "bed", "strutBed");
+    private static final Set<String> LATER = Set.of("mostCutters", "bins", "across", "bed", "strutBed", "strip");
 
     private Revisions() {}
 

@@ -150,9 +150,15 @@ final class SettingsReader {
         }
         Optional<CuttingData> cutting = material.flatMap(m -> cutting(m, profiles));
         Optional<StrutMachineReader.Found> bed = new StrutMachineReader(profiles).read(table, materials);
-        return machine.isPresent() && units.isPresent() && cutting.isPresent() && bed.isPresent()
+        Optional<StripReader.Found> strip =
+                StripReader.read(materials.strip(), profiles, material.map(Placed::material), machine);
+        return machine.isPresent() && units.isPresent() && cutting.isPresent() && bed.isPresent() && strip.isPresent()
                 ? Optional.of(new Shop(
-                        machine.get(), units.get(), cutting.get(), bed.get().bed()))
+                        machine.get(),
+                        units.get(),
+                        cutting.get(),
+                        bed.get().bed(),
+                        strip.get().strip()))
                 : Optional.empty();
     }
 
@@ -162,17 +168,25 @@ final class SettingsReader {
      * @param collar the collar's material; empty if it could not be read
      * @param strut the struts' material; empty if it could not be read
      * @param tied whether struts have tie holes, as far as it could be read
+     * @param strip {@code [strip]}; empty if collars are cut from pipe
      */
-    record Materials(Optional<Placed> collar, Optional<Placed> strut, boolean tied) {}
+    record Materials(
+            Optional<Placed> collar, Optional<Placed> strut, boolean tied, Optional<TableView> strip) {}
 
     private static Optional<Machine> collarMachine(KeyView key, Profiles profiles) {
         Optional<Machine> machine = machine(key, profiles);
-        if (machine.filter(m -> m.kind() == Machine.Kind.BED).isPresent()) {
+        if (machine.filter(m -> m.kind() != Machine.Kind.PRESS && m.kind() != Machine.Kind.ROTARY)
+                .isPresent()) {
             key.stop(
                     Code.JOB_CONFLICT,
                     "a machine that drills collars",
-                    Quoted.text(machine.get().name()) + ", a bed for the ends of struts",
-                    "write it as strut-machine, and name a press or a rotary machine here");
+                    Quoted.text(machine.get().name())
+                            + (machine.get().kind() == Machine.Kind.BED
+                                    ? ", a bed for the ends of struts"
+                                    : ", a flat machine for strips"),
+                    machine.get().kind() == Machine.Kind.BED
+                            ? "write it as strut-machine, and name a press or a rotary machine here"
+                            : "write it as machine under [strip], and name a press here");
             return Optional.empty();
         }
         return machine;

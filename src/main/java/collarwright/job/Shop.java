@@ -12,18 +12,24 @@ import java.util.Optional;
  * @param programUnits millimetres or inches in programs
  * @param cutting speeds and feeds for the collar's material
  * @param strutBed the bed that drills the ends of struts; empty for a press
+ * @param strip how collars are made from flat strip; empty for collars from pipe
  */
-public record Shop(Machine machine, ProgramUnits programUnits, CuttingData cutting, Optional<StrutBed> strutBed) {
+public record Shop(
+        Machine machine,
+        ProgramUnits programUnits,
+        CuttingData cutting,
+        Optional<StrutBed> strutBed,
+        Optional<StripSettings> strip) {
 
     /**
-     * A shop that drills the ends of struts on a press.
+     * A shop that drills the ends of struts on a press, and collars from pipe.
      *
      * @param machine the machine that drills collars
      * @param programUnits millimetres or inches in programs
      * @param cutting speeds and feeds for the collar's material
      */
     public Shop(Machine machine, ProgramUnits programUnits, CuttingData cutting) {
-        this(machine, programUnits, cutting, Optional.empty());
+        this(machine, programUnits, cutting, Optional.empty(), Optional.empty());
     }
 
     /**

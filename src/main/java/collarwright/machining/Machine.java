@@ -15,7 +15,7 @@ import java.util.Set;
  * @param spindle its spindle
  * @param rotary its rotary axis and the chuck on it
  * @param source where the figures come from
- * @param bed stop and seat of a bed for struts; empty for any other machine
+ * @param bed stop and seat of a bed for struts, or the table of a flat machine; empty for any other machine
  */
 public record Machine(
         String name,
@@ -42,15 +42,16 @@ public record Machine(
             checkTravel(travel);
             checkRotary(rotary);
         }
-        if (kind == Kind.BED) {
+        if (kind == Kind.BED || kind == Kind.FLAT) {
             checkPost(post);
             checkTravel(travel);
             require(bed.isPresent(), "a bed has a stop and a seat");
+            require(kind == Kind.BED || travel.across().isPresent(), "a flat machine moves along Y");
         }
     }
 
     /**
-     * A machine that is no bed for struts.
+     * A machine that is no bed and has no flat table.
      *
      * @param name the profile's name
      * @param title for people

@@ -78,7 +78,7 @@ final class ProgramPost {
     private void cycle(Move.Cycle cycle) {
         cycleActive = true;
         String x = "X" + grid.length(cycle.x());
-        String y = "Y" + grid.length(0);
+        String y = "Y" + grid.length(cycle.y());
         String z = "Z" + grid.length(cycle.bottom());
         String r = "R" + grid.length(cycle.retract());
         String f = "F" + grid.feed(cycle.feedMmPerMin());

@@ -56,6 +56,9 @@ public final class PackContents {
         plan.book().patterns().forEach(this::templates);
         put(PackTables.HOLES, "all holes of all patterns as a table", PackTables.holes(plan));
         production.rotary().programs().forEach(this::program);
+        if (!production.strips().strips().isEmpty()) {
+            new StripFiles(plan, production.strips()).print(this::put);
+        }
         put(PackTables.CUT_LIST, "what to cut and where to drill its ends, longest first", PackTables.cutList(plan));
         StopTable.of(plan).ifPresent(table -> put(StopTable.FILE, StopTable.PURPOSE, table));
         production.ends().programs().forEach(this::endProgram);
@@ -93,7 +96,7 @@ public final class PackContents {
     }
 
     private Paperwork paperwork() {
-        return new Paperwork(plan, production.rotary().setups(), production.ends(), List.copyOf(purposes));
+        return new Paperwork(plan, production.rotary().setups(), production.ends(), production.strips(), List.copyOf(purposes));
     }
 
     private void templates(Pattern pattern) {
@@ -139,6 +142,11 @@ public final class PackContents {
         List<ProgramEntry> entries = new ArrayList<>(
                 production.rotary().programs().stream().map(this::entry).toList());
         production.ends().programs().forEach(p -> entries.add(entry(p)));
+        production
+                .strips()
+                .programs()
+                .programs()
+                .forEach(p -> entries.add(StripFiles.entry(p, plan.job().shop())));
         return List.copyOf(entries);
     }
 

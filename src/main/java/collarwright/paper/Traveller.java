@@ -72,6 +72,9 @@ public final class Traveller {
             pattern(pattern);
         }
         work.setups().forEach(setup -> new SetupPages(flow, figures).print(setup));
+        if (!work.strips().strips().isEmpty()) {
+            job.shop().strip().ifPresent(s -> new StripPages(flow, figures).print(work.strips(), s));
+        }
         struts();
         if (!work.ends().programs().isEmpty()) {
             Production.bed(job).ifPresent(bed -> new EndPages(flow, figures).print(work.ends(), bed));

@@ -31,9 +31,10 @@ import java.util.Optional;
  * @param plan the plan
  * @param rotary the programs; none for a press or where the plan is stopped
  * @param ends the programs for the ends of struts; none for a press or where the plan is stopped
+ * @param strips collars from flat strip; none where they are cut from pipe
  * @param findings of all of them, stops first
  */
-public record Production(Plan plan, RotaryPlan rotary, EndPlan ends, List<Finding> findings) {
+public record Production(Plan plan, RotaryPlan rotary, EndPlan ends, StripWork strips, List<Finding> findings) {
 
     /** Keeps the findings. */
     public Production {
@@ -56,8 +57,10 @@ public record Production(Plan plan, RotaryPlan rotary, EndPlan ends, List<Findin
         rotary.findings().stream().filter(f -> !findings.contains(f)).forEach(findings::add);
         findings.addAll(Rehearsal.rehearse(rotary, settings, rotary.programs().isEmpty() ? List.of() : runs));
         EndPlan ends = ends(plan, findings);
+        StripWork strips = StripWork.of(plan);
+        strips.findings().stream().filter(f -> !findings.contains(f)).forEach(findings::add);
         findings.sort(Comparator.comparing(Finding::level));
-        return new Production(plan, rotary, ends, findings);
+        return new Production(plan, rotary, ends, strips, findings);
     }
 
     private static EndPlan ends(Plan plan, List<Finding> findings) {
@@ -142,7 +145,7 @@ public record Production(Plan plan, RotaryPlan rotary, EndPlan ends, List<Findin
      * @return a production that differs in nothing else
      */
     public Production with(List<Finding> all) {
-        return new Production(plan.with(all), rotary, ends, all);
+        return new Production(plan.with(all), rotary, ends, strips, all);
     }
 
     /**
