@@ -29,11 +29,7 @@ final class Drawing {
 
     List<Layer> layers() {
         List<Layer> layers = new ArrayList<>();
-        shapes.forEach((role, list) -> {
-            if (role != Role.LEAD_IN || !list.isEmpty()) {
-                layers.add(new Layer(role, list));
-            }
-        });
+        shapes.forEach((role, list) -> layers.add(new Layer(role, list)));
         return List.copyOf(layers);
     }
 }

@@ -11,7 +11,7 @@ import java.util.List;
  * @param size the whole sheet, from the origin
  * @param body the part that is the drawing itself; what lies outside it (bars, notes, table) is repeated by page
  *     printers in their own way
- * @param layers one of each role, in the order of {@link Role}; that of lead-ins may be left out
+ * @param layers one of each role, in the order of {@link Role}; that of lead-ins is left out where it is empty
  */
 public record Sheet(String name, Heading heading, Box size, Box body, List<Layer> layers) {
     /** Least distance of any line from the edge of a sheet. */
@@ -21,7 +21,10 @@ public record Sheet(String name, Heading heading, Box size, Box body, List<Layer
 
     /** Checks the name, the frame and the layers. */
     public Sheet {
-        layers = List.copyOf(layers);
+        layers = layers.stream()
+                .filter(layer ->
+                        layer.role() != Role.LEAD_IN || !layer.shapes().isEmpty())
+                .toList();
         if (!name.matches("[A-Za-z0-9][A-Za-z0-9.-]*")) {
             throw new IllegalArgumentException("a sheet needs a plain name, not " + name);
         }

@@ -55,12 +55,12 @@ final class StripReader {
     }
 
     private Optional<StripSettings> read(Optional<Material> material, Optional<Machine> collars) {
-        Map<String, StripSettings.Process> processes = new LinkedHashMap<>();
-        for (StripSettings.Process process : StripSettings.Process.values()) {
+        Map<String, StripSettings.Means> processes = new LinkedHashMap<>();
+        for (StripSettings.Means process : StripSettings.Means.values()) {
             processes.put(process.word(), process);
         }
-        Given<StripSettings.Process> process =
-                new Given<>(table.key("cut"), k -> k.word(processes), StripSettings.Process.ROUTER);
+        Given<StripSettings.Means> process =
+                new Given<>(table.key("cut"), k -> k.word(processes), StripSettings.Means.ROUTER);
         Given<Double> kerf = new Given<>(table.key("kerf"), k -> upTo(k, MOST_KERF), 0.0);
         Given<Double> leadIn = new Given<>(table.key("lead-in"), k -> upTo(k, MOST_LEAD_IN), 0.0);
         Optional<StripJoint> joint = joint();
@@ -86,7 +86,7 @@ final class StripReader {
                 new StripSettings(joint.get(), process.value(), kerf.value(), leadIn.value(), machine));
     }
 
-    private boolean burnt(StripSettings.Process process, Optional<Material> material) {
+    private boolean burnt(StripSettings.Means process, Optional<Material> material) {
         boolean refused =
                 process.burns() && material.filter(Material::chlorinated).isPresent();
         if (refused) {

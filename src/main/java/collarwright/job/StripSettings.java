@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param machine a flat machine that drills the strips; empty for cut files only
  */
 public record StripSettings(
-        StripJoint joint, Process process, double kerf, double leadIn, Optional<Machine> machine) {
+        StripJoint joint, Means process, double kerf, double leadIn, Optional<Machine> machine) {
     /** Checks the lengths and the machine. */
     public StripSettings {
         if (!(kerf >= 0 && leadIn >= 0 && Double.isFinite(kerf + leadIn))) {
@@ -26,7 +26,7 @@ public record StripSettings(
     }
 
     /** What cuts strips out. */
-    public enum Process {
+    public enum Means {
         /** A cutter that turns. */
         ROUTER("router", false),
         /** A laser. */
@@ -37,7 +37,7 @@ public record StripSettings(
         private final String word;
         private final boolean burns;
 
-        Process(String word, boolean burns) {
+        Means(String word, boolean burns) {
             this.word = word;
             this.burns = burns;
         }
