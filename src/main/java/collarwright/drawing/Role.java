@@ -9,7 +9,9 @@ public enum Role {
     /** Drawn, scribed or engraved on the part: numbers, the 0° line, TOP. */
     MARK("MARK", false),
     /** For the reader of the sheet only: scale bars, tables, notes. */
-    NOTE("NOTE", false);
+    NOTE("NOTE", false),
+    /** Cut, from where a cutter pierces to the line that it cuts; only on sheets that ask for it. */
+    LEAD_IN("LEAD-IN", true);
 
     private final String layer;
     private final boolean cut;
@@ -31,7 +33,7 @@ public enum Role {
     /**
      * Tells whether the line is cut through.
      *
-     * @return true for the two cut roles
+     * @return true for the cut roles
      */
     public boolean isCut() {
         return cut;

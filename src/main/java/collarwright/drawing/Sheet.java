@@ -11,22 +11,28 @@ import java.util.List;
  * @param size the whole sheet, from the origin
  * @param body the part that is the drawing itself; what lies outside it (bars, notes, table) is repeated by page
  *     printers in their own way
- * @param layers one of each role, in the order of {@link Role}
+ * @param layers one of each role, in the order of {@link Role}; that of lead-ins is left out where it is empty
  */
 public record Sheet(String name, Heading heading, Box size, Box body, List<Layer> layers) {
     /** Least distance of any line from the edge of a sheet. */
     public static final double MARGIN = 5;
 
+    private static final List<Role> USUAL = List.of(Role.CUT_INSIDE, Role.CUT_OUTSIDE, Role.MARK, Role.NOTE);
+
     /** Checks the name, the frame and the layers. */
     public Sheet {
-        layers = List.copyOf(layers);
+        layers = layers.stream()
+                .filter(layer ->
+                        layer.role() != Role.LEAD_IN || !layer.shapes().isEmpty())
+                .toList();
         if (!name.matches("[A-Za-z0-9][A-Za-z0-9.-]*")) {
             throw new IllegalArgumentException("a sheet needs a plain name, not " + name);
         }
         if (size.left() != 0 || size.bottom() != 0 || !size.holds(body)) {
             throw new IllegalArgumentException(name + ": a sheet starts at the origin and holds its body");
         }
-        if (!layers.stream().map(Layer::role).toList().equals(List.of(Role.values()))) {
+        List<Role> roles = layers.stream().map(Layer::role).toList();
+        if (!roles.equals(List.of(Role.values())) && !roles.equals(USUAL)) {
             throw new IllegalArgumentException(name + ": a sheet has one layer of each role");
         }
     }

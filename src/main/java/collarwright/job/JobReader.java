@@ -98,7 +98,14 @@ public final class JobReader {
                 drillingTable.flatMap(table -> new DrillingReader(table, profiles).read(band, shared));
         Optional<SettingsReader.Placed> material = hubTable.flatMap(table -> hub.map(
                 h -> new SettingsReader.Placed(table.key("collar"), h.collar().material())));
-        Optional<Shop> shop = SettingsReader.shop(root.table("shop"), profiles, material, reader.bareUnit());
+        Optional<SettingsReader.Placed> strutMaterial = strutTable.flatMap(table -> strut.map(
+                s -> new SettingsReader.Placed(table.key("stock"), s.stock().material())));
+        SettingsReader.Materials materials = new SettingsReader.Materials(
+                material,
+                strutMaterial,
+                strut.isEmpty() || strut.get().tieHole().isPresent(),
+                root.table("strip"));
+        Optional<Shop> shop = SettingsReader.shop(root.table("shop"), profiles, materials, reader.bareUnit());
         Optional<SheetSettings> sheet = SheetReader.read(root.table("sheet"));
         reader.finish();
         boolean complete = title.isPresent()

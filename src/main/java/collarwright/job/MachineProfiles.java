@@ -1,13 +1,15 @@
 package collarwright.job;
 
+import collarwright.machining.Bed;
 import collarwright.machining.Machine;
+import collarwright.machining.RotaryForm;
 import collarwright.units.Length;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** Reads machines from profile files. A press needs its spindle only; a rotary machine needs everything. */
+/** Reads machines from profile files. A press needs its spindle only; all others need what their kind has. */
 final class MachineProfiles {
 
     private MachineProfiles() {}
@@ -23,8 +25,10 @@ final class MachineProfiles {
         Map<String, Machine.Kind> kinds = new LinkedHashMap<>();
         kinds.put("press", Machine.Kind.PRESS);
         kinds.put("rotary", Machine.Kind.ROTARY);
-        Optional<Machine.Kind> kind =
-                table.need("kind", "press or rotary", "kind = \"press\"").word(kinds);
+        kinds.put("bed", Machine.Kind.BED);
+        kinds.put("flat", Machine.Kind.FLAT);
+        Optional<Machine.Kind> kind = table.need("kind", "press, rotary, bed or flat", "kind = \"press\"")
+                .word(kinds);
         MachinePart spindlePart = new MachinePart(table, "spindle", "the spindle's speeds");
         Machine.Spindle spindle = spindle(spindlePart);
         if (kind.isEmpty()) {
@@ -33,11 +37,18 @@ final class MachineProfiles {
         if (kind.get() == Machine.Kind.PRESS) {
             return spindlePart.faulty() ? Optional.empty() : Optional.of(press(entry, spindle));
         }
+        return kind.get() == Machine.Kind.ROTARY
+                ? rotary(entry, spindle, spindlePart.faulty())
+                : lying(entry, kind.get(), spindle, spindlePart.faulty());
+    }
+
+    private static Optional<Machine> rotary(ProfileFile.Entry entry, Machine.Spindle spindle, boolean spindleFaulty) {
+        TableView table = entry.table();
         MachinePart postPart = new MachinePart(table, "post", "how programs are written");
         MachinePart travelPart = new MachinePart(table, "travel", "how far and how fast the machine moves");
         MachinePart rotaryPart = new MachinePart(table, "rotary", "the rotary axis and its chuck");
         Machine.Rotary rotary = RotaryProfile.read(rotaryPart);
-        Machine.Post post = new PostProfile(postPart, spindle, rotary.form()).read();
+        Machine.Post post = new PostProfile(postPart, spindle, rotary.form()).read(true, true);
         Machine.Travel travel = travel(travelPart);
         if (rotary.form().byY() && travel.across().isPresent()) {
             travelPart.conflict(
@@ -46,11 +57,63 @@ final class MachineProfiles {
                     "rotary.form = " + RotaryProfile.name(rotary.form()),
                     "take travel.y out, or let an A word turn the pipe");
         }
-        boolean faulty = spindlePart.faulty() || postPart.faulty() || travelPart.faulty() || rotaryPart.faulty();
+        boolean faulty = spindleFaulty || postPart.faulty() || travelPart.faulty() || rotaryPart.faulty();
         return faulty
                 ? Optional.empty()
                 : Optional.of(new Machine(
-                        entry.name(), entry.title(), kind.get(), post, travel, spindle, rotary, entry.source()));
+                        entry.name(),
+                        entry.title(),
+                        Machine.Kind.ROTARY,
+                        post,
+                        travel,
+                        spindle,
+                        rotary,
+                        entry.source()));
+    }
+
+    /** A bed or a flat machine: the work lies still. */
+    private static Optional<Machine> lying(
+            ProfileFile.Entry entry, Machine.Kind kind, Machine.Spindle spindle, boolean spindleFaulty) {
+        TableView table = entry.table();
+        boolean flat = kind == Machine.Kind.FLAT;
+        MachinePart postPart = new MachinePart(table, "post", "how programs are written");
+        MachinePart travelPart = new MachinePart(table, "travel", "how far and how fast the machine moves");
+        MachinePart bedPart = flat
+                ? new MachinePart(table, "table", "the flat table")
+                : new MachinePart(table, "bed", "the stop and the seat of the struts");
+        Machine.Travel travel = travel(travelPart);
+        if (flat && !travelPart.has("y")) {
+            travelPart.span("y"); // asks for it
+        }
+        boolean across = travel.across().isPresent();
+        Machine.Post post = new PostProfile(postPart, spindle, RotaryForm.plain()).read(false, across);
+        Bed bed = flat ? flatTable(bedPart) : bed(bedPart);
+        boolean faulty = spindleFaulty || postPart.faulty() || travelPart.faulty() || bedPart.faulty();
+        return faulty
+                ? Optional.empty()
+                : Optional.of(new Machine(
+                        entry.name(),
+                        entry.title(),
+                        kind,
+                        post,
+                        travel,
+                        spindle,
+                        new Machine.Rotary(true, true, 0, 0, 0, 0, 0, 0, 0, 0, 0),
+                        entry.source(),
+                        Optional.of(bed)));
+    }
+
+    private static Bed flatTable(MachinePart part) {
+        double height = part.length("clamp-height", "how far clamps stand out above a sheet", Length.Zero.ALLOWED);
+        double board = part.length("board", "how deep the board below a sheet may be cut", Length.Zero.ALLOWED);
+        return new Bed(height, 0, board);
+    }
+
+    private static Bed bed(MachinePart part) {
+        double height = part.length("clamp-height", "how far clamps stand out above a strut", Length.Zero.ALLOWED);
+        double clear = part.length("stop-clear", "from the drill's side to the stop", Length.Zero.ALLOWED);
+        double under = part.length("under", "room below a strut for the drill", Length.Zero.ALLOWED);
+        return new Bed(height, clear, under);
     }
 
     private static Machine press(ProfileFile.Entry entry, Machine.Spindle spindle) {

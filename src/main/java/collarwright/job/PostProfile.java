@@ -23,10 +23,16 @@ final class PostProfile {
         this.form = form;
     }
 
-    Machine.Post read() {
+    /**
+     * Reads the table.
+     *
+     * @param turning whether an axis turns the work
+     * @param across whether there is a Y word
+     */
+    Machine.Post read(boolean turning, boolean across) {
         boolean cycles = part.flag("cycles", "whether G81, G82, G83 and G73 may be used");
         int lengthDecimals = (int) part.whole("length-decimals", "decimals of millimetres", 3, 6);
-        int angleDecimals = (int) part.whole("angle-decimals", "decimals of degrees", 3, 6);
+        int angleDecimals = turning ? (int) part.whole("angle-decimals", "decimals of degrees", 3, 6) : 3;
         int lineLength = (int) part.whole("line-length", "most characters on a line", 40, 255);
         String end = part.word("end-word", "the last word", List.of("M2", "M30"));
         String extension = part.text("extension", "the file name's ending", "[A-Za-z0-9]{1,8}", "ngc");
@@ -36,6 +42,12 @@ final class PostProfile {
             words.addAll(List.of("G73", "G80", "G81", "G82", "G83", "G98", "R", "Q"));
         }
         words.add(end);
+        if (!turning) {
+            words.remove("A");
+        }
+        if (!across) {
+            words.remove("Y");
+        }
         Optional<Set<String>> own = part.words("words");
         own.ifPresent(o -> against(o, cycles, layout.habits()));
         return new Machine.Post(

@@ -10,6 +10,7 @@ import collarwright.tooling.SharingLimits;
 import collarwright.units.Angles;
 import collarwright.units.Length;
 import collarwright.units.LengthUnit;
+import collarwright.units.Quoted;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -128,19 +129,19 @@ final class SettingsReader {
      *
      * @param table {@code [shop]}; empty if it is not there
      * @param profiles know machines and cutting data
-     * @param material the collar's material; empty if it could not be read
+     * @param materials what collars and struts are made of
      * @param bare the job's own unit, for programs too where the job does not say
      * @return the shop, or empty after findings
      */
-    static Optional<Shop> shop(
-            Optional<TableView> table, Profiles profiles, Optional<Placed> material, LengthUnit bare) {
+    static Optional<Shop> shop(Optional<TableView> table, Profiles profiles, Materials materials, LengthUnit bare) {
+        Optional<Placed> material = materials.collar();
         Optional<Machine> machine = Optional.empty();
         ProgramUnits usual = bare.imperial() ? ProgramUnits.INCH : ProgramUnits.MM;
         Optional<ProgramUnits> units = Optional.of(usual);
         Optional<Shop.Batch> batch = Optional.of(Shop.Batch.USUAL);
         if (table.isPresent()) {
             KeyView machineKey = table.get().key("machine");
-            machine = machineKey.present() ? machine(machineKey, profiles) : profiles.machine("press");
+            machine = machineKey.present() ? collarMachine(machineKey, profiles) : profiles.machine("press");
             Map<String, ProgramUnits> words = new LinkedHashMap<>();
             words.put("mm", ProgramUnits.MM);
             words.put("in", ProgramUnits.INCH);
@@ -155,8 +156,19 @@ final class SettingsReader {
         }
         Optional<CuttingData> cutting = material.flatMap(m -> cutting(m, profiles));
         Optional<ShopTimes> times = TimesReader.read(table);
-        return machine.isPresent() && units.isPresent() && cutting.isPresent() && batch.isPresent() && times.isPresent()
-                ? Optional.of(new Shop(machine.get(), units.get(), cutting.get(), batch.get(), times.get()))
+        Optional<StrutMachineReader.Found> bed = new StrutMachineReader(profiles).read(table, materials);
+        Optional<StripReader.Found> strip =
+                StripReader.read(materials.strip(), profiles, material.map(Placed::material), machine);
+        boolean settings = batch.isPresent() && times.isPresent() && bed.isPresent() && strip.isPresent();
+        return machine.isPresent() && units.isPresent() && cutting.isPresent() && settings
+                ? Optional.of(new Shop(
+                        machine.get(),
+                        units.get(),
+                        cutting.get(),
+                        batch.get(),
+                        times.get(),
+                        bed.get().bed(),
+                        strip.get().strip()))
                 : Optional.empty();
     }
 
@@ -174,6 +186,36 @@ final class SettingsReader {
     }
 
     /**
+     * What collars and struts are made of.
+     *
+     * @param collar the collar's material; empty if it could not be read
+     * @param strut the struts' material; empty if it could not be read
+     * @param tied whether struts have tie holes, as far as it could be read
+     * @param strip {@code [strip]}; empty if collars are cut from pipe
+     */
+    record Materials(
+            Optional<Placed> collar, Optional<Placed> strut, boolean tied, Optional<TableView> strip) {}
+
+    private static Optional<Machine> collarMachine(KeyView key, Profiles profiles) {
+        Optional<Machine> machine = machine(key, profiles);
+        if (machine.filter(m -> m.kind() != Machine.Kind.PRESS && m.kind() != Machine.Kind.ROTARY)
+                .isPresent()) {
+            key.stop(
+                    Code.JOB_CONFLICT,
+                    "a machine that drills collars",
+                    Quoted.text(machine.get().name())
+                            + (machine.get().kind() == Machine.Kind.BED
+                                    ? ", a bed for the ends of struts"
+                                    : ", a flat machine for strips"),
+                    machine.get().kind() == Machine.Kind.BED
+                            ? "write it as strut-machine, and name a press or a rotary machine here"
+                            : "write it as machine under [strip], and name a press here");
+            return Optional.empty();
+        }
+        return machine;
+    }
+
+    /**
      * A material and the key that brought it.
      *
      * @param key the key
@@ -181,7 +223,7 @@ final class SettingsReader {
      */
     record Placed(KeyView key, Material material) {}
 
-    private static Optional<Machine> machine(KeyView key, Profiles profiles) {
+    static Optional<Machine> machine(KeyView key, Profiles profiles) {
         Optional<String> name = key.text();
         Optional<Machine> machine = name.flatMap(profiles::machine);
         if (name.isPresent() && machine.isEmpty()) {
@@ -190,7 +232,7 @@ final class SettingsReader {
         return machine;
     }
 
-    private static Optional<CuttingData> cutting(Placed placed, Profiles profiles) {
+    static Optional<CuttingData> cutting(Placed placed, Profiles profiles) {
         String name = placed.material().name();
         String cutting = profiles.material(name).map(MaterialProfile::cutting).orElse(name);
         Optional<CuttingData> data = profiles.cutting(cutting);

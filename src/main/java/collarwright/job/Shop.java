@@ -4,17 +4,27 @@ import collarwright.machining.CuttingData;
 import collarwright.machining.Machine;
 import collarwright.machining.ProgramUnits;
 import collarwright.machining.StickRule;
+import java.util.Optional;
 
 /**
  * The shop's side of a job.
  *
- * @param machine the machine that drills
+ * @param machine the machine that drills collars
  * @param programUnits millimetres or inches in programs
  * @param cutting speeds and feeds for the collar's material
  * @param batch how collars are laid on sticks and checked
  * @param times how long the work takes
+ * @param strutBed the bed that drills the ends of struts; empty for a press
+ * @param strip how collars are made from flat strip; empty for collars from pipe
  */
-public record Shop(Machine machine, ProgramUnits programUnits, CuttingData cutting, Batch batch, ShopTimes times) {
+public record Shop(
+        Machine machine,
+        ProgramUnits programUnits,
+        CuttingData cutting,
+        Batch batch,
+        ShopTimes times,
+        Optional<StrutBed> strutBed,
+        Optional<StripSettings> strip) {
 
     /**
      * How a batch is run.
@@ -36,14 +46,15 @@ public record Shop(Machine machine, ProgramUnits programUnits, CuttingData cutti
     }
 
     /**
-     * A shop that runs its batches as usual, in the usual times.
+     * A shop that runs its batches as usual in the usual times, drills the ends of struts on a press, and collars from
+     * pipe.
      *
-     * @param machine the machine that drills
+     * @param machine the machine that drills collars
      * @param programUnits millimetres or inches in programs
      * @param cutting speeds and feeds for the collar's material
      */
     public Shop(Machine machine, ProgramUnits programUnits, CuttingData cutting) {
-        this(machine, programUnits, cutting, Batch.USUAL, ShopTimes.USUAL);
+        this(machine, programUnits, cutting, Batch.USUAL, ShopTimes.USUAL, Optional.empty(), Optional.empty());
     }
 
     /**
@@ -62,5 +73,20 @@ public record Shop(Machine machine, ProgramUnits programUnits, CuttingData cutti
      */
     public int checkEvery() {
         return batch.checkEvery();
+    }
+
+    /**
+     * A bed with what it drills.
+     *
+     * @param machine a machine of the kind BED
+     * @param cutting speeds and feeds for the struts' material
+     */
+    public record StrutBed(Machine machine, CuttingData cutting) {
+        /** Checks the kind. */
+        public StrutBed {
+            if (machine.kind() != Machine.Kind.BED) {
+                throw new IllegalArgumentException(machine.name() + ": no bed for struts");
+            }
+        }
     }
 }

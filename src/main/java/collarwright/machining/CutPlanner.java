@@ -25,11 +25,15 @@ final class CutPlanner {
     /** Pecks shorter than this only rub: our choice, no source. */
     private static final double LEAST_PECK = 1;
 
-    private final RotarySettings settings;
+    private final CutSettings settings;
     private final List<Finding> findings = new ArrayList<>();
 
-    CutPlanner(RotarySettings settings) {
+    CutPlanner(CutSettings settings) {
         this.settings = settings;
+    }
+
+    CutPlanner(RotarySettings settings) {
+        this(settings.cuts());
     }
 
     /** What was found so far: stops (for a press warnings) where a cutter cannot be turned, notes where a limit was used. */

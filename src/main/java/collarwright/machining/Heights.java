@@ -12,7 +12,7 @@ import collarwright.tooling.Cutter;
 public record Heights(double crown, double retract, double clear) {
 
     /** From the highest crown to the R plane: our choice, no source. */
-    private static final double APPROACH = 2;
+    static final double APPROACH = 2;
 
     /** Checks the order. */
     public Heights {

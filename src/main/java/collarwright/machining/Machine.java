@@ -15,9 +15,18 @@ import java.util.Set;
  * @param spindle its spindle
  * @param rotary its rotary axis and the chuck on it
  * @param source where the figures come from
+ * @param bed stop and seat of a bed for struts, or the table of a flat machine; empty for any other machine
  */
 public record Machine(
-        String name, String title, Kind kind, Post post, Travel travel, Spindle spindle, Rotary rotary, String source) {
+        String name,
+        String title,
+        Kind kind,
+        Post post,
+        Travel travel,
+        Spindle spindle,
+        Rotary rotary,
+        String source,
+        Optional<Bed> bed) {
 
     /** Checks the spindle, and what programs are made with; a press makes none, its other figures are not used. */
     public Machine {
@@ -33,6 +42,36 @@ public record Machine(
             MachineLimits.check(travel);
             MachineLimits.check(rotary);
         }
+        if (kind == Kind.BED || kind == Kind.FLAT) {
+            MachineLimits.check(post);
+            MachineLimits.check(travel);
+            require(bed.isPresent(), "a bed has a stop and a seat");
+            require(kind == Kind.BED || travel.across().isPresent(), "a flat machine moves along Y");
+        }
+    }
+
+    /**
+     * A machine that is no bed and has no flat table.
+     *
+     * @param name the profile's name
+     * @param title for people
+     * @param kind what it can do
+     * @param post how its programs are written
+     * @param travel how far and how fast it moves
+     * @param spindle its spindle
+     * @param rotary its rotary axis and the chuck on it
+     * @param source where the figures come from
+     */
+    public Machine(
+            String name,
+            String title,
+            Kind kind,
+            Post post,
+            Travel travel,
+            Spindle spindle,
+            Rotary rotary,
+            String source) {
+        this(name, title, kind, post, travel, spindle, rotary, source, Optional.empty());
     }
 
     static void require(boolean holds, String rule) {
@@ -344,12 +383,21 @@ public record Machine(
     }
 
     /**
+     * Tells whether it is a bed that moves along X and Z only.
+     *
+     * @return true for a bed whose profile gives no travel of Y
+     */
+    public boolean withoutY() {
+        return kind == Kind.BED && travel.across().isEmpty();
+    }
+
+    /**
      * Whether programs are written for it.
      *
-     * @return true for a rotary machine
+     * @return true for anything but a press
      */
     public boolean programmed() {
-        return kind == Kind.ROTARY;
+        return kind != Kind.PRESS;
     }
 
     /**

@@ -111,17 +111,33 @@ public sealed interface Move {
      * 3.5.16 (G81, G83).
      *
      * @param x X of the hole
+     * @param y Y of the hole, where the tool stands already
      * @param retract the R plane
      * @param bottom Z of the lowest point
      * @param peck depth of a peck; 0 for one cut to the bottom
      * @param feedMmPerMin how fast it cuts
      * @param clear Z before and after
      */
-    record Cycle(double x, double retract, double bottom, double peck, double feedMmPerMin, double clear)
+    record Cycle(
+            double x, double y, double retract, double bottom, double peck, double feedMmPerMin, double clear)
             implements Move {
 
         /** How far above the last bottom a peck starts to feed again: 0.010 in, as the report's interpreter (from memory). */
         public static final double REENTRY = 0.254;
+
+        /**
+         * A hole over the axis, Y0.
+         *
+         * @param x X of the hole
+         * @param retract the R plane
+         * @param bottom Z of the lowest point
+         * @param peck depth of a peck; 0 for one cut to the bottom
+         * @param feedMmPerMin how fast it cuts
+         * @param clear Z before and after
+         */
+        public Cycle(double x, double retract, double bottom, double peck, double feedMmPerMin, double clear) {
+            this(x, 0, retract, bottom, peck, feedMmPerMin, clear);
+        }
 
         /** Checks the order of heights. */
         public Cycle {

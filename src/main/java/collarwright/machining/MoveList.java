@@ -38,6 +38,7 @@ final class MoveList {
         if (move instanceof Move.Cycle c) {
             return new Move.Cycle(
                     c.x(),
+                    c.y(),
                     grid.snap(c.retract() + lift),
                     grid.snap(c.bottom() + lift),
                     c.peck(),

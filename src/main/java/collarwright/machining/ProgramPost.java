@@ -115,8 +115,8 @@ final class ProgramPost {
         boolean pecks = cycle.peck() > 0;
         boolean chipBreak = machine.post().layout().habits().chipBreak();
         List<String> words = new ArrayList<>(List.of("G98", !pecks ? "G81" : chipBreak ? "G73" : "G83", x(cycle.x())));
-        if (!machine.rotary().form().byY()) {
-            words.add(y(0)); // where Y turns the pipe, a cycle must not name it
+        if (!machine.rotary().form().byY() && !machine.withoutY()) {
+            words.add(y(cycle.y())); // where Y turns the pipe, a cycle must not name it
         }
         words.addAll(List.of(z(cycle.bottom()), r));
         if (pecks) {

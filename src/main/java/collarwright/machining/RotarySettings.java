@@ -27,6 +27,15 @@ public record RotarySettings(
     }
 
     /**
+     * Returns what speeds and feeds depend on.
+     *
+     * @return machine, units and cutting data
+     */
+    public CutSettings cuts() {
+        return new CutSettings(machine, units, cutting);
+    }
+
+    /**
      * Returns the steps in which the programs count.
      *
      * @return the grid of lengths and angles

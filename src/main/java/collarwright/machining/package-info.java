@@ -9,7 +9,10 @@
  *
  * <p>Order of trust: operations are values; a canonical move list is made from them; a post only prints it. Lengths
  * are in millimetres, snapped to the program's last decimal, so both dialects hold the same moves; A words are in
- * degrees. May import tooling and what is upstream of it.
+ * degrees.
+ *
+ * <p>A bed for the ends of struts ({@code End…}): X0 is the face of the stop with +X along the strut, Y0 and Z0 are on
+ * the strut's axis; angles about it are clockwise as seen from the stop. May import tooling and what is upstream of it.
  */
 @NullMarked
 package collarwright.machining;

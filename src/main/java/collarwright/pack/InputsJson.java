@@ -6,6 +6,7 @@ import collarwright.collar.TrialPiece;
 import collarwright.geometry.Interval;
 import collarwright.job.Job;
 import collarwright.job.Limits;
+import collarwright.job.StripSettings;
 import collarwright.stock.RoundStock;
 import collarwright.strut.SizeBins;
 import collarwright.strut.SizeRule;
@@ -40,7 +41,26 @@ final class InputsJson {
             });
             limits(job.limits());
             out.text("machine", job.shop().machine().name());
+            if (job.shop().strutBed().isPresent()) {
+                out.text("strutMachine", job.shop().strutBed().get().machine().name());
+            }
             out.text("programUnits", job.shop().programUnits().symbol());
+            if (job.shop().strip().isPresent()) {
+                strip(job.shop().strip().get());
+            }
+        });
+    }
+
+    private void strip(StripSettings strip) throws IOException {
+        out.row("strip", () -> {
+            out.text("joint", strip.joint().kind().word());
+            out.number("jointLengthMm", strip.joint().length());
+            out.text("cut", strip.process().word());
+            out.number("kerfMm", strip.kerf());
+            out.number("leadInMm", strip.leadIn());
+            if (strip.machine().isPresent()) {
+                out.text("machine", strip.machine().get().name());
+            }
         });
     }
 

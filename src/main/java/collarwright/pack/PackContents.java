@@ -5,6 +5,10 @@ import collarwright.frame.FrameDxf;
 import collarwright.frame.FrameGlb;
 import collarwright.frame.FrameObj;
 import collarwright.frame.FrameStl;
+import collarwright.hub.StrutTip;
+import collarwright.job.Shop;
+import collarwright.machining.EndProgram;
+import collarwright.machining.EndTask;
 import collarwright.machining.ProgramFile;
 import collarwright.machining.RotarySettings;
 import collarwright.paper.FrontPage;
@@ -59,6 +63,9 @@ public final class PackContents {
         put(PackTables.HOLES, "all holes of all patterns as a table", PackTables.holes(plan));
         production.rotary().programs().forEach(this::program);
         put(BatchCsv.BOXES, "how many collars of each pattern go in which box", BatchCsv.boxes(plan));
+        if (!production.strips().strips().isEmpty()) {
+            new StripFiles(plan, production.strips()).print(this::put);
+        }
         if (!production.rotary().setups().isEmpty()) {
             put(
                     BatchCsv.STICKS,
@@ -66,6 +73,8 @@ public final class PackContents {
                     BatchCsv.sticks(plan, production.rotary().setups()));
         }
         put(PackTables.CUT_LIST, "what to cut and where to drill its ends, longest first", PackTables.cutList(plan));
+        StopTable.of(plan).ifPresent(table -> put(StopTable.FILE, StopTable.PURPOSE, table));
+        production.ends().programs().forEach(this::endProgram);
         put(PackTables.MEMBERS, "which strut goes from which hub and hole to which", PackTables.members(plan));
         put(HubTable.FILE, "which collar every hub takes, and which way up it goes", HubTable.print(plan));
         model();
@@ -103,8 +112,9 @@ public final class PackContents {
     }
 
     private Paperwork paperwork() {
+        Paperwork.Lying lying = new Paperwork.Lying(production.ends(), production.strips());
         return new Paperwork(
-                plan, production.rotary().setups(), production.rotary().count(), List.copyOf(purposes), time());
+                plan, production.rotary().setups(), production.rotary().count(), lying, List.copyOf(purposes), time());
     }
 
     private WorkTime time() {
@@ -135,6 +145,18 @@ public final class PackContents {
         return "machine/" + program.name().substring(0, program.name().lastIndexOf('.')) + ".svg";
     }
 
+    private void endProgram(EndProgram program) {
+        EndTask task = program.task();
+        String ends =
+                task.inLine() ? "both tie holes" : task.atStop() == StrutTip.A ? "tie hole at E1" : "tie hole at E2";
+        String what = "strut " + task.stops().type() + ", " + ends + ", on the bed";
+        put(path(program), program.air() ? "air cut of " + what : what, program.text());
+    }
+
+    static String path(EndProgram program) {
+        return "struts/" + program.name();
+    }
+
     static String path(ProgramFile program) {
         return "machine/" + program.name();
     }
@@ -154,7 +176,21 @@ public final class PackContents {
     }
 
     private List<ProgramEntry> programs() {
-        return production.rotary().programs().stream().map(this::entry).toList();
+        List<ProgramEntry> entries = new ArrayList<>(
+                production.rotary().programs().stream().map(this::entry).toList());
+        production.ends().programs().forEach(p -> entries.add(entry(p)));
+        production
+                .strips()
+                .programs()
+                .programs()
+                .forEach(p -> entries.add(StripFiles.entry(p, plan.job().shop())));
+        return List.copyOf(entries);
+    }
+
+    private ProgramEntry entry(EndProgram program) {
+        Shop.StrutBed bed = plan.job().shop().strutBed().orElseThrow();
+        String drill = Production.bed(plan.job()).orElseThrow().drill().id();
+        return new ProgramEntry(path(program), bed.machine().name(), program.seconds(), List.of(drill));
     }
 
     private ProgramEntry entry(ProgramFile program) {

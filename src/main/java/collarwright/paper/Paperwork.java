@@ -1,9 +1,11 @@
 package collarwright.paper;
 
+import collarwright.machining.EndPlan;
 import collarwright.machining.RotaryPlan;
 import collarwright.machining.SetupSheet;
 import collarwright.machining.StickCount;
 import collarwright.plan.Plan;
+import collarwright.plan.StripWork;
 import collarwright.plan.WorkTime;
 import java.util.List;
 
@@ -13,10 +15,24 @@ import java.util.List;
  * @param plan the plan
  * @param setups setup sheets of the machine's programs; empty for a press
  * @param count sticks and layouts beside the least possible
+ * @param lying what is made of work that lies still
  * @param files every file of the pack, in the order in which they are listed
  * @param time how long the order takes
  */
-public record Paperwork(Plan plan, List<SetupSheet> setups, StickCount count, List<PackFile> files, WorkTime time) {
+public record Paperwork(
+        Plan plan, List<SetupSheet> setups, StickCount count, Lying lying, List<PackFile> files, WorkTime time) {
+
+    /**
+     * What is made of work that lies still.
+     *
+     * @param ends programs for the ends of struts; none for a press
+     * @param strips collars from flat strip; none where they are cut from pipe
+     */
+    public record Lying(EndPlan ends, StripWork strips) {
+        /** Struts drilled on a press, and collars cut from pipe. */
+        public static final Lying NONE = new Lying(EndPlan.NONE, StripWork.NONE);
+    }
+
     /** Keeps the lists. */
     public Paperwork {
         setups = List.copyOf(setups);
@@ -24,7 +40,8 @@ public record Paperwork(Plan plan, List<SetupSheet> setups, StickCount count, Li
     }
 
     /**
-     * Papers of which nobody counts the sticks.
+     * Papers of a job whose struts are drilled on a press, whose collars are cut from pipe, and of which nobody counts the
+     * sticks.
      *
      * @param plan the plan
      * @param setups setup sheets of the machine's programs; empty for a press
@@ -35,7 +52,26 @@ public record Paperwork(Plan plan, List<SetupSheet> setups, StickCount count, Li
                 plan,
                 setups,
                 StickCount.NONE,
+                Lying.NONE,
                 files,
                 WorkTime.of(plan, new RotaryPlan(List.of(), setups, List.of()).summary()));
+    }
+
+    /**
+     * Returns the programs for the ends of struts.
+     *
+     * @return none for a press
+     */
+    public EndPlan ends() {
+        return lying.ends();
+    }
+
+    /**
+     * Returns the collars from flat strip.
+     *
+     * @return none where they are cut from pipe
+     */
+    public StripWork strips() {
+        return lying.strips();
     }
 }

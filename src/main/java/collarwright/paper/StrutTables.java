@@ -1,8 +1,11 @@
 package collarwright.paper;
 
+import collarwright.machining.StrutBar;
+import collarwright.machining.StrutTurn;
 import collarwright.plan.Plan;
 import collarwright.strut.StrutEnd;
 import collarwright.strut.StrutType;
+import collarwright.strut.TieHole;
 import collarwright.units.Decimals;
 import collarwright.units.InchFractions;
 import java.util.ArrayList;
@@ -56,6 +59,7 @@ final class StrutTables {
         return new Grid("Cut list, the longest stop first", columns, rows);
     }
 
+    /** Stops of a press: end a against the stop for both holes, or either end for the hole beside it. */
     Grid drilling() {
         List<List<Cell>> rows = new ArrayList<>();
         for (StrutType type : longestFirst()) {
@@ -63,25 +67,50 @@ final class StrutTables {
             double second = drill(type.b());
             rows.add(List.of(
                     Cell.strong(type.id()),
-                    Cell.of(Decimals.fixed(first, 2)),
+                    Cell.of(Integer.toString(plan.job().order().made(type.count()))),
+                    stop(first),
+                    stop(type.cut() - second),
                     Cell.of(Decimals.fixed(second, 2)),
-                    Cell.strong(Decimals.fixed(first, 2) + "\n" + Decimals.fixed(first / 25.4, 3) + " in"),
-                    Cell.strong(Decimals.fixed(type.cut() - second, 2) + "\n"
-                            + Decimals.fixed((type.cut() - second) / 25.4, 3) + " in"),
-                    Cell.of(Decimals.fixed(collarwright.units.Angles.degrees(type.twist()), 1) + "°"),
+                    Cell.of(StrutTurn.shown(StrutTurn.counts(type.twist()) ? -type.twist() : 0)),
                     Cell.tick()));
         }
         return new Grid(
-                "End drilling, mm from the cut ends",
+                "Tie-hole stops, end E1 against the stop, to the middle of the hole",
                 List.of(
                         Column.words("type"),
-                        Column.numbers("E1"),
-                        Column.numbers("E2"),
-                        Column.numbers("from one end: first hole"),
-                        Column.numbers("second hole"),
-                        Column.numbers("twist"),
+                        Column.numbers("to make"),
+                        Column.numbers("stop 1"),
+                        Column.numbers("stop 2"),
+                        Column.numbers("E2, mm"),
+                        Column.words("turn between"),
                         Column.marks("drilled")),
                 rows);
+    }
+
+    private static Cell stop(double at) {
+        return Cell.strong(Decimals.fixed(at, 2) + " mm\n" + Decimals.fixed(at / 25.4, 3) + " in\n"
+                + InchFractions.nearest(at, 32).withError());
+    }
+
+    /** How the tie holes are drilled. */
+    String drillingRule() {
+        TieHole tie = plan.job().strut().tieHole().orElseThrow();
+        StrutBar bar = new StrutBar(plan.job().strut().stock());
+        double through = bar.highest() - bar.lowest() + plan.job().limits().overtravel();
+        boolean tube = bar.stock().wall().isPresent();
+        return "Tie hole Ø " + Sizes.both(tie.diameter()) + ", through the strut's axis, from one side through "
+                + (tube ? "both walls" : "the whole bar") + ": flutes " + Sizes.both(through)
+                + " or longer, far side backed up. The fraction's error: the fraction less the true distance."
+                + (turned()
+                        ? " Turn between: after the first hole turn the strut so far about its length, as seen from the"
+                                + " stop. If the strut is turned end for end instead (E2 against the stop, distance E2, a"
+                                + " line marked along its top up), turn it so far the other way."
+                        : " Or turn the strut end for end, a line marked along its top up, and drill the second hole at"
+                                + " the distance E2 from the same stop.");
+    }
+
+    private boolean turned() {
+        return plan.struts().types().stream().anyMatch(t -> StrutTurn.counts(t.twist()));
     }
 
     private static double drill(StrutEnd end) {

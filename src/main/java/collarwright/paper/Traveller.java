@@ -17,6 +17,7 @@ import collarwright.plan.BinTable;
 import collarwright.plan.HubPlay;
 import collarwright.plan.OrderTotals;
 import collarwright.plan.Plan;
+import collarwright.plan.Production;
 import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
 import java.util.ArrayList;
@@ -72,7 +73,13 @@ public final class Traveller {
         }
         batch();
         work.setups().forEach(setup -> new SetupPages(flow, job.shop()).print(setup));
+        if (!work.strips().strips().isEmpty()) {
+            job.shop().strip().ifPresent(s -> new StripPages(flow, figures).print(work.strips(), s));
+        }
         struts();
+        if (!work.ends().programs().isEmpty()) {
+            Production.bed(job).ifPresent(bed -> new EndPages(flow, figures).print(work.ends(), bed));
+        }
         hubs();
         plan.assembly().ifPresent(this::assembly);
         return flow.pages();
@@ -248,12 +255,10 @@ public final class Traveller {
         flow.pictures(new StrutPicture(tables.drilled(), Flow.WIDTH));
         flow.grid(tables.cutting());
         flow.text("Error: the fraction less the true length. Cut by the exact figure where you can.");
-        job.strut().tieHole().ifPresent(tie -> {
+        if (tables.drilled()) {
             flow.grid(tables.drilling());
-            flow.text("Tie hole Ø " + Sizes.both(tie.diameter())
-                    + ", through the strut's axis. Twist: from the hole at E1 to the hole at E2, about the strut; 0°: both"
-                    + " holes are parallel.");
-        });
+            flow.text(tables.drillingRule());
+        }
         if (job.strut().bins().isPresent()) {
             flow.grid(BinTables.grid(plan));
             flow.text(BinTable.rule());

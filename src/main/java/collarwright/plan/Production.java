@@ -3,27 +3,38 @@ package collarwright.plan;
 import collarwright.finding.Finding;
 import collarwright.finding.Level;
 import collarwright.job.Job;
+import collarwright.machining.BedSettings;
+import collarwright.machining.CutSettings;
+import collarwright.machining.EndJob;
+import collarwright.machining.EndPlan;
+import collarwright.machining.EndStops;
 import collarwright.machining.JobLabel;
 import collarwright.machining.MarkTool;
 import collarwright.machining.PatternRun;
 import collarwright.machining.RotaryJob;
 import collarwright.machining.RotaryPlan;
 import collarwright.machining.RotarySettings;
+import collarwright.machining.StrutBar;
+import collarwright.machining.TieDrill;
 import collarwright.machining.Workpiece;
+import collarwright.rehearsal.EndRehearsal;
 import collarwright.rehearsal.Rehearsal;
 import collarwright.stock.RoundStock;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A plan with the programs that make it.
  *
  * @param plan the plan
  * @param rotary the programs; none for a press or where the plan is stopped
- * @param findings of both, stops first
+ * @param ends the programs for the ends of struts; none for a press or where the plan is stopped
+ * @param strips collars from flat strip; none where they are cut from pipe
+ * @param findings of all of them, stops first
  */
-public record Production(Plan plan, RotaryPlan rotary, List<Finding> findings) {
+public record Production(Plan plan, RotaryPlan rotary, EndPlan ends, StripWork strips, List<Finding> findings) {
 
     /** Keeps the findings. */
     public Production {
@@ -45,8 +56,63 @@ public record Production(Plan plan, RotaryPlan rotary, List<Finding> findings) {
         List<Finding> findings = new ArrayList<>(plan.findings());
         rotary.findings().stream().filter(f -> !findings.contains(f)).forEach(findings::add);
         findings.addAll(Rehearsal.rehearse(rotary, settings, rotary.programs().isEmpty() ? List.of() : runs));
+        EndPlan ends = ends(plan, findings);
+        StripWork strips = StripWork.of(plan);
+        strips.findings().stream().filter(f -> !findings.contains(f)).forEach(findings::add);
         findings.sort(Comparator.comparing(Finding::level));
-        return new Production(plan, rotary, findings);
+        return new Production(plan, rotary, ends, strips, findings);
+    }
+
+    private static EndPlan ends(Plan plan, List<Finding> findings) {
+        Optional<BedSettings> settings = bed(plan.job());
+        List<EndStops> struts = stops(plan);
+        if (settings.isEmpty() || struts.isEmpty()) {
+            return EndPlan.NONE;
+        }
+        EndPlan ends = EndJob.plan(settings.get(), struts);
+        ends.findings().stream().filter(f -> !findings.contains(f)).forEach(findings::add);
+        findings.addAll(
+                EndRehearsal.rehearse(ends, settings.get(), ends.programs().isEmpty() ? List.of() : struts));
+        return ends;
+    }
+
+    /**
+     * Lists where the tie holes of all strut types are drilled.
+     *
+     * @param plan the plan
+     * @return in the order of the strut types; empty where none are drilled, or where a strut is too short for its two
+     */
+    public static List<EndStops> stops(Plan plan) {
+        double least = plan.job()
+                .strut()
+                .tieHole()
+                .map(t -> 2 * t.fromEnd() + t.diameter())
+                .orElse(Double.POSITIVE_INFINITY);
+        if (plan.struts().types().stream().anyMatch(t -> t.cut() < least)) {
+            return List.of();
+        }
+        return plan.struts().types().stream()
+                .flatMap(t -> EndStops.of(t, plan.job().order().made(t.count())).stream())
+                .toList();
+    }
+
+    /**
+     * Returns what drilling the ends of struts has to know beside their lengths.
+     *
+     * @param job the job
+     * @return empty where struts are drilled on a press, or not at all
+     */
+    public static Optional<BedSettings> bed(Job job) {
+        return job.shop()
+                .strutBed()
+                .flatMap(bed -> job.strut()
+                        .tieHole()
+                        .map(tie -> new BedSettings(
+                                new CutSettings(bed.machine(), job.shop().programUnits(), bed.cutting()),
+                                new StrutBar(job.strut().stock()),
+                                TieDrill.from(tie, job.drilling().cutters()),
+                                new JobLabel(job.title(), job.revision()),
+                                job.limits().overtravel())));
     }
 
     private static List<PatternRun> runs(Plan plan) {
@@ -79,7 +145,7 @@ public record Production(Plan plan, RotaryPlan rotary, List<Finding> findings) {
      * @return a production that differs in nothing else
      */
     public Production with(List<Finding> all) {
-        return new Production(plan.with(all), rotary, all);
+        return new Production(plan.with(all), rotary, ends, strips, all);
     }
 
     /**

@@ -1,5 +1,6 @@
 package collarwright.rehearsal;
 
+import collarwright.collar.CollarBody;
 import collarwright.machining.RotarySettings;
 import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
@@ -26,11 +27,16 @@ record DimplePlace(String title, double azimuth, double height) {
 
     /** The two dimples of every collar of a pattern. */
     static List<DimplePlace> of(Pattern pattern, RotarySettings settings) {
-        double topEdge = settings.work().body().width() / 2;
+        return of(pattern, settings.work().body());
+    }
+
+    /** The same for a collar that is drilled flat. */
+    static List<DimplePlace> of(Pattern pattern, CollarBody body) {
+        double topEdge = body.width() / 2;
         Hole first = pattern.holes().get(0);
         double topOfHole = first.height() + first.cutter().asDrilled().max() / 2;
         double height = StrictMath.max(topEdge - FROM_TOP_EDGE, (topEdge + topOfHole) / 2);
-        double turn = ARC / settings.work().body().outerRadius();
+        double turn = ARC / body.outerRadius();
         return List.of(new DimplePlace("0 line dimple", 0, height), new DimplePlace("TOP dimple", turn, height));
     }
 }

@@ -2,6 +2,7 @@ package collarwright.rehearsal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoublePredicate;
 
 /**
  * A hole as the strokes of a program make it.
@@ -30,11 +31,16 @@ record DrilledHole(Pose at, List<Event.Stroke> strokes) {
 
     /** Gathers the strokes at one place between two stays at clear height. */
     static List<DrilledHole> from(Proof proof) {
+        return from(proof.strokes(), proof::atClear);
+    }
+
+    /** Gathers strokes between two stays at a height that counts as clear. */
+    static List<DrilledHole> from(List<Event.Stroke> all, DoublePredicate clear) {
         List<DrilledHole> holes = new ArrayList<>();
         List<Event.Stroke> strokes = new ArrayList<>();
-        for (Event.Stroke stroke : proof.strokes()) {
+        for (Event.Stroke stroke : all) {
             strokes.add(stroke);
-            if (proof.atClear(stroke.to().z())) {
+            if (clear.test(stroke.to().z())) {
                 close(holes, strokes);
             }
         }

@@ -35,7 +35,7 @@ final class HandRules {
             on = spindle.on();
             waited = false;
         } else if (event instanceof Event.Dwell dwell) {
-            waited = waited || SpindleRules.seconds(proof, dwell) >= SpindleRules.leastDwell(proof);
+            waited = waited || SpindleRules.seconds(proof.machine(), dwell) >= SpindleRules.leastDwell(proof.machine());
         } else if (event instanceof Event.Tool tool) {
             on = false;
             stands(tool.line(), "changes the cutter");

@@ -4,6 +4,8 @@ import collarwright.machining.Machine;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 
 /** The spindle turns before it cuts, has time to come up to speed, and stands still at the end. */
 final class SpindleRules {
@@ -13,6 +15,18 @@ final class SpindleRules {
     private SpindleRules() {}
 
     static List<Fault> check(Proof proof) {
+        OptionalInt planned =
+                proof.file().task().stream().mapToInt(t -> t.cut().rpm()).findFirst();
+        return check(proof.machine(), proof.events(), planned, Optional.of(proof));
+    }
+
+    /** The same for work that lies still, where the spindle may start anywhere at clear height. */
+    static List<Fault> check(Machine machine, List<Event> events, OptionalInt planned) {
+        return check(machine, events, planned, Optional.empty());
+    }
+
+    private static List<Fault> check(
+            Machine machine, List<Event> events, OptionalInt planned, Optional<Proof> overFirst) {
         List<Fault> faults = new ArrayList<>();
         boolean on = false;
         boolean waited = false;
@@ -21,16 +35,16 @@ final class SpindleRules {
         double x = Double.NaN;
         double startX = Double.NaN;
         int line = 1;
-        for (Event event : proof.events()) {
+        for (Event event : events) {
             line = event.line();
             if (event instanceof Event.Spindle spindle) {
                 on = spindle.on();
                 waited = false;
                 cutting = false;
                 if (on) {
-                    speed(proof, spindle, faults);
+                    speed(machine, spindle, planned, faults);
                     startX = Double.isNaN(startX) ? x : startX;
-                    if (Double.isNaN(x)) {
+                    if (overFirst.isPresent() && Double.isNaN(x)) {
                         faults.add(new Fault(line, OVER_FIRST, "before X is stated"));
                     }
                 }
@@ -41,13 +55,16 @@ final class SpindleRules {
                 if (on && waited && !cutting) {
                     faults.add(new Fault(line, "one dwell after the spindle starts", "a second one"));
                 }
-                waited = waited || seconds(proof, dwell) >= leastDwell(proof);
+                waited = waited || seconds(machine, dwell) >= leastDwell(machine);
             } else if (event instanceof Event.Stroke stroke && !stroke.feed()) {
                 x = stroke.to().x();
             } else if (event instanceof Event.Stroke stroke && stroke.feed()) {
-                if (!cut && StrictMath.abs(stroke.to().x() - startX) > proof.tolerance()) {
-                    faults.add(new Fault(line, OVER_FIRST, "X " + proof.text(startX)));
-                }
+                double startedAt = startX;
+                boolean first = !cut;
+                overFirst
+                        .filter(p -> first && StrictMath.abs(stroke.to().x() - startedAt) > p.tolerance())
+                        .ifPresent(p -> faults.add(
+                                new Fault(stroke.line(), OVER_FIRST, "X " + p.text(startedAt))));
                 cutting = true;
                 cut = true;
                 if (!on || !(stroke.drive().rpm() > 0)) {
@@ -63,31 +80,29 @@ final class SpindleRules {
         return faults;
     }
 
-    private static void speed(Proof proof, Event.Spindle spindle, List<Fault> faults) {
-        Machine.Spindle range = proof.machine().spindle();
+    private static void speed(Machine machine, Event.Spindle spindle, OptionalInt planned, List<Fault> faults) {
+        Machine.Spindle range = machine.spindle();
         if (spindle.rpm() < range.minRpm() || spindle.rpm() > range.maxRpm()) {
             faults.add(new Fault(
                     spindle.line(),
                     "S between " + rpm(range.minRpm()) + " and " + rpm(range.maxRpm()),
                     rpm(spindle.rpm())));
         }
-        proof.file()
-                .task()
-                .filter(t -> t.cut().rpm() != spindle.rpm())
-                .ifPresent(t ->
-                        faults.add(new Fault(spindle.line(), rpm(t.cut().rpm()) + " as planned", rpm(spindle.rpm()))));
+        planned.stream()
+                .filter(rpm -> rpm != spindle.rpm())
+                .forEach(rpm -> faults.add(new Fault(spindle.line(), rpm(rpm) + " as planned", rpm(spindle.rpm()))));
     }
 
     private static String rpm(double rpm) {
         return Decimals.trimmed(rpm, 1) + " rpm";
     }
 
-    static double seconds(Proof proof, Event.Dwell dwell) {
-        return proof.machine().post().layout().dwellMilliseconds() ? dwell.p() / 1000 : dwell.p();
+    static double seconds(Machine machine, Event.Dwell dwell) {
+        return machine.post().layout().dwellMilliseconds() ? dwell.p() / 1000 : dwell.p();
     }
 
     /** Printed with two decimals of seconds. */
-    static double leastDwell(Proof proof) {
-        return StrictMath.max(0.01, proof.machine().spindle().startSeconds() - 0.0051);
+    static double leastDwell(Machine machine) {
+        return StrictMath.max(0.01, machine.spindle().startSeconds() - 0.0051);
     }
 }

@@ -13,21 +13,27 @@ final class WordRules {
 
     private final Machine.Post post;
     private final ProgramUnits units;
-    private final boolean byY;
+    private final boolean withoutY;
+    private final boolean turnedByY;
     private final List<Fault> faults = new ArrayList<>();
     private boolean cycleActive;
 
-    private WordRules(Proof proof) {
-        this.post = proof.machine().post();
-        this.units = proof.settings().units();
-        this.byY = proof.machine().rotary().form().byY();
+    private WordRules(Machine machine, ProgramUnits units) {
+        this.post = machine.post();
+        this.units = units;
+        this.turnedByY = machine.rotary().form().byY();
+        this.withoutY = machine.withoutY() || turnedByY;
     }
 
     static List<Fault> check(Proof proof) {
-        WordRules rules = new WordRules(proof);
-        rules.preamble(proof.blocks().stream().filter(b -> !b.has("O")).toList());
-        proof.blocks().forEach(rules::block);
-        rules.end(proof.blocks());
+        return check(proof.machine(), proof.settings().units(), proof.blocks());
+    }
+
+    static List<Fault> check(Machine machine, ProgramUnits units, List<Block> blocks) {
+        WordRules rules = new WordRules(machine, units);
+        rules.preamble(blocks.stream().filter(b -> !b.has("O")).toList());
+        blocks.forEach(rules::block);
+        rules.end(blocks);
         return List.copyOf(rules.faults);
     }
 
@@ -71,14 +77,14 @@ final class WordRules {
     private void cycle(Block block) {
         cycleActive = true;
         for (String word : List.of("X", "Y", "Z", "R", "F", "G98")) {
-            if (!block.has(word) && !(byY && word.equals("Y"))) {
+            if (!block.has(word) && !(withoutY && word.equals("Y"))) {
                 fault(block, "a cycle with all its words: " + word, text(block));
             }
         }
         if (block.hasAny("G83", "G73") && !block.has("Q")) {
             fault(block, "a cycle with all its words: Q", text(block));
         }
-        if (block.has("A") || (byY && block.has("Y"))) {
+        if (block.has("A") || (turnedByY && block.has("Y"))) {
             fault(block, "no turning in a cycle", text(block));
         }
     }

@@ -1,7 +1,9 @@
 package collarwright.sheet;
 
 import collarwright.drawing.Box;
+import collarwright.drawing.Layer;
 import collarwright.drawing.Role;
+import collarwright.drawing.Sheet;
 import java.util.List;
 
 /**
@@ -40,10 +42,12 @@ final class DxfR2000 {
 
     private final DxfTags tags;
     private final Box extents;
+    private final List<Role> roles;
 
-    DxfR2000(DxfTags tags, Box extents) {
+    DxfR2000(DxfTags tags, Sheet sheet) {
         this.tags = tags;
-        this.extents = extents;
+        this.extents = sheet.extents();
+        this.roles = sheet.layers().stream().map(Layer::role).toList();
     }
 
     void classes() {
@@ -116,7 +120,6 @@ final class DxfR2000 {
     }
 
     private void layers() {
-        List<Role> roles = List.of(Role.values());
         table("LAYER", LAYER_TABLE, roles.size() + 1);
         layer(LAYER_ZERO, "0", 7);
         int handle = FIRST_LAYER;

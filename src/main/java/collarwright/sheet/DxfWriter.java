@@ -64,13 +64,14 @@ public final class DxfWriter {
         return flavour == DxfFlavour.R2000 ? writer.r2000() : writer.r12();
     }
 
-    // Red and blue cut, white (black on paper) marks, grey informs: common on laser cutters, no source.
+    // Red and blue cut, white (black on paper) marks, grey informs, green leads in: common on laser cutters, no source.
     static int colour(Role role) {
         return switch (role) {
             case CUT_INSIDE -> 1;
             case CUT_OUTSIDE -> 5;
             case MARK -> 7;
             case NOTE -> 8;
+            case LEAD_IN -> 3;
         };
     }
 
@@ -80,10 +81,10 @@ public final class DxfWriter {
         tags.text(0, "TABLE").text(2, "LTYPE").whole(70, 1);
         tags.text(0, "LTYPE").text(2, "CONTINUOUS").whole(70, 0).text(3, "Solid line");
         tags.whole(72, 65).whole(73, 0).number(40, 0).text(0, "ENDTAB");
-        tags.text(0, "TABLE").text(2, "LAYER").whole(70, Role.values().length + 1);
+        tags.text(0, "TABLE").text(2, "LAYER").whole(70, sheet.layers().size() + 1);
         layerR12("0", 7);
-        for (Role role : Role.values()) {
-            layerR12(role.layer(), colour(role));
+        for (Layer layer : sheet.layers()) {
+            layerR12(layer.role().layer(), colour(layer.role()));
         }
         tags.text(0, "ENDTAB").text(0, "TABLE").text(2, "STYLE").whole(70, 1);
         tags.text(0, "STYLE")
@@ -112,7 +113,7 @@ public final class DxfWriter {
         lines.entities();
         nextHandle = lines.nextHandle;
         header();
-        DxfR2000 frame = new DxfR2000(tags, sheet.extents());
+        DxfR2000 frame = new DxfR2000(tags, sheet);
         frame.classes();
         frame.tables();
         frame.blocks();
@@ -121,7 +122,7 @@ public final class DxfWriter {
 
     private String rest() {
         DxfTags end = new DxfTags();
-        new DxfR2000(end, sheet.extents()).objects();
+        new DxfR2000(end, sheet).objects();
         return end.text(0, "EOF").toString();
     }
 

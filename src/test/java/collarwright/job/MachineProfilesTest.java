@@ -98,7 +98,7 @@ class MachineProfilesTest {
                 .extracting(Finding::where)
                 .allMatch(w -> w.text().startsWith("mine/machines.toml:"));
         assertThat(profiles.names(Profiles.Kind.MACHINE))
-                .contains("press", "rotary-cycles")
+                .contains("bed-plain", "flat-plain", "press", "rotary-cycles")
                 .doesNotContain("rotary-plain");
     }
 

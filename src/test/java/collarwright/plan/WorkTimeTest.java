@@ -11,6 +11,7 @@ import collarwright.machining.ProgramFile;
 import collarwright.machining.RotaryPlan;
 import collarwright.testing.Jobs;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class WorkTimeTest {
@@ -92,7 +93,7 @@ class WorkTimeTest {
         Plan plan = collarwright.picture.TrialPlans.windbreak();
         Job job = plan.job();
         Shop press =
-                new Shop(Jobs.press(), job.shop().programUnits(), job.shop().cutting(), Shop.Batch.USUAL, times);
+                new Shop(Jobs.press(), job.shop().programUnits(), job.shop().cutting(), Shop.Batch.USUAL, times, Optional.empty(), Optional.empty());
         Job other = new Job(
                 job.title(),
                 job.revision(),

@@ -1,0 +1,28 @@
+package collarwright.machining;
+
+/**
+ * A program for the end of a strut as it is written, with what it was made from.
+ *
+ * @param name its file name, at most 40 characters, plain letters, no blanks
+ * @param task what it does
+ * @param lift how far every Z is raised; 0 but for an air cut
+ * @param seconds running time, tool changes and pauses not counted
+ * @param text the whole text, line ends included
+ */
+public record EndProgram(String name, EndTask task, double lift, double seconds, String text) {
+    /** Checks the name. */
+    public EndProgram {
+        if (!name.matches("[A-Za-z0-9][A-Za-z0-9._-]{0,39}")) {
+            throw new IllegalArgumentException("not a safe file name: " + name);
+        }
+    }
+
+    /**
+     * Tells whether it only shows the way.
+     *
+     * @return true if nothing is cut
+     */
+    public boolean air() {
+        return lift > 0;
+    }
+}

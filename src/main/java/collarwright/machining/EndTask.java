@@ -1,0 +1,41 @@
+package collarwright.machining;
+
+import collarwright.hub.StrutTip;
+import java.util.List;
+
+/**
+ * What one program does to one strut.
+ *
+ * @param stops the strut type with its holes
+ * @param atStop the end that lies against the stop
+ * @param holes one, or both in line
+ * @param cut how the drill turns and feeds
+ * @param heights crown, R plane and clear height
+ */
+public record EndTask(EndStops stops, StrutTip atStop, List<EndHole> holes, Cut cut, Heights heights) {
+    /** Checks that there is something to drill. */
+    public EndTask {
+        holes = List.copyOf(holes);
+        if (holes.isEmpty() || holes.size() > 2) {
+            throw new IllegalArgumentException(stops.type() + ": one hole or two");
+        }
+    }
+
+    /**
+     * Tells whether both holes are drilled in one line from one stop.
+     *
+     * @return false if the strut is turned end for end between two programs
+     */
+    public boolean inLine() {
+        return holes.size() == 2;
+    }
+
+    /**
+     * Returns the deepest Z.
+     *
+     * @return the least bottom
+     */
+    public double deepest() {
+        return holes.stream().mapToDouble(EndHole::bottom).min().orElseThrow();
+    }
+}

@@ -1,0 +1,144 @@
+package collarwright.pack;
+
+import collarwright.drawing.Sheet;
+import collarwright.drawing.StripSheet;
+import collarwright.job.Job;
+import collarwright.job.Shop;
+import collarwright.job.StripSettings;
+import collarwright.machining.FlatProgram;
+import collarwright.plan.Plan;
+import collarwright.plan.RolledHole;
+import collarwright.plan.StripWork;
+import collarwright.sheet.DxfFlavour;
+import collarwright.sheet.DxfOutlines;
+import collarwright.sheet.DxfWriter;
+import collarwright.sheet.SvgWriter;
+import collarwright.tooling.FlatStrip;
+import collarwright.units.Angles;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/** Prints the files of collars from flat strip: cut files, a table, drilling programs. */
+final class StripFiles {
+
+    /** Where the table stands in a pack. */
+    static final String TABLE = "strips/strips.csv";
+
+    private final Plan plan;
+    private final Job job;
+    private final StripSettings settings;
+    private final StripWork work;
+
+    StripFiles(Plan plan, StripWork work) {
+        this.plan = plan;
+        this.job = plan.job();
+        this.settings = job.shop().strip().orElseThrow();
+        this.work = work;
+    }
+
+    void print(TemplateFiles.Taker taker) {
+        Sheet sheet = StripSheet.draw(
+                work.strips(),
+                new StripSheet.Settings(
+                        job.title(), job.revision(), settings.kerf(), settings.leadIn(), process()));
+        String what = "one flat strip of each pattern at full size, "
+                + (settings.kerf() > 0 ? "kerf allowed for" : "nominal lines")
+                + (settings.leadIn() > 0 ? ", lead-ins on a layer of their own: " : ": ");
+        taker.put("strips/strips.svg", what + "SVG", bytes(SvgWriter.print(sheet, job.sheet().hairline())));
+        taker.put(
+                "strips/strips-r2000.dxf",
+                what + "DXF R2000, closed polylines",
+                bytes(DxfWriter.print(sheet, DxfFlavour.R2000, DxfOutlines.POLYLINES)));
+        taker.put(
+                "strips/strips-r12.dxf",
+                what + "DXF R12, lines and arcs",
+                bytes(DxfWriter.print(sheet, DxfFlavour.R12)));
+        taker.put(TABLE, "size of every strip, where its holes are, and what they do after rolling", table());
+        for (FlatProgram program : work.programs().programs()) {
+            String purpose = "flat strip of pattern " + program.task().strip().pattern() + ", "
+                    + (program.task().marks()
+                            ? "the two dimples"
+                            : program.task().cutter().kind().title() + " "
+                                    + program.task().cutter().marked());
+            taker.put(
+                    path(program), program.air() ? "air cut of " + purpose : purpose, bytes(program.text()));
+        }
+    }
+
+    private String process() {
+        boolean gas = job.hub().collar().material().chlorinated();
+        return "To be cut with: " + settings.process().word() + "."
+                + (gas ? " Never with a laser or a plasma torch: the gas is toxic." : "");
+    }
+
+    static String path(FlatProgram program) {
+        return "strips/" + program.name();
+    }
+
+    static ProgramEntry entry(FlatProgram program, Shop shop) {
+        String machine = shop.strip()
+                .flatMap(StripSettings::machine)
+                .orElseThrow()
+                .name();
+        return new ProgramEntry(
+                path(program),
+                machine,
+                program.seconds(),
+                List.of(program.task().cutter().id()));
+    }
+
+    private byte[] table() {
+        CsvTable table = new CsvTable(
+                "pattern",
+                "to make",
+                "length (mm)",
+                "width (mm)",
+                "thickness (mm)",
+                "joint",
+                "joint length (mm)",
+                "joint at azimuth (deg)",
+                "hole",
+                "from the left end (mm)",
+                "from the lower edge (mm)",
+                "diameter (mm)",
+                "needed lean (deg)",
+                "tilt limit drilled in pipe (deg)",
+                "tilt limit after rolling (deg)",
+                "least after rolling (deg)",
+                "slack after rolling (deg)",
+                "revision",
+                "job");
+        int at = 0;
+        for (FlatStrip strip : work.strips()) {
+            for (FlatStrip.FlatHole hole : strip.holes()) {
+                RolledHole rolled = work.holes().get(at);
+                at++;
+                table.text(strip.pattern()).whole(strip.made());
+                table.number(strip.length(), 3)
+                        .number(strip.body().width(), 3)
+                        .number(strip.body().wall().nominal(), 3);
+                table.text(strip.joint().kind().word()).number(strip.joint().length(), 3);
+                degrees(table, strip.seam());
+                table.whole(hole.hole().number())
+                        .number(hole.x(), 3)
+                        .number(hole.y(), 3)
+                        .number(2 * hole.radius(), 3);
+                degrees(table, hole.hole().neededLean());
+                degrees(table, hole.hole().tiltLimit());
+                degrees(table, rolled.limit());
+                degrees(table, rolled.least());
+                degrees(table, rolled.slack());
+                PackTables.end(table, plan);
+            }
+        }
+        return table.bytes();
+    }
+
+    private static void degrees(CsvTable table, double angle) {
+        table.number(Angles.degrees(angle), 4);
+    }
+
+    private static byte[] bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+}

@@ -1,0 +1,119 @@
+package collarwright.paper;
+
+import collarwright.job.StripSettings;
+import collarwright.machining.FlatProgram;
+import collarwright.machining.FlatTask;
+import collarwright.picture.Figures;
+import collarwright.plan.RolledHole;
+import collarwright.plan.StripWork;
+import collarwright.tooling.FlatStrip;
+import collarwright.units.Angles;
+import collarwright.units.Decimals;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** What to cut and drill where collars are made from flat strip. */
+final class StripPages {
+
+    private final Flow flow;
+    private final Figures figures;
+
+    StripPages(Flow flow, Figures figures) {
+        this.flow = flow;
+        this.figures = figures;
+    }
+
+    void print(StripWork work, StripSettings settings) {
+        flow.page("Flat strips");
+        flow.title("Flat strips: cut, drill, roll");
+        flow.grid(sizes(work));
+        flow.points(List.of(
+                "The length is that of the middle of the wall, π (OD - wall), with the joint. Roll one strip and measure"
+                        + " its outside before you cut the others.",
+                settings.kerf() > 0
+                        ? "Cut files allow for a kerf of " + figures.size(settings.kerf())
+                                + ": do not allow for it again."
+                        : "Cut files are nominal: no kerf is allowed for.",
+                "Outer face up, TOP away from you: azimuth grows to the left. Holes come first, outlines last.",
+                "The sheet is not counted under stock to pull: pull a sheet of the collar's wall."));
+        flow.text(tightest(work));
+        if (!work.programs().programs().isEmpty()) {
+            programs(work);
+        }
+    }
+
+    private Grid sizes(StripWork work) {
+        List<List<Cell>> rows = new ArrayList<>();
+        for (FlatStrip strip : work.strips()) {
+            double joint = strip.joint().length();
+            rows.add(List.of(
+                    Cell.strong(strip.pattern()),
+                    Cell.strong(Integer.toString(strip.made())),
+                    Cell.strong(Decimals.fixed(strip.length(), 2) + " mm\n" + Decimals.fixed(strip.length() / 25.4, 3)
+                            + " in"),
+                    Cell.of(figures.size(strip.body().width())),
+                    Cell.of(figures.size(strip.body().wall().nominal())),
+                    Cell.of(strip.joint().kind().word() + (joint > 0 ? " " + figures.size(joint) : "") + " at "
+                            + Decimals.fixed(Angles.degrees(strip.seam()), 1) + "°"),
+                    Cell.tick()));
+        }
+        return new Grid(
+                "Strips to cut",
+                List.of(
+                        Column.words("pattern"),
+                        Column.numbers("to make"),
+                        Column.numbers("length"),
+                        Column.numbers("width"),
+                        Column.numbers("thick"),
+                        Column.words("ends meet"),
+                        Column.marks("cut")),
+                rows);
+    }
+
+    private static String tightest(StripWork work) {
+        RolledHole least = work.holes().stream()
+                .min(Comparator.comparingDouble(RolledHole::slack))
+                .orElseThrow();
+        return "After rolling a hole is narrower inside, across the collar. The least slack then is "
+                + Decimals.fixed(Angles.degrees(least.slack()), 2) + "°, in pattern " + least.pattern() + ", hole "
+                + least.hole().number() + "; every hole stands in strips/strips.csv.";
+    }
+
+    private void programs(StripWork work) {
+        FlatTask first = work.programs().programs().get(0).task();
+        flow.heading("Programs of the flat machine");
+        flow.points(List.of(
+                "X0 Y0 at the lower left corner of the strip, X+ along it, Y+ toward TOP; Z0 on its upper face, for the"
+                        + " cutter's lowest point, again after every tool change",
+                "clear Z " + figures.length(first.heights().clear()) + " and more, by the cutter; a board below the strip;"
+                        + " clamps beside every hole"));
+        List<List<Cell>> rows = new ArrayList<>();
+        for (FlatProgram program : work.programs().programs()) {
+            if (program.air()) {
+                continue;
+            }
+            FlatTask task = program.task();
+            rows.add(List.of(
+                    Cell.strong(program.name()),
+                    Cell.of(task.cutter().marked() + " " + task.cutter().kind().title()),
+                    Cell.of(task.cut().rpm() + " rpm\n"
+                            + figures.length(task.cut().feedMmPerMin()) + "/min"),
+                    Cell.of(figures.length(task.deepest())),
+                    Cell.of(task.points().size() + "\n" + SetupPages.time(program.seconds())),
+                    Cell.of(Integer.toString(task.strip().made())),
+                    Cell.tick()));
+        }
+        flow.grid(new Grid(
+                "Time for one strip; in the air first: the file of the same name with -air",
+                List.of(
+                        Column.words("program"),
+                        Column.words("cutter"),
+                        Column.numbers("speed, feed"),
+                        Column.numbers("lowest Z"),
+                        Column.numbers("holes, time"),
+                        Column.numbers("strips"),
+                        Column.marks("done")),
+                rows));
+    }
+}
