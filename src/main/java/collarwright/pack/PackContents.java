@@ -96,7 +96,8 @@ public final class PackContents {
     }
 
     private Paperwork paperwork() {
-        return new Paperwork(plan, production.rotary().setups(), production.ends(), production.strips(), List.copyOf(purposes));
+        return new Paperwork(
+                plan, production.rotary().setups(), production.ends(), production.strips(), List.copyOf(purposes));
     }
 
     private void templates(Pattern pattern) {

@@ -97,7 +97,8 @@ class MachineProfilesTest {
         assertThat(profiles.findings())
                 .extracting(Finding::where)
                 .allMatch(w -> w.text().startsWith("mine/machines.toml:"));
-        assertThat(profiles.names(Profiles.Kind.MACHINE)).containsExactly("bed-plain", "flat-plain", "press", "rotary-cycles");
+        assertThat(profiles.names(Profiles.Kind.MACHINE))
+                .containsExactly("bed-plain", "flat-plain", "press", "rotary-cycles");
     }
 
     @Test
