@@ -22,8 +22,7 @@ public record Sheet(String name, Heading heading, Box size, Box body, List<Layer
     /** Checks the name, the frame and the layers. */
     public Sheet {
         layers = layers.stream()
-                .filter(layer ->
-                        layer.role() != Role.LEAD_IN || !layer.shapes().isEmpty())
+                .filter(layer -> layer.role() != Role.LEAD_IN || !layer.shapes().isEmpty())
                 .toList();
         if (!name.matches("[A-Za-z0-9][A-Za-z0-9.-]*")) {
             throw new IllegalArgumentException("a sheet needs a plain name, not " + name);

@@ -84,8 +84,7 @@ public final class StripSheet {
                 .orElseThrow();
         double width = StrictMath.ceil(StrictMath.max(LEAST_WIDTH, ink.right()) + Sheet.MARGIN);
         double height = StrictMath.ceil(ink.top() + Sheet.MARGIN);
-        Heading heading =
-                new Heading("Flat strips", settings.title(), settings.revision(), notes, List.of());
+        Heading heading = new Heading("Flat strips", settings.title(), settings.revision(), notes, List.of());
         Box body = new Box(Sheet.MARGIN, foot - 0.5, width - Sheet.MARGIN, height - Sheet.MARGIN);
         return new Sheet("strips", heading, new Box(0, 0, width, height), body, layers);
     }
@@ -110,9 +109,7 @@ public final class StripSheet {
         drawing.add(Role.CUT_INSIDE, new Circle(centre, radius));
         double lead = StrictMath.min(settings.leadIn(), radius);
         if (lead > 0) {
-            drawing.add(
-                    Role.LEAD_IN,
-                    Line.of(centre.x(), centre.y() - radius + lead, centre.x(), centre.y() - radius));
+            drawing.add(Role.LEAD_IN, Line.of(centre.x(), centre.y() - radius + lead, centre.x(), centre.y() - radius));
         }
         String number = Integer.toString(hole.hole().number());
         double letters = StrictMath.min(LETTERS, radius / 2);
@@ -185,7 +182,9 @@ public final class StripSheet {
             if (strip.joint().length() > 0) {
                 line.append(' ').append(mm(strip.joint().length())).append(" mm");
             }
-            line.append(" at ").append(Decimals.fixed(Angles.degrees(strip.seam()), 2)).append("°.");
+            line.append(" at ")
+                    .append(Decimals.fixed(Angles.degrees(strip.seam()), 2))
+                    .append("°.");
             notes.add(line.toString());
         }
         return notes;

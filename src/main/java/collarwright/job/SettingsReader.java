@@ -193,8 +193,7 @@ final class SettingsReader {
      * @param tied whether struts have tie holes, as far as it could be read
      * @param strip {@code [strip]}; empty if collars are cut from pipe
      */
-    record Materials(
-            Optional<Placed> collar, Optional<Placed> strut, boolean tied, Optional<TableView> strip) {}
+    record Materials(Optional<Placed> collar, Optional<Placed> strut, boolean tied, Optional<TableView> strip) {}
 
     private static Optional<Machine> collarMachine(KeyView key, Profiles profiles) {
         Optional<Machine> machine = machine(key, profiles);

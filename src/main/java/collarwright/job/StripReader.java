@@ -82,8 +82,7 @@ final class StripReader {
         if (!good || !process.good() || !kerf.good() || !leadIn.good() || joint.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(
-                new StripSettings(joint.get(), process.value(), kerf.value(), leadIn.value(), machine));
+        return Optional.of(new StripSettings(joint.get(), process.value(), kerf.value(), leadIn.value(), machine));
     }
 
     private boolean burnt(StripSettings.Means process, Optional<Material> material) {

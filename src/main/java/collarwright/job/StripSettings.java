@@ -13,8 +13,7 @@ import java.util.Optional;
  * @param leadIn length of lead-ins in cut files, 0 for none
  * @param machine a flat machine that drills the strips; empty for cut files only
  */
-public record StripSettings(
-        StripJoint joint, Means process, double kerf, double leadIn, Optional<Machine> machine) {
+public record StripSettings(StripJoint joint, Means process, double kerf, double leadIn, Optional<Machine> machine) {
     /** Checks the lengths and the machine. */
     public StripSettings {
         if (!(kerf >= 0 && leadIn >= 0 && Double.isFinite(kerf + leadIn))) {

@@ -135,13 +135,13 @@ public final class FlatJob {
     }
 
     private double bottom(Cutter cutter, FlatStrip strip) {
-        return -settings.grid()
-                .snapUp(strip.body().wall().max() + settings.overtravel() + cutter.lead());
+        return -settings.grid().snapUp(strip.body().wall().max() + settings.overtravel() + cutter.lead());
     }
 
     private Heights heights(Cutter cutter) {
         Grid grid = settings.grid();
-        double retract = StrictMath.min(Heights.APPROACH, settings.machine().travel().clearGap());
+        double retract =
+                StrictMath.min(Heights.APPROACH, settings.machine().travel().clearGap());
         double clear = grid.snapUp(settings.clear(cutter));
         return new Heights(0, StrictMath.min(grid.snapUp(retract), clear), clear);
     }
@@ -149,12 +149,17 @@ public final class FlatJob {
     private void strip(FlatStrip strip) {
         Map<Cutter, List<FlatTask.FlatPoint>> points = new TreeMap<>(SMALLEST_FIRST);
         Grid grid = settings.grid();
-        strip.holes().stream().sorted(Comparator.comparingDouble(FlatStrip.FlatHole::x)).forEach(h -> {
-            Cutter cutter = h.hole().cutter();
-            points.computeIfAbsent(cutter, c -> new ArrayList<>())
-                    .add(new FlatTask.FlatPoint(
-                            "hole " + h.hole().number(), grid.snap(h.x()), grid.snap(h.y()), bottom(cutter, strip)));
-        });
+        strip.holes().stream()
+                .sorted(Comparator.comparingDouble(FlatStrip.FlatHole::x))
+                .forEach(h -> {
+                    Cutter cutter = h.hole().cutter();
+                    points.computeIfAbsent(cutter, c -> new ArrayList<>())
+                            .add(new FlatTask.FlatPoint(
+                                    "hole " + h.hole().number(),
+                                    grid.snap(h.x()),
+                                    grid.snap(h.y()),
+                                    bottom(cutter, strip)));
+                });
         int files = points.size() + 1;
         Cutter drill = settings.mark().cutter();
         write(task(strip, drill, dimples(strip), true), 1, files);

@@ -68,8 +68,8 @@ final class FlatWriter {
         moves.add(new Move.Rapid(Axis.X, at.x()));
         moves.add(new Move.Rapid(Axis.Y, at.y()));
         moves.add(new Move.SpindleOn(task.cut().rpm()));
-        moves.add(new Move.Dwell(StrictMath.max(
-                LEAST_DWELL_SECONDS, settings.machine().spindle().startSeconds())));
+        moves.add(new Move.Dwell(
+                StrictMath.max(LEAST_DWELL_SECONDS, settings.machine().spindle().startSeconds())));
         for (FlatTask.FlatPoint point : task.points()) {
             moves.add(new Move.Comment(point.title()));
             if (!point.equals(at)) {
@@ -121,8 +121,9 @@ final class FlatWriter {
         lines.add("TOOL " + task.cutter().id() + ", " + task.cutter().kind().title() + " "
                 + task.cutter().marked().replace("#", "No. ") + ", tip "
                 + length(task.cutter().lead()) + " below its edge");
-        lines.add("SPINDLE " + task.cut().rpm() + " rpm, FEED " + Decimals.fixed(task.cut().feedMmPerMin() / unit, 2)
-                + " " + settings.cuts().units().symbol() + "/min");
+        lines.add("SPINDLE " + task.cut().rpm() + " rpm, FEED "
+                + Decimals.fixed(task.cut().feedMmPerMin() / unit, 2) + " "
+                + settings.cuts().units().symbol() + "/min");
         lines.add("CLEAR Z " + length(task.heights().clear() + lift) + ", DEEPEST Z " + length(task.deepest() + lift));
         lines.add("TIME " + Sizes.time(seconds) + ", tool change not counted");
         lines.add("CAUTION run in the air first, single step, hand on stop");

@@ -118,8 +118,7 @@ public sealed interface Move {
      * @param feedMmPerMin how fast it cuts
      * @param clear Z before and after
      */
-    record Cycle(
-            double x, double y, double retract, double bottom, double peck, double feedMmPerMin, double clear)
+    record Cycle(double x, double y, double retract, double bottom, double peck, double feedMmPerMin, double clear)
             implements Move {
 
         /** How far above the last bottom a peck starts to feed again: 0.010 in, as the report's interpreter (from memory). */

@@ -39,12 +39,14 @@ final class StripFiles {
     void print(TemplateFiles.Taker taker) {
         Sheet sheet = StripSheet.draw(
                 work.strips(),
-                new StripSheet.Settings(
-                        job.title(), job.revision(), settings.kerf(), settings.leadIn(), process()));
+                new StripSheet.Settings(job.title(), job.revision(), settings.kerf(), settings.leadIn(), process()));
         String what = "one flat strip of each pattern at full size, "
                 + (settings.kerf() > 0 ? "kerf allowed for" : "nominal lines")
                 + (settings.leadIn() > 0 ? ", lead-ins on a layer of their own: " : ": ");
-        taker.put("strips/strips.svg", what + "SVG", bytes(SvgWriter.print(sheet, job.sheet().hairline())));
+        taker.put(
+                "strips/strips.svg",
+                what + "SVG",
+                bytes(SvgWriter.print(sheet, job.sheet().hairline())));
         taker.put(
                 "strips/strips-r2000.dxf",
                 what + "DXF R2000, closed polylines",
@@ -60,8 +62,7 @@ final class StripFiles {
                             ? "the two dimples"
                             : program.task().cutter().kind().title() + " "
                                     + program.task().cutter().marked());
-            taker.put(
-                    path(program), program.air() ? "air cut of " + purpose : purpose, bytes(program.text()));
+            taker.put(path(program), program.air() ? "air cut of " + purpose : purpose, bytes(program.text()));
         }
     }
 
@@ -76,10 +77,8 @@ final class StripFiles {
     }
 
     static ProgramEntry entry(FlatProgram program, Shop shop) {
-        String machine = shop.strip()
-                .flatMap(StripSettings::machine)
-                .orElseThrow()
-                .name();
+        String machine =
+                shop.strip().flatMap(StripSettings::machine).orElseThrow().name();
         return new ProgramEntry(
                 path(program),
                 machine,

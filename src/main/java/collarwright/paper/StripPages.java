@@ -86,8 +86,8 @@ final class StripPages {
         flow.points(List.of(
                 "X0 Y0 at the lower left corner of the strip, X+ along it, Y+ toward TOP; Z0 on its upper face, for the"
                         + " cutter's lowest point, again after every tool change",
-                "clear Z " + figures.length(first.heights().clear()) + " and more, by the cutter; a board below the strip;"
-                        + " clamps beside every hole"));
+                "clear Z " + figures.length(first.heights().clear())
+                        + " and more, by the cutter; a board below the strip;" + " clamps beside every hole"));
         List<List<Cell>> rows = new ArrayList<>();
         for (FlatProgram program : work.programs().programs()) {
             if (program.air()) {

@@ -36,7 +36,11 @@ public record RolledHole(String pattern, Hole hole, double limit, double least, 
         CollarBody body = job.hub().body();
         double nominal = limit(body, body.bearing().nominal(), strut.nominal(), hole.diameter(), hole);
         double least = limit(
-                body, body.bearing().max(), strut.max(), hole.cutter().asDrilled().min(), hole);
+                body,
+                body.bearing().max(),
+                strut.max(),
+                hole.cutter().asDrilled().min(),
+                hole);
         return new RolledHole(pattern, hole, nominal, least, enough(body, strut.max(), hole));
     }
 

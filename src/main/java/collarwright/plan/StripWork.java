@@ -31,8 +31,7 @@ import java.util.Optional;
  * @param programs drilling programs; none without a flat machine
  * @param findings of all of them
  */
-public record StripWork(
-        List<FlatStrip> strips, List<RolledHole> holes, FlatPlan programs, List<Finding> findings) {
+public record StripWork(List<FlatStrip> strips, List<RolledHole> holes, FlatPlan programs, List<Finding> findings) {
 
     /** Collars from pipe. */
     public static final StripWork NONE = new StripWork(List.of(), List.of(), FlatPlan.NONE, List.of());
@@ -122,10 +121,8 @@ public record StripWork(
                     "take a shorter joint-length",
                     "take a larger collar, so that more is left between the holes"));
         }
-        double smallest = strip.holes().stream()
-                .mapToDouble(h -> 2 * h.radius())
-                .min()
-                .orElseThrow();
+        double smallest =
+                strip.holes().stream().mapToDouble(h -> 2 * h.radius()).min().orElseThrow();
         if (kerf >= smallest) {
             findings.add(Finding.stop(
                     Code.JOB_CONFLICT,
@@ -147,7 +144,8 @@ public record StripWork(
         hints.add("drill after rolling, where the hole keeps its width through the wall");
         findings.add(Finding.warn(
                 Code.HOLE_SHORT_OF_REACH,
-                new Where.Part("strip " + rolled.pattern() + " / hole " + rolled.hole().number()),
+                new Where.Part(
+                        "strip " + rolled.pattern() + " / hole " + rolled.hole().number()),
                 "a lean of " + degrees(rolled.hole().neededLean()) + " after rolling, for every strut and wall",
                 rolled.limit() > 0
                         ? degrees(rolled.limit()) + " for a nominal strut, " + degrees(rolled.least()) + " at the least"

@@ -72,8 +72,7 @@ public final class FlatRehearsal {
         int rpm = file.task().cut().rpm();
         faults.addAll(SpindleRules.check(settings.machine(), run.events(), OptionalInt.of(rpm)));
         BenchProof proof = proof(file, settings, run.events());
-        faults.addAll(
-                BenchMotion.check(proof, new BenchMotion.Ways("ZXY", false, Double.NEGATIVE_INFINITY)));
+        faults.addAll(BenchMotion.check(proof, new BenchMotion.Ways("ZXY", false, Double.NEGATIVE_INFINITY)));
         faults.addAll(BenchCuts.check(proof));
         return faults.stream()
                 .distinct()
@@ -121,23 +120,32 @@ public final class FlatRehearsal {
             }
         }
         Made first = made.stream()
-                .filter(h -> StrictMath.abs(h.x() - strip.holes().get(0).x()) <= settings.grid().step())
+                .filter(h -> StrictMath.abs(h.x() - strip.holes().get(0).x())
+                        <= settings.grid().step())
                 .findFirst()
                 .orElse(made.get(0));
         for (Hole hole : pattern.holes()) {
             Wanted wanted = new Wanted(hole.azimuth(), hole.height(), hole.diameter());
-            once(findings, pattern, "hole " + hole.number(), made.stream()
-                    .filter(h -> stands(h, first, wanted, strip, settings))
-                    .count());
+            once(
+                    findings,
+                    pattern,
+                    "hole " + hole.number(),
+                    made.stream()
+                            .filter(h -> stands(h, first, wanted, strip, settings))
+                            .count());
         }
         List<Made> dimples = made(plan, settings, pattern, true);
         double diameter = settings.mark().cutter().asDrilled().nominal();
         for (DimplePlace dimple : DimplePlace.of(pattern, strip.body())) {
             Wanted wanted = new Wanted(dimple.azimuth(), dimple.height(), diameter);
             // A dimple's arc is stated on the outside, which stretches when the strip is rolled.
-            once(findings, pattern, dimple.title(), dimples.stream()
-                    .filter(d -> stands(d, first, wanted, strip, settings))
-                    .count());
+            once(
+                    findings,
+                    pattern,
+                    dimple.title(),
+                    dimples.stream()
+                            .filter(d -> stands(d, first, wanted, strip, settings))
+                            .count());
         }
         return findings;
     }
@@ -170,9 +178,9 @@ public final class FlatRehearsal {
     /**
      * Rolls the strip about +Z (TOP up), outer face out: to the right on the strip is counter-clockwise from above.
      */
-    private static boolean stands(
-            Made made, Made first, Wanted place, FlatStrip strip, FlatSettings settings) {
-        double girth = StrictMath.PI * (2 * strip.body().outerRadius() - strip.body().wall().nominal());
+    private static boolean stands(Made made, Made first, Wanted place, FlatStrip strip, FlatSettings settings) {
+        double girth = StrictMath.PI
+                * (2 * strip.body().outerRadius() - strip.body().wall().nominal());
         double turn = 2 * StrictMath.PI * (made.x() - first.x()) / girth;
         Vec3 outward = Wrap.turned(new Vec3(1, 0, 0), UP, turn);
         Vec3 wanted = Wrap.turned(new Vec3(1, 0, 0), UP, -place.azimuth());

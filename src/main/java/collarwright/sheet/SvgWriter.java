@@ -99,7 +99,8 @@ public final class SvgWriter {
         out.append("</g>\n");
     }
 
-    // Red and blue cut, black marks, grey informs, green leads in: common on laser cutters, no source; the groups' names say it too.
+    // Red and blue cut, black marks, grey informs, green leads in: common on laser cutters, no source; the groups'
+    // names say it too.
     private static String colour(Role role) {
         return switch (role) {
             case CUT_INSIDE -> "#ff0000";

@@ -68,8 +68,8 @@ public record FlatStrip(
         List<FlatHole> holes = new ArrayList<>();
         for (Hole hole : pattern.holes()) {
             double turn = (seam - hole.azimuth() + TURN) % TURN;
-            holes.add(new FlatHole(
-                    hole, turn * body.midRadius() + joint.added() / 2, body.width() / 2 + hole.height()));
+            holes.add(
+                    new FlatHole(hole, turn * body.midRadius() + joint.added() / 2, body.width() / 2 + hole.height()));
         }
         return new FlatStrip(pattern.id(), made, body, joint, seam, holes);
     }

@@ -100,17 +100,21 @@ class StripPackTest {
     @Test
     void cutFile_hasEveryStripAndHole_withKerfAndLeadIns() {
         String svg = text("strips/strips.svg");
-        int patterns = (int) pack.keySet().stream().filter(f -> f.matches("strips/C.-flat-1-mark\\.nc")).count();
+        int patterns = (int) pack.keySet().stream()
+                .filter(f -> f.matches("strips/C.-flat-1-mark\\.nc"))
+                .count();
         assertThat(patterns).isPositive();
         assertThat(count(svg, "id=\"CUT-OUTSIDE-\\d+\"")).isEqualTo(patterns);
         assertThat(count(svg, "id=\"CUT-INSIDE-\\d+\"")).isEqualTo(holes.size());
         assertThat(count(svg, "id=\"LEAD-IN-\\d+\"")).isEqualTo(patterns + holes.size());
         // The first hole is cut narrower than it is to be by the kerf.
-        Matcher radius = Pattern.compile("<circle id=\"CUT-INSIDE-1\" [^>]* r=\"(\\S+)\"").matcher(svg);
+        Matcher radius = Pattern.compile("<circle id=\"CUT-INSIDE-1\" [^>]* r=\"(\\S+)\"")
+                .matcher(svg);
         assertThat(radius.find()).isTrue();
         List<Double> planned =
                 holes.stream().map(h -> h.hole().diameter() / 2 - 0.1).toList();
-        assertThat(planned).anySatisfy(r -> assertThat(Double.parseDouble(radius.group(1))).isCloseTo(r, within(1e-4)));
+        assertThat(planned)
+                .anySatisfy(r -> assertThat(Double.parseDouble(radius.group(1))).isCloseTo(r, within(1e-4)));
     }
 
     private static long count(String text, String pattern) {

@@ -40,8 +40,7 @@ class FlatRehearsalTest {
     }
 
     private static List<Finding> rehearse(FlatPlan plan, FlatSettings settings) {
-        return FlatRehearsal.rehearse(
-                plan, settings, List.of(FlatSamples.strip()), List.of(FlatSamples.pattern()));
+        return FlatRehearsal.rehearse(plan, settings, List.of(FlatSamples.strip()), List.of(FlatSamples.pattern()));
     }
 
     /** A drawn pattern of two cutters on a drawn strip. */
@@ -62,8 +61,7 @@ class FlatRehearsalTest {
                     : new StripJoint(draw.coin() ? StripJoint.Kind.LAP : StripJoint.Kind.GAP, draw.between(0.5, 6));
             FlatSettings settings = FlatSamples.settings(
                     FlatSamples.machine(draw.coin()), draw.coin() ? ProgramUnits.INCH : ProgramUnits.MM);
-            return new Drawn(
-                    settings, FlatStrip.of(pattern, draw.whole(1, 50), FlatSamples.BODY, joint), pattern);
+            return new Drawn(settings, FlatStrip.of(pattern, draw.whole(1, 50), FlatSamples.BODY, joint), pattern);
         }
 
         FlatPlan plan() {
@@ -77,8 +75,7 @@ class FlatRehearsalTest {
             Drawn drawn = Drawn.of(draw);
             FlatPlan plan = drawn.plan();
             assertThat(plan.programs()).as(plan.findings().toString()).hasSize(6);
-            assertThat(FlatRehearsal.rehearse(
-                            plan, drawn.settings(), List.of(drawn.strip()), List.of(drawn.pattern())))
+            assertThat(FlatRehearsal.rehearse(plan, drawn.settings(), List.of(drawn.strip()), List.of(drawn.pattern())))
                     .isEmpty();
         });
     }
@@ -102,8 +99,10 @@ class FlatRehearsalTest {
                 double tolerance = bottoms.get(0).inch() ? 0.0001 * 25.4 : 0.001;
                 for (int i = 0; i < planned.size(); i++) {
                     CanonicalMove hole = bottoms.get(i);
-                    assertThat(hole.x() * hole.unitMm()).isCloseTo(planned.get(i).x(), within(tolerance));
-                    assertThat(hole.y() * hole.unitMm()).isCloseTo(planned.get(i).y(), within(tolerance));
+                    assertThat(hole.x() * hole.unitMm())
+                            .isCloseTo(planned.get(i).x(), within(tolerance));
+                    assertThat(hole.y() * hole.unitMm())
+                            .isCloseTo(planned.get(i).y(), within(tolerance));
                     assertThat(hole.z() * hole.unitMm())
                             .isCloseTo(planned.get(i).bottom() + file.lift(), within(tolerance));
                 }
@@ -118,10 +117,14 @@ class FlatRehearsalTest {
         double length = FlatSamples.strip().length();
         FlatPlan mirrored = new FlatPlan(
                 plan.programs().stream()
-                        .map(p -> with(p, java.util.regex.Pattern.compile("G0 X(\\S+)")
-                                .matcher(p.text())
-                                .replaceAll(m -> String.format(
-                                        java.util.Locale.ROOT, "G0 X%.3f", length - Double.parseDouble(m.group(1))))))
+                        .map(p -> with(
+                                p,
+                                java.util.regex.Pattern.compile("G0 X(\\S+)")
+                                        .matcher(p.text())
+                                        .replaceAll(m -> String.format(
+                                                java.util.Locale.ROOT,
+                                                "G0 X%.3f",
+                                                length - Double.parseDouble(m.group(1))))))
                         .toList(),
                 List.of());
         assertThat(rehearse(plan, settings)).isEmpty();
@@ -152,8 +155,7 @@ class FlatRehearsalTest {
         FlatSettings settings = FlatSamples.settings(FlatSamples.machine(false), ProgramUnits.MM);
         FlatProgram program = plan(settings).programs().get(file);
         assertThat(FlatRehearsal.rehearse(program, settings)).isEmpty();
-        String text = program.text()
-                .replaceFirst(java.util.regex.Pattern.quote(from), Matcher.quoteReplacement(to));
+        String text = program.text().replaceFirst(java.util.regex.Pattern.quote(from), Matcher.quoteReplacement(to));
         assertThat(text).as(what + "\n" + program.text()).isNotEqualTo(program.text());
         assertThat(FlatRehearsal.rehearse(with(program, text), settings))
                 .extracting(Finding::expected)
@@ -175,8 +177,6 @@ class FlatRehearsalTest {
                 FlatSamples.settings(FlatSamples.machine(false, 100, new Bed(140, 0, 2)), ProgramUnits.MM);
         FlatPlan plan = plan(settings);
         assertThat(plan.programs()).isEmpty();
-        assertThat(plan.findings())
-                .extracting(Finding::code)
-                .contains(Code.MACHINE_UNABLE, Code.MACHINE_TRAVEL);
+        assertThat(plan.findings()).extracting(Finding::code).contains(Code.MACHINE_UNABLE, Code.MACHINE_TRAVEL);
     }
 }

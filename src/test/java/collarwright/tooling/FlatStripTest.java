@@ -37,7 +37,8 @@ class FlatStripTest {
         assertThat(StrictMath.toDegrees(strip.seam())).isCloseTo(300, within(1e-9));
         // A sixth of the girth less the hole's radius.
         assertThat(strip.endWeb()).isCloseTo(336.150414 / 6 - 11.025, within(1e-6));
-        assertThat(FlatStrip.of(pattern(), 4, BODY, new StripJoint(StripJoint.Kind.LAP, 12)).endWeb())
+        assertThat(FlatStrip.of(pattern(), 4, BODY, new StripJoint(StripJoint.Kind.LAP, 12))
+                        .endWeb())
                 .isCloseTo(336.150414 / 6 - 11.025 - 6, within(1e-6));
     }
 
