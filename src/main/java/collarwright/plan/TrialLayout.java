@@ -109,7 +109,8 @@ public record TrialLayout(Job job, Ladder ladder, Pattern pattern, RotaryPlan ro
                 .holesByCutter();
         return job.drilling().cutters().stream()
                 .filter(c -> holes.containsKey(c.id()))
-                .sorted(Comparator.comparing((Cutter c) -> -holes.get(c.id())).thenComparing(Cutter::id))
+                .sorted(Comparator.comparing((Cutter c) -> -holes.getOrDefault(c.id(), 0))
+                        .thenComparing(Cutter::id))
                 .toList();
     }
 

@@ -12,9 +12,8 @@ public final class DrawnRooms {
 
     /** The same frame with drawn rooms, its struts stiff. */
     public static Assembly assembly(Hubs hubs, Assembly like, Seeds draw) {
-        List<HubTravel> travels = hubs.types().stream()
-                .map(t -> drawn(draw, t.struts().size()))
-                .toList();
+        List<HubTravel> travels =
+                hubs.types().stream().map(t -> drawn(draw, t.struts().size())).toList();
         List<Double> lengths = hubs.strutShapes().stream().map(s -> 1000.0).toList();
         RaisingOrder order = RaisingOrder.of(hubs, travels, new Bending(20, lengths, 1e-9));
         return new Assembly(like.fittings(), travels, like.reports(), like.tightest(), order);

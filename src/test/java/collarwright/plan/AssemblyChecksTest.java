@@ -102,8 +102,7 @@ class AssemblyChecksTest {
         Plan plan = plan(Jobs.windbreak().dome(2, 3));
         int[] held = new int[2];
         Seeds.each(400, draw -> {
-            Assembly drawn = DrawnRooms.assembly(
-                    plan.hubs(), plan.assembly().orElseThrow(), draw);
+            Assembly drawn = DrawnRooms.assembly(plan.hubs(), plan.assembly().orElseThrow(), draw);
             boolean stuck = !drawn.order().steps(Way.STUCK).isEmpty();
             int hanging = stuck ? 0 : hanging(plan.hubs(), drawn);
             List<Finding> told = new AssemblyChecks(plan.job(), plan.hubs(), plan.struts(), plan.book(), drawn)
