@@ -28,7 +28,7 @@ import java.util.stream.Stream;
  * 2. What passes is planned as a whole, with the job's own patterns; room to push struts in grows with the gap, so the
  * smallest gap is found by halving. 3. A candidate counts if its plan neither stops nor warns. Warnings of the frame's own
  * shape, which the job has with any collar, do not count: those of codes that belong to no check and to nothing that a
- * collar, a ring, a gap or a cutter changes ({@link #CHANGED}).
+ * collar, a ring, a gap or a cutter changes.
  *
  * <p>Stock counts with its nominal sizes.
  */
@@ -38,7 +38,7 @@ public final class LeastCollars {
     public static final int MOST = 4;
 
     /** What a collar, a ring, a gap or a cutter changes, besides the checks of a plan. */
-    static final Set<Code> CHANGED = EnumSet.of(
+    private static final Set<Code> CHANGED = Set.of(
             Code.HOLE_NO_CUTTER,
             Code.HOLE_TOO_WIDE,
             Code.CUTTERS_FEW,

@@ -45,6 +45,11 @@ public final class FitWords {
                             + " holes or more, three times each, and they count on holes that"
                             + " differ.");
         }
+        if (fit.byHoles()) {
+            words.add(
+                    "The limits allow for holes that differ among themselves: three readings in each cannot tell that they do"
+                            + " not, so where they come out all alike the limits hold more often, 97 to 98 % of the time.");
+        }
         if (fit.unevenness().orElse(0) > UNEVEN) {
             words.add("The holes differ more than the readings in one hole do (mean squares "
                     + Decimals.fixed(fit.unevenness().orElseThrow(), 1)

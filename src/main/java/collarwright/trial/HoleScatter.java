@@ -2,7 +2,6 @@ package collarwright.trial;
 
 import collarwright.trial.Guess.Unknown;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 
@@ -14,7 +13,7 @@ import java.util.Set;
  * times how fast the tilt limit grows with the diameter: much in a tight hole, little in a wide one. Its weight is
  * {@code 1/(1/n + λ·(dθ/dD)²)}, n being the readings and λ the variance of the holes' diameters over that of a reading.
  *
- * <p>The scatter that is counted with is the middle one of a row of values, each weighed by its restricted likelihood: that of the
+ * <p>The scatter that is counted with is the mean of a row of values, each weighed by its restricted likelihood: that of the
  * readings with what the fitted unknowns take from them allowed for (Patterson and Thompson, Biometrika 58, 1971, 545), with
  * the slopes of the best fit. The likeliest alone is often 0 where the holes do differ a little, and then tight holes count for too much. The row of values is our choice, no source.
  *
@@ -27,8 +26,6 @@ record HoleScatter(BearingModel model, Set<Unknown> free, double within, int rea
 
     private static final List<Double> TRIED = List.of(
             0.0, 0.004, 0.008, 0.012, 0.016, 0.02, 0.03, 0.04, 0.055, 0.075, 0.1, 0.14, 0.2, 0.3, 0.45, 0.7, 1.1);
-    /** How many of the row of values holes that do not differ at all count for. Our choice, no source. */
-    private static final double ALIKE = 4;
     /** Slopes hardly change from fit to fit. */
     private static final int ROUNDS = 2;
 
@@ -64,16 +61,23 @@ record HoleScatter(BearingModel model, Set<Unknown> free, double within, int rea
             near = tried.get(tried.size() - 1).best();
         }
         double least = tried.stream().mapToDouble(Weighed::unlikely).min().orElseThrow();
-        double[] shares = tried.stream()
-                .mapToDouble(t -> StrictMath.exp((least - t.unlikely()) / 2))
-                .toArray();
-        shares[0] *= ALIKE;
-        double half = Arrays.stream(shares).sum() / 2;
-        int middle = 0;
-        for (double below = shares[0]; below < half; below += shares[middle]) {
-            middle++;
+        double shares = 0;
+        double mean = 0;
+        for (int i = 0; i < TRIED.size(); i++) {
+            double share = StrictMath.exp((least - tried.get(i).unlikely()) / 2);
+            shares += share;
+            mean += share * TRIED.get(i);
         }
-        return tried.get(middle);
+        mean /= shares;
+        return with(mean * mean / reading, near(mean, tried));
+    }
+
+    private static Guess near(double scatter, List<Weighed> tried) {
+        int at = 0;
+        while (at + 1 < TRIED.size() && TRIED.get(at + 1) <= scatter) {
+            at++;
+        }
+        return tried.get(at).best();
     }
 
     // By what a hole's own readings differ; where they do not differ at all, by what the means are off.

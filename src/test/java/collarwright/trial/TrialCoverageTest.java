@@ -158,7 +158,8 @@ class TrialCoverageTest {
 
         for (Tally tally : tallies) {
             boolean nearBound = tally.bearing < 0.5 || tally.bearing > 4;
-            double most = nearBound ? 99.5 : 97;
+            // Where holes do not differ the limits are wider than they need be, and say so.
+            double most = nearBound ? 99.5 : tally.scatter > 0 ? 97 : 98.5;
             double least = 93;
             if (tally.known.bearing().isEmpty()) {
                 assertThat(tally.share(0)).as(tally.line()).isBetween(least, most);
