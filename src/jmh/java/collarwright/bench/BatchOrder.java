@@ -9,6 +9,7 @@ import collarwright.machining.Machine;
 import collarwright.machining.MarkTool;
 import collarwright.machining.PatternRun;
 import collarwright.machining.ProgramUnits;
+import collarwright.machining.ProgramWords;
 import collarwright.machining.RotaryJob;
 import collarwright.machining.RotaryPlan;
 import collarwright.machining.RotarySettings;
@@ -100,7 +101,7 @@ public class BatchOrder {
                 "mill",
                 "mill with a rotary axis",
                 Machine.Kind.ROTARY,
-                new Machine.Post(false, Set.copyOf(Machine.plainWords()), 3, 3, 70, "M2", "ngc"),
+                new Machine.Post(false, Set.copyOf(ProgramWords.PLAIN), 3, 3, 70, "M2", "ngc"),
                 new Machine.Travel(-10, stick, -60, 400, 3000, 1500, 400, 10),
                 new Machine.Spindle(60, 3000, 3),
                 new Machine.Rotary(true, true, 3600, 720, 2, 100, 20, 15, 3, 10, stick),

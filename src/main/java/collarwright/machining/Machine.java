@@ -1,6 +1,5 @@
 package collarwright.machining;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -398,23 +397,5 @@ public record Machine(
      */
     public boolean programmed() {
         return kind != Kind.PRESS;
-    }
-
-    /**
-     * Lists the words that the plain dialect needs.
-     *
-     * @return in the order in which they are explained
-     */
-    public static List<String> plainWords() {
-        return ProgramWords.PLAIN;
-    }
-
-    /**
-     * Lists the words that the dialect with drilling cycles needs beside the plain ones.
-     *
-     * @return in the order in which they are explained
-     */
-    public static List<String> cycleWords() {
-        return ProgramWords.CYCLES;
     }
 }

@@ -63,8 +63,7 @@ final class SpindleRules {
                 boolean first = !cut;
                 overFirst
                         .filter(p -> first && StrictMath.abs(stroke.to().x() - startedAt) > p.tolerance())
-                        .ifPresent(p -> faults.add(
-                                new Fault(stroke.line(), OVER_FIRST, "X " + p.text(startedAt))));
+                        .ifPresent(p -> faults.add(new Fault(stroke.line(), OVER_FIRST, "X " + p.text(startedAt))));
                 cutting = true;
                 cut = true;
                 if (!on || !(stroke.drive().rpm() > 0)) {

@@ -7,6 +7,7 @@ import collarwright.finding.Code;
 import collarwright.finding.Finding;
 import collarwright.machining.Machine;
 import collarwright.machining.PatternRun;
+import collarwright.machining.ProgramWords;
 import collarwright.machining.RotaryJob;
 import collarwright.machining.RotaryPlan;
 import collarwright.machining.RotarySamples;
@@ -43,7 +44,7 @@ class MachineProfilesTest {
         assertThat(machine.kind()).isEqualTo(Machine.Kind.ROTARY);
         assertThat(machine.programmed()).isTrue();
         assertThat(machine.post().cycles()).isFalse();
-        assertThat(machine.post().words()).containsExactlyInAnyOrderElementsOf(Machine.plainWords());
+        assertThat(machine.post().words()).containsExactlyInAnyOrderElementsOf(ProgramWords.PLAIN);
         assertThat(machine.post().endWord()).isEqualTo("M2");
         assertThat(machine.spindle()).isEqualTo(new Machine.Spindle(100, 4000, 3));
         assertThat(machine.travel()).isEqualTo(new Machine.Travel(0, 600, -20, 220, 2000, 1000, 200, 5));

@@ -21,9 +21,9 @@ public final class EndSamples {
 
     /** A bed of any length. */
     public static Machine bed(boolean cycles, boolean across, double reach, Bed bed) {
-        Set<String> words = new TreeSet<>(Machine.plainWords());
+        Set<String> words = new TreeSet<>(ProgramWords.PLAIN);
         if (cycles) {
-            words.addAll(Machine.cycleWords());
+            words.addAll(ProgramWords.CYCLES);
         }
         words.remove("A");
         if (!across) {

@@ -24,9 +24,9 @@ public final class FlatSamples {
 
     /** A flat machine of any length. */
     public static Machine machine(boolean cycles, double reach, Bed table) {
-        Set<String> words = new TreeSet<>(Machine.plainWords());
+        Set<String> words = new TreeSet<>(ProgramWords.PLAIN);
         if (cycles) {
-            words.addAll(Machine.cycleWords());
+            words.addAll(ProgramWords.CYCLES);
         }
         words.remove("A");
         return new Machine(

@@ -37,9 +37,9 @@ public final class RotarySamples {
 
     /** A slow rotary mill, without or with drilling cycles. */
     public static Machine machine(boolean cycles) {
-        Set<String> words = new TreeSet<>(Machine.plainWords());
+        Set<String> words = new TreeSet<>(ProgramWords.PLAIN);
         if (cycles) {
-            words.addAll(Machine.cycleWords());
+            words.addAll(ProgramWords.CYCLES);
         }
         return new Machine(
                 cycles ? "mill-cycles" : "mill-plain",

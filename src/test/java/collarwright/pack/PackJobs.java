@@ -12,6 +12,7 @@ import collarwright.job.Shop;
 import collarwright.machining.CuttingData;
 import collarwright.machining.Machine;
 import collarwright.machining.ProgramUnits;
+import collarwright.machining.ProgramWords;
 import collarwright.machining.RotarySamples;
 import collarwright.plan.Plan;
 import collarwright.plan.Planner;
@@ -217,7 +218,7 @@ final class PackJobs {
                 name,
                 name,
                 kind,
-                new Machine.Post(false, Set.copyOf(Machine.plainWords()), 3, 3, 70, "M2", "ngc"),
+                new Machine.Post(false, Set.copyOf(ProgramWords.PLAIN), 3, 3, 70, "M2", "ngc"),
                 new Machine.Travel(0, 900, -50, 250, 5000, 3000, 300, 5),
                 new Machine.Spindle(100, 3000, 3),
                 new Machine.Rotary(true, true, 3600, 360, 2, 60, 10, 20, 3.2, 10, 1000),

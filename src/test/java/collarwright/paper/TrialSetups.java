@@ -6,6 +6,7 @@ import collarwright.machining.JobLabel;
 import collarwright.machining.Machine;
 import collarwright.machining.MarkTool;
 import collarwright.machining.PatternRun;
+import collarwright.machining.ProgramWords;
 import collarwright.machining.RotaryJob;
 import collarwright.machining.RotaryPlan;
 import collarwright.machining.RotarySettings;
@@ -59,7 +60,7 @@ public final class TrialSetups {
                 "rotary-trial",
                 "Mill with a rotary axis",
                 Machine.Kind.ROTARY,
-                new Machine.Post(false, java.util.Set.copyOf(Machine.plainWords()), 3, 3, 70, "M2", "nc"),
+                new Machine.Post(false, java.util.Set.copyOf(ProgramWords.PLAIN), 3, 3, 70, "M2", "nc"),
                 new Machine.Travel(0, 900, -100, 250, 3000, 1500, 300, 10),
                 new Machine.Spindle(60, 12000, 2),
                 new Machine.Rotary(true, true, 3600, 3600, 2, 60, 10, 25, 3, 5, 900),

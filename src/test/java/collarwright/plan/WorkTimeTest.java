@@ -92,8 +92,14 @@ class WorkTimeTest {
     private static Plan plan(ShopTimes times, int domes) {
         Plan plan = collarwright.picture.TrialPlans.windbreak();
         Job job = plan.job();
-        Shop press =
-                new Shop(Jobs.press(), job.shop().programUnits(), job.shop().cutting(), Shop.Batch.USUAL, times, Optional.empty(), Optional.empty());
+        Shop press = new Shop(
+                Jobs.press(),
+                job.shop().programUnits(),
+                job.shop().cutting(),
+                Shop.Batch.USUAL,
+                times,
+                Optional.empty(),
+                Optional.empty());
         Job other = new Job(
                 job.title(),
                 job.revision(),

@@ -8,6 +8,7 @@ import collarwright.machining.Machine;
 import collarwright.machining.PatternRun;
 import collarwright.machining.ProgramFile;
 import collarwright.machining.ProgramUnits;
+import collarwright.machining.ProgramWords;
 import collarwright.machining.RotaryJob;
 import collarwright.machining.RotaryPlan;
 import collarwright.machining.RotarySamples;
@@ -144,8 +145,8 @@ class RehearsalTest {
 
     static RotarySettings settings(Seeds draw) {
         boolean cycles = draw.coin();
-        Set<String> words = new TreeSet<>(Machine.plainWords());
-        words.addAll(Machine.cycleWords());
+        Set<String> words = new TreeSet<>(ProgramWords.PLAIN);
+        words.addAll(ProgramWords.CYCLES);
         words.add("M30");
         Machine.Post post = new Machine.Post(
                 cycles,

@@ -22,8 +22,9 @@ class SecondReaderTest {
 
     @Test
     void everyPlainProgram_endsItsMovesWhereOursDoes() {
-        List<Machine> machines =
-                ProfileJobs.machines().stream().filter(m -> !m.post().cycles() && !m.rotary().form().byHand()).toList();
+        List<Machine> machines = ProfileJobs.machines().stream()
+                .filter(m -> !m.post().cycles() && !m.rotary().form().byHand())
+                .toList();
         assertThat(machines).isNotEmpty();
         int[] moves = new int[1];
         Seeds.each(6, draw -> {
