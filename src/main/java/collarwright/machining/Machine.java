@@ -384,7 +384,7 @@ public record Machine(
     /**
      * Tells whether it is a bed that moves along X and Z only.
      *
-     * @return true for a bed whose profile gives no travel of Y
+     * @return true if its profile gives no travel of Y
      */
     public boolean withoutY() {
         return kind == Kind.BED && travel.across().isEmpty();

@@ -46,6 +46,9 @@ final class HandRules {
 
     private void stop(Event.Stop stop) {
         boolean byHand = proof.machine().rotary().form().byHand();
+        if (stop.comments().isEmpty()) {
+            fault(stop.line(), "a stop with a text that says what to do", "M0 alone");
+        }
         for (StopNote note : StopNote.read(stop.comments())) {
             if (note instanceof StopNote.Turn turn) {
                 stands(stop.line(), "turns the pipe");

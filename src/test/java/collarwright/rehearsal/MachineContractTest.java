@@ -46,13 +46,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 @NeedsChecker(Checker.RS274)
 class MachineContractTest {
 
-    private static final Rs274 CONTROL = new Rs274(
+    static final Rs274 CONTROL = new Rs274(
             IntStream.rangeClosed(1, 9).mapToObj(n -> new Rs274.Tool(n, 0, 6)).toList());
 
     static Stream<String> machines() {
         Profiles profiles = Profiles.load(List.of(new BundledProfiles()));
         return profiles.names(Profiles.Kind.MACHINE).stream()
-                .filter(n -> profiles.machine(n).orElseThrow().programmed());
+                .filter(n -> profiles.machine(n).orElseThrow().kind() == Machine.Kind.ROTARY);
     }
 
     /** Two cutters, so that tool changes happen. */
@@ -113,7 +113,8 @@ class MachineContractTest {
     }
 
     private static void prove(ProgramFile file, RotarySettings settings) {
-        List<CanonicalMove> moves = CONTROL.read(asItReads(file, settings)).movesOrFail();
+        List<CanonicalMove> moves =
+                CONTROL.read(asItReads(file.text(), settings)).movesOrFail();
         List<ProgramTask> tasks =
                 file.byTask().stream().flatMap(f -> f.task().stream()).toList();
         double clear =
@@ -201,9 +202,9 @@ class MachineContractTest {
     }
 
     /** In words that rs274 knows: it takes a dwell from P only, and no O number. */
-    private static String asItReads(ProgramFile file, RotarySettings settings) {
-        String text = file.text().replaceAll("(?m)^O\\d+\\s*$\\R", "");
-        return settings.machine().post().layout().habits().dwellByX() ? text.replace("G4 X", "G4 P") : text;
+    static String asItReads(String text, RotarySettings settings) {
+        String plain = text.replaceAll("(?m)^O\\d+\\s*$\\R", "");
+        return settings.machine().post().layout().habits().dwellByX() ? plain.replace("G4 X", "G4 P") : plain;
     }
 
     /** The moves of each stay below the clear height in which something is cut. */

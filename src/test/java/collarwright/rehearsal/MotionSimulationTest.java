@@ -107,7 +107,7 @@ class MotionSimulationTest {
             } else if (stops(speed, acceleration) + speed * STEP > left) {
                 speed = Math.max(speed - acceleration * STEP, 0.01 * acceleration * STEP);
             }
-            left -= Math.max(speed, Math.min(left / STEP, 0.5 * acceleration * STEP)) * STEP;
+            left -= Math.max(speed, Math.min(left / STEP, Math.min(rate, 0.5 * acceleration * STEP))) * STEP;
             steps++;
         }
         return steps * STEP;
