@@ -160,7 +160,8 @@ class TrialCoverageTest {
             boolean nearBound = tally.bearing < 0.5 || tally.bearing > 4;
             // Where holes do not differ the limits are wider than they need be, and say so.
             double most = nearBound ? 99.5 : tally.scatter > 0 ? 97 : 98.5;
-            double least = 93;
+            // A wide scatter has to be guessed from few holes: 94 % there, less what 1,000 draws are off by chance.
+            double least = tally.scatter > 0.03 ? 92 : 93;
             if (tally.known.bearing().isEmpty()) {
                 assertThat(tally.share(0)).as(tally.line()).isBetween(least, most);
             }
