@@ -1,7 +1,7 @@
 (ROTARY DIRECTION TEST for Small mill with a rotary table, plain G0)
 (.. and G1)
 (JOB Cloches, nursery bed)
-(REVISION DXHHYUWB)
+(REVISION DCLGUTFR)
 (UNITS mm, angles in degrees)
 (X0 jaw face, X+ to the free end. Y0 over the axis)
 (Z0 rotary axis, tip of the cutter, tip on the crown is Z 45.05 mm)

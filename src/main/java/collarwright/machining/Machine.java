@@ -29,7 +29,7 @@ public record Machine(
 
     /** Checks the spindle, and what programs are made with; a press makes none, its other figures are not used. */
     public Machine {
-        require(
+        MachineLimits.require(
                 spindle.minRpm() > 0
                         && spindle.maxRpm() >= spindle.minRpm()
                         && Double.isFinite(spindle.maxRpm())
@@ -44,8 +44,8 @@ public record Machine(
         if (kind == Kind.BED || kind == Kind.FLAT) {
             MachineLimits.check(post);
             MachineLimits.check(travel);
-            require(bed.isPresent(), "a bed has a stop and a seat");
-            require(kind == Kind.BED || travel.across().isPresent(), "a flat machine moves along Y");
+            MachineLimits.require(bed.isPresent(), "a bed has a stop and a seat");
+            MachineLimits.require(kind == Kind.BED || travel.across().isPresent(), "a flat machine moves along Y");
         }
     }
 
@@ -71,12 +71,6 @@ public record Machine(
             Rotary rotary,
             String source) {
         this(name, title, kind, post, travel, spindle, rotary, source, Optional.empty());
-    }
-
-    static void require(boolean holds, String rule) {
-        if (!holds) {
-            throw new IllegalArgumentException("machine: " + rule);
-        }
     }
 
     /** What a machine can do. */
@@ -249,7 +243,8 @@ public record Machine(
     public record Reach(double least, double most) {
         /** Checks the order. */
         public Reach {
-            require(least < most && Double.isFinite(most - least), "an axis goes from a least to a larger position");
+            MachineLimits.require(
+                    least < most && Double.isFinite(most - least), "an axis goes from a least to a larger position");
         }
 
         /**

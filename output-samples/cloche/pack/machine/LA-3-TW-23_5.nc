@@ -1,0 +1,106 @@
+(JOB Cloches, nursery bed)
+(REVISION DCLGUTFR)
+(STICK LA, FILE 3 OF 3)
+(COLLARS 1-9 CB)
+(THIS STICK 9 collars, run it for 11 sticks)
+(STOCK PVC-U pipe 90 x 6.7, measured)
+(OD 90.10 mm, WALL up to 7.25 mm, stick 562.00 mm or longer)
+(FIRST COLLAR from X 20.00 mm, pitch 54.00 mm)
+(UNITS mm, angles in degrees)
+(X0 jaw face, X+ to the free end. Y0 over the axis)
+(Z0 rotary axis, tip of the cutter, tip on the crown is Z 45.05 mm)
+(A0 0 line of the pattern up. TOP faces the chuck)
+(TOOL TW-23.5, twist drill 23.5 mm, tip 7.06 mm below its edge)
+(SPINDLE 413 rpm, FEED 82.60 mm/min)
+(CLEAR Z 82.51 mm, DEEPEST Z 27.87 mm)
+(TIME 5 min 47 s, tool change not counted)
+(CAUTION run in the air first, single step, hand on stop)
+(CAUTION clamp the work, eye protection, no gloves)
+(CAUTION Chips must not melt: sharp cutter, let it cool, clear the)
+(.. chips. The exit side chips out: back it up. Keep the dust out of)
+(.. the lungs.)
+G21
+G90 G94 G17
+G0 Z82.511
+G0 Y0.000
+G0 A56.283
+G0 A58.283
+G0 X45.000
+S413 M3
+G4 P3.00
+(hole 2 at A58.283)
+G0 Z47.450
+G1 Z27.867 F82.6
+G0 Z82.511
+G0 X99.000
+G0 Z47.450
+G1 Z27.867 F82.6
+G0 Z82.511
+G0 X153.000
+G0 Z47.450
+G1 Z27.867 F82.6
+G0 Z82.511
+G0 X207.000
+G0 Z47.450
+G1 Z27.867 F82.6
+G0 Z82.511
+G0 X261.000
+G0 Z47.450
+G1 Z27.867 F82.6
+G0 Z82.511
+G0 X315.000
+G0 Z47.450
+G1 Z27.867 F82.6
+G0 Z82.511
+G0 X369.000
+G0 Z47.450
+G1 Z27.867 F82.6
+G0 Z82.511
+G0 X423.000
+G0 Z47.450
+G1 Z27.867 F82.6
+G0 Z82.511
+G0 X477.000
+G0 Z47.450
+G1 Z27.867 F82.6
+G0 Z82.511
+(hole 3 at A301.717)
+G0 A301.717
+G0 Z47.450
+G1 Z27.867 F82.6
+G0 Z82.511
+G0 X423.000
+G0 Z47.450
+G1 Z27.867 F82.6
+G0 Z82.511
+G0 X369.000
+G0 Z47.450
+G1 Z27.867 F82.6
+G0 Z82.511
+G0 X315.000
+G0 Z47.450
+G1 Z27.867 F82.6
+G0 Z82.511
+G0 X261.000
+G0 Z47.450
+G1 Z27.867 F82.6
+G0 Z82.511
+G0 X207.000
+G0 Z47.450
+G1 Z27.867 F82.6
+G0 Z82.511
+G0 X153.000
+G0 Z47.450
+G1 Z27.867 F82.6
+G0 Z82.511
+G0 X99.000
+G0 Z47.450
+G1 Z27.867 F82.6
+G0 Z82.511
+G0 X45.000
+G0 Z47.450
+G1 Z27.867 F82.6
+G0 Z82.511
+G0 Z82.511
+M5
+M2
