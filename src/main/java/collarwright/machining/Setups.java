@@ -19,22 +19,46 @@ final class Setups {
     }
 
     private static SetupSheet.Zero zero(RotarySettings settings) {
+        boolean byY = settings.machine().rotary().form().byY();
+        boolean table = settings.machine().post().layout().habits().lengthTable();
+        String height =
+                "Z0 at the rotary axis, for the cutter's lowest point: touch the crown of the pipe with it and set Z to "
+                        + Sizes.in(settings.units(), settings.work().body().outerRadius());
+        return new SetupSheet.Zero(
+                "X0 at the chuck's jaw face, X+ toward the free end",
+                (byY ? "the tool over the rotary axis" : "Y0 over the rotary axis") + ", within 0.1 mm (0.004 in)",
+                height
+                        + (table
+                                ? "; the lengths of all cutters stand in the control's table (H, the number of the cutter)"
+                                : "; again after every tool change"),
+                turn(settings),
+                Indexing.of(settings).topDirection());
+    }
+
+    private static String turn(RotarySettings settings) {
         Machine.Rotary rotary = settings.machine().rotary();
+        String way = rotary.positive() ? "clockwise" : "anticlockwise";
+        if (rotary.form().byHand()) {
+            return "turn the pipe by hand, " + way + " as seen from the free end, where the program stops and says the"
+                    + " angle; 0° with the 0° line of the pattern up; always come from the same side";
+        }
+        String word = rotary.form().byY() ? "Y" : "A";
         String takeUp = rotary.takeUpDegrees() > 0
                 ? ", set while the axis comes from below (the programs come from "
                         + settings.grid().degrees(rotary.takeUpDegrees()) + "° below)"
                 : "";
-        String turn = rotary.positive()
-                ? "; A+ turns the pipe clockwise as seen from the free end"
-                : "; A+ turns the pipe anticlockwise as seen from the free end";
-        return new SetupSheet.Zero(
-                "X0 at the chuck's jaw face, X+ toward the free end",
-                "Y0 over the rotary axis, within 0.1 mm (0.004 in)",
-                "Z0 at the rotary axis, for the cutter's lowest point: touch the crown of the pipe with it and set Z to "
-                        + Sizes.in(settings.units(), settings.work().body().outerRadius())
-                        + "; again after every tool change",
-                "A0 with the 0° line of the pattern up" + takeUp + turn,
-                Indexing.of(settings).topDirection());
+        String counts = switch (rotary.form().word()) {
+            case Y_DEGREES -> "; Y counts degrees";
+            case Y_MM ->
+                "; Y counts an arc, "
+                        + Sizes.in(
+                                settings.units(),
+                                rotary.form().perTurn(settings.work().body().outerRadius()))
+                        + " for one turn";
+            default -> "";
+        };
+        return word + "0 with the 0° line of the pattern up" + takeUp + "; " + word + "+ turns the pipe " + way
+                + " as seen from the free end" + counts;
     }
 
     private static SetupSheet.Stick stick(RotarySettings settings, Load load) {
@@ -52,6 +76,14 @@ final class Setups {
         List<String> notes = new ArrayList<>();
         notes.add("Run " + DirectionTest.fileName(settings.machine()) + " once after every change to the machine.");
         notes.add("Run every program in the air first, single step, hand on stop.");
+        if (!settings.machine().spindle().controlled()) {
+            notes.add(
+                    "The programs do not switch the spindle: they stop (M0) and say when to set its speed, start it and"
+                            + " stop it. Wait until it stands before hands go near.");
+        }
+        if (settings.machine().post().layout().habits().toolChange() == ControlHabits.ToolChange.PAUSE) {
+            notes.add("One program has all cutters of the stick: it stops for each and says which one comes next.");
+        }
         notes.add("The two dimples: one on the 0° line, one beside it clockwise as seen from above TOP;"
                 + " both lie near the TOP edge.");
         if (!settings.work().measured()) {

@@ -94,7 +94,8 @@ public record Rs274(List<Tool> tools) {
                         "-v",
                         variables.toString(),
                         program.toAbsolutePath().toString()),
-                Map.of("LD_LIBRARY_PATH", interpreter.getParent().toString()),
+                // It keeps its tools in a file of the home folder, which two runs at once would spoil for each other.
+                Map.of("LD_LIBRARY_PATH", interpreter.getParent().toString(), "HOME", folder.toString()),
                 Duration.ofSeconds(120));
         List<CanonicalCall> calls = run.out()
                 .lines()
