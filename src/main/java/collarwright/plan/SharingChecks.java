@@ -53,7 +53,7 @@ final class SharingChecks {
                 "as few patterns as serve all " + sharing.hubTypes() + " hub types within extra-lean and miss",
                 sharing.patterns() + (sharing.patterns() == 1 ? " pattern" : " patterns")
                         + (proven
-                                ? ", and fewer do not"
+                                ? ", and fewer do not, each filled by one of its hubs"
                                 : "; fewer than " + sharing.atLeast() + " do not, and what lies between is not settled")
                         + ". A strut may lean up to " + degrees(sharing.extraLean())
                         + " further than its axial angle, and passes its hub's axis by up to "

@@ -31,24 +31,33 @@ final class PlanRules {
     private final RotaryPlan plan;
     private final RotarySettings settings;
     private final Map<String, PatternRun> ordered = new LinkedHashMap<>();
-    private final Map<Load, List<ProgramFile>> files = new LinkedHashMap<>();
+    private final Map<Load, List<Reading>> files = new LinkedHashMap<>();
     private final List<Finding> findings = new ArrayList<>();
 
-    private PlanRules(RotaryPlan plan, RotarySettings settings, List<PatternRun> runs) {
+    private PlanRules(
+            RotaryPlan plan, List<Reading> readings, RotarySettings settings, List<PatternRun> runs) {
         this.plan = plan;
         this.settings = settings;
         runs.forEach(r -> ordered.put(r.pattern().id(), r));
-        for (ProgramFile file : plan.programs()) {
-            if (file.purpose() == ProgramFile.Purpose.CUT) {
-                file.task()
+        for (Reading reading : readings) {
+            if (reading.file().purpose() == ProgramFile.Purpose.CUT) {
+                reading.file()
+                        .task()
                         .ifPresent(t -> files.computeIfAbsent(t.load(), l -> new ArrayList<>())
-                                .add(file));
+                                .add(reading));
             }
         }
     }
 
     static List<Finding> check(RotaryPlan plan, RotarySettings settings, List<PatternRun> runs) {
-        PlanRules rules = new PlanRules(plan, settings, runs);
+        List<Reading> readings =
+                plan.programs().stream().map(f -> Reading.of(f, settings)).toList();
+        return check(plan, readings, settings, runs);
+    }
+
+    static List<Finding> check(
+            RotaryPlan plan, List<Reading> readings, RotarySettings settings, List<PatternRun> runs) {
+        PlanRules rules = new PlanRules(plan, readings, settings, runs);
         rules.counts();
         for (SetupSheet setup : plan.setups()) {
             rules.stick(setup.load());
@@ -187,17 +196,16 @@ final class PlanRules {
 
     private MadeHoles made(Load load, boolean marks) {
         MadeHoles made = new MadeHoles();
-        for (ProgramFile file : files.getOrDefault(load, List.of())) {
-            if (file.byTask().stream().noneMatch(f -> marks(f, marks))) {
+        boolean byY = settings.machine().rotary().form().byY();
+        for (Reading reading : files.getOrDefault(load, List.of())) {
+            if (reading.file().byTask().stream().noneMatch(f -> marks(f, marks))) {
                 continue;
             }
-            BlockReader reader = BlockReader.read(file.text());
-            List<Event> events = Interpreter.run(reader.blocks(), Pose.UNKNOWN, Interpreter.Dialect.of(settings))
-                    .events();
+            List<Block> blocks = reading.blocks().blocks();
             for (Section section :
-                    Section.of(file, events, settings.machine().rotary().form().byY())) {
+                    Section.of(reading.file(), reading.run().events(), byY)) {
                 if (marks(section.file(), marks)) {
-                    made(new Proof(section.file(), settings, reader.blocks(), section.events()), made);
+                    made(new Proof(section.file(), settings, blocks, section.events()), made);
                 }
             }
         }

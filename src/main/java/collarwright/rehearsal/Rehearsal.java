@@ -36,8 +36,10 @@ public final class Rehearsal {
      */
     public static List<Finding> rehearse(RotaryPlan plan, RotarySettings settings, List<PatternRun> runs) {
         List<Finding> findings = new ArrayList<>();
-        plan.programs().forEach(f -> findings.addAll(rehearse(f, settings)));
-        findings.addAll(PlanRules.check(plan, settings, runs));
+        List<Reading> readings =
+                plan.programs().stream().map(f -> Reading.of(f, settings)).toList();
+        readings.forEach(r -> findings.addAll(findings(r, settings)));
+        findings.addAll(PlanRules.check(plan, readings, settings, runs));
         return List.copyOf(findings);
     }
 
@@ -49,23 +51,26 @@ public final class Rehearsal {
      * @return REHEARSAL_FAILED stops by line, the first 25 if there are more; empty if the program may leave
      */
     public static List<Finding> rehearse(ProgramFile file, RotarySettings settings) {
-        List<Fault> faults = faults(file, settings);
-        return faults.stream()
+        return findings(Reading.of(file, settings), settings);
+    }
+
+    private static List<Finding> findings(Reading reading, RotarySettings settings) {
+        return faults(reading, settings).stream()
                 .distinct()
                 .sorted(Comparator.comparingInt(Fault::line))
                 .limit(MOST)
-                .map(f -> finding(file, f))
+                .map(f -> finding(reading.file(), f))
                 .toList();
     }
 
-    private static List<Fault> faults(ProgramFile file, RotarySettings settings) {
+    private static List<Fault> faults(Reading reading, RotarySettings settings) {
+        ProgramFile file = reading.file();
         List<Fault> faults =
                 new ArrayList<>(TextRules.check(file.text(), settings.machine().post()));
-        BlockReader reader = BlockReader.read(file.text());
-        faults.addAll(reader.faults());
-        Interpreter.Run run = Interpreter.run(reader.blocks(), Pose.UNKNOWN, Interpreter.Dialect.of(settings));
-        faults.addAll(run.faults());
-        faults.addAll(rules(new Proof(file, settings, reader.blocks(), run.events())));
+        faults.addAll(reading.blocks().faults());
+        faults.addAll(reading.run().faults());
+        faults.addAll(rules(new Proof(
+                file, settings, reading.blocks().blocks(), reading.run().events())));
         return faults;
     }
 

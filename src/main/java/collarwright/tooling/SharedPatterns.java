@@ -122,7 +122,9 @@ final class SharedPatterns {
         }
         double extra = limits.extraLean();
         for (int i = 0; i < MOST_TRIES && fewestProven < others && !within() && extra > 0; i++) {
-            extra = StrictMath.max(0, extra - (extraLean() - limits.extraLean()) - ROUNDING);
+            // Where only the miss is beyond its limit, a smaller extra lean brings the holes nearer, too.
+            double beyond = StrictMath.max(extraLean() - limits.extraLean(), miss() > limits.miss() ? extra / 8 : 0);
+            extra = StrictMath.max(0, extra - beyond - ROUNDING);
             group(extra, 0);
         }
         atLeast = StrictMath.min(fewestProven, groups.size());

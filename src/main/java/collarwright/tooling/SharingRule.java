@@ -20,6 +20,12 @@ final class SharingRule {
     /** Angles and shares that differ by less differ by rounding. */
     private static final double SAME = 1e-9;
 
+    /**
+     * 0.02°: a strut that turns in both holes changes its tilt, too, by some 0.001° where it was measured; what may be
+     * possible allows for more than that.
+     */
+    private static final double HAIR = 0.02 * StrictMath.PI / 180;
+
     private final double midRadius;
     private final double extraLean;
     private final double off;
@@ -167,7 +173,7 @@ final class SharingRule {
             return -1;
         }
         double sure = sure(type, strut, swing(tilt, cap));
-        return far == 0 ? sure : sure + far * (possible(type, strut, swing(tilt, cap)) - sure);
+        return far == 0 ? sure : sure + far * (possible(type, strut, swing(tilt, cap + HAIR)) - sure);
     }
 
     // Whatever stands at the far end.
