@@ -34,8 +34,7 @@ final class PlanRules {
     private final Map<Load, List<Reading>> files = new LinkedHashMap<>();
     private final List<Finding> findings = new ArrayList<>();
 
-    private PlanRules(
-            RotaryPlan plan, List<Reading> readings, RotarySettings settings, List<PatternRun> runs) {
+    private PlanRules(RotaryPlan plan, List<Reading> readings, RotarySettings settings, List<PatternRun> runs) {
         this.plan = plan;
         this.settings = settings;
         runs.forEach(r -> ordered.put(r.pattern().id(), r));
@@ -202,8 +201,7 @@ final class PlanRules {
                 continue;
             }
             List<Block> blocks = reading.blocks().blocks();
-            for (Section section :
-                    Section.of(reading.file(), reading.run().events(), byY)) {
+            for (Section section : Section.of(reading.file(), reading.run().events(), byY)) {
                 if (marks(section.file(), marks)) {
                     made(new Proof(section.file(), settings, blocks, section.events()), made);
                 }

@@ -29,7 +29,7 @@ class RehearseCommandTest {
     private static final Path SAMPLES = ProjectFolder.top().resolve("output-samples");
     private static final String CLOCHE = SAMPLES.resolve("cloche/job.toml").toString();
     private static final Path MACHINE = ProjectFolder.target().resolve("rehearse");
-    private static final Path HOLES = MACHINE.resolve("cloche/CA-rest-2-TW-23.nc");
+    private static final Path HOLES = MACHINE.resolve("cloche/LB-2-TW-23.nc");
 
     /** Programs of the samples as the jobs give them now. */
     @BeforeAll
@@ -119,7 +119,7 @@ class RehearseCommandTest {
 
         assertThat(run.err()).as(name).isEmpty();
         assertThat(run.code()).isZero();
-        assertThat(run.out()).contains("same as the program CA-rest-2-TW-23.nc of the pack");
+        assertThat(run.out()).contains("same as the program LB-2-TW-23.nc of the pack");
     }
 
     static Stream<Arguments> wrong() {
@@ -177,7 +177,7 @@ class RehearseCommandTest {
 
         assertThat(run.code()).isZero();
         assertThat(run.err()).contains("WARN", "F 20.000 mm a minute in ");
-        assertThat(run.out()).contains("as planned", "1 warning against CA-rest-2-TW-23.nc of the pack");
+        assertThat(run.out()).contains("as planned", "1 warning against LB-2-TW-23.nc of the pack");
     }
 
     @Test
@@ -192,7 +192,7 @@ class RehearseCommandTest {
     void rehearse_anotherOrderOfHoles_isANote() throws IOException {
         // A whole row at one angle, the other way round.
         CommandRun run =
-                rehearse(edited(MACHINE.resolve("cloche/CA-1-mark.nc"), RehearseCommandTest::firstTwoStaysExchanged));
+                rehearse(edited(MACHINE.resolve("cloche/LB-1-mark.nc"), RehearseCommandTest::firstTwoStaysExchanged));
 
         assertThat(run.code()).as(run.err()).isZero();
         assertThat(run.err()).contains("NOTE").contains("the same in another order");
@@ -216,7 +216,7 @@ class RehearseCommandTest {
     void rehearse_underAnotherName_isFoundByItsHead() throws IOException {
         Path file = Files.copy(HOLES, folder.resolve("night shift é.tap"));
 
-        assertThat(rehearse(file).out()).contains("same as the program CA-rest-2-TW-23.nc of the pack");
+        assertThat(rehearse(file).out()).contains("same as the program LB-2-TW-23.nc of the pack");
         String bare = Files.readString(HOLES).replaceAll("\\([^)]*\\)\n", "").replaceAll(" *\\([^)]*\\)", "");
         Path headless = Files.writeString(folder.resolve("headless.nc"), bare);
         assertThat(rehearse(headless).code()).isEqualTo(3);
@@ -272,7 +272,7 @@ class RehearseCommandTest {
 
         assertThat(run.code()).as(run.err()).isZero();
         assertThat(run.out()).contains("Wrote " + svg);
-        assertThat(Files.readString(svg)).startsWith("<?xml").contains("What CA-rest-2-TW-23.nc does");
+        assertThat(Files.readString(svg)).startsWith("<?xml").contains("What LB-2-TW-23.nc does");
         assertThat(rehearse(HOLES, "--picture", svg.toString()).code()).isEqualTo(5);
         assertThat(rehearse(HOLES, "--picture", svg.toString(), "--replace").code())
                 .isZero();

@@ -125,7 +125,7 @@ class TrialCommandTest {
 
         assertThat(run.code()).as(run.err()).isZero();
         assertThat(files(beside("c")))
-                .contains("machine/TRIAL-1-mark.nc", "machine/TRIAL-1-mark-air.nc", "machine/rotary-direction-test.nc");
+                .contains("machine/LA-1-mark.nc", "machine/LA-1-mark-air.nc", "machine/rotary-direction-test.nc");
     }
 
     @Test
