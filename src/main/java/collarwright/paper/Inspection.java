@@ -64,7 +64,9 @@ final class Inspection {
                     Cell.blank()));
         }
         return new Grid(
-                "Caliper check: web between hole edges, straight across the outside, mid-height; 0.1 mm is "
+                "Caliper check: web between hole edges, straight across the outside, "
+                        + (HoleHeights.off(pattern) ? "each at its own height, jaws along the pipe" : "mid-height")
+                        + "; 0.1 mm is "
                         + Decimals.fixed(Angles.degrees(0.1 / body.outerRadius()), 2) + "°",
                 List.of(
                         Column.words("holes"),

@@ -2,8 +2,10 @@ package collarwright.paper;
 
 import collarwright.job.Job;
 import collarwright.machining.HoleDepth;
+import collarwright.machining.ProgramUnits;
 import collarwright.machining.Workpiece;
 import collarwright.picture.Figures;
+import collarwright.picture.RiskPicture;
 import collarwright.plan.Plan;
 import collarwright.plan.StrutLean;
 import collarwright.tooling.CutterKind;
@@ -48,36 +50,63 @@ final class PatternTables {
 
     /** Where every hole goes and how it is drilled. */
     Grid press() {
+        boolean off = HoleHeights.off(pattern);
+        HoleHeights heights = new HoleHeights(job);
         List<List<Cell>> rows = new ArrayList<>();
         for (Hole hole : pattern.holes()) {
-            double arc = hole.azimuth() * outer();
-            rows.add(List.of(
+            List<Cell> row = new ArrayList<>(List.of(
                     Cell.strong(Integer.toString(hole.number())),
                     Cell.of(Decimals.fixed(Angles.degrees(hole.azimuth()), 2) + "°"),
-                    Cell.of(Angles.degreesMinutes(hole.azimuth())),
-                    Cell.of(Decimals.fixed(arc, 2)),
-                    Cell.of(InchFractions.nearest(arc, 32).text()),
+                    Cell.of(Angles.degreesMinutes(hole.azimuth()))));
+            row.addAll(arc(hole));
+            if (off) {
+                row.addAll(heights.cells(hole));
+            }
+            row.addAll(List.of(
                     Cell.of(pilot(hole.cutter().kind())),
                     Cell.strong(
                             hole.cutter().marked() + (hole.cutter().kind() == CutterKind.HOLE_SAW ? " saw" : " twist")),
                     Cell.of(figures.size(hole.diameter())),
                     Cell.of(figures.length(travel(hole))),
                     Cell.tick()));
+            rows.add(row);
         }
         return new Grid(
                 "Press table: turn clockwise from above, from the 0° line (1/32 in is up to 0.4 mm off)",
-                List.of(
-                        Column.numbers("hole"),
-                        Column.numbers("degrees"),
-                        Column.numbers("deg, min"),
-                        Column.numbers("arc, mm"),
-                        Column.numbers("arc, 1/32 in"),
-                        Column.words("pilot"),
-                        Column.words("cutter"),
-                        Column.numbers("as drilled"),
-                        Column.numbers("depth"),
-                        Column.marks("done")),
+                pressColumns(off),
                 rows);
+    }
+
+    private List<Cell> arc(Hole hole) {
+        double arc = hole.azimuth() * outer();
+        Cell millimetres = Cell.of(Decimals.fixed(arc, 2));
+        Cell fraction = Cell.of(InchFractions.nearest(arc, 32).text());
+        return inches()
+                ? List.of(Cell.of(Decimals.fixed(arc / 25.4, 3)), fraction, millimetres)
+                : List.of(millimetres, fraction);
+    }
+
+    private boolean inches() {
+        return figures.units() == ProgramUnits.INCH;
+    }
+
+    private List<Column> pressColumns(boolean off) {
+        List<Column> columns =
+                new ArrayList<>(List.of(Column.numbers("hole"), Column.numbers("degrees"), Column.numbers("deg, min")));
+        columns.addAll(
+                inches()
+                        ? List.of(Column.numbers("arc, in"), Column.numbers("arc, 1/32 in"), Column.numbers("arc, mm"))
+                        : List.of(Column.numbers("arc, mm"), Column.numbers("arc, 1/32 in")));
+        if (off) {
+            columns.addAll(HoleHeights.columns());
+        }
+        columns.addAll(List.of(
+                Column.words("pilot"),
+                Column.words("cutter"),
+                Column.numbers("as drilled"),
+                Column.numbers("depth"),
+                Column.marks("done")));
+        return columns;
     }
 
     private static String pilot(CutterKind kind) {
@@ -125,12 +154,12 @@ final class PatternTables {
                         Column.words("holes"),
                         Column.words("strut"),
                         Column.numbers("needed lean"),
-                        Column.numbers("hole at least"),
+                        Column.numbers("hole at least, thickest strut and wall"),
                         Column.numbers("tilt limit"),
                         Column.numbers("slack"),
                         Column.numbers("worst cases"),
                         Column.numbers("by chance"),
-                        Column.numbers("0.1 mm more hole, strut, wall")),
+                        Column.numbers((inches() ? "0.004 in (0.1 mm)" : "0.1 mm") + " more hole, strut, wall")),
                 classes.values().stream().map(this::why).toList());
     }
 
@@ -152,8 +181,10 @@ final class PatternTables {
 
     /** How the figures of {@link #why()} come about. */
     static String whyRule() {
-        return "Slack: tilt limit less needed lean. Worst cases: thickest strut and wall with the smallest hole, and the"
-                + " other way round. By chance: the three spreads as a root-sum-square.";
+        return "Slack: tilt limit less needed lean. Hole at least: what the thickest strut needs in the thickest wall."
+                + " Tilt limit and slack are at nominal sizes. Worst cases: thickest strut and wall with the smallest"
+                + " hole, and the other way round. "
+                + RiskPicture.CHANCE;
     }
 
     private static String signed(double angle) {

@@ -72,7 +72,7 @@ public final class Traveller {
             pattern(pattern);
         }
         batch();
-        work.setups().forEach(setup -> new SetupPages(flow, job.shop()).print(setup));
+        work.setups().forEach(setup -> new SetupPages(flow, job, plan.book().patterns()).print(setup));
         if (!work.strips().strips().isEmpty()) {
             job.shop().strip().ifPresent(s -> new StripPages(flow, figures).print(work.strips(), s));
         }
@@ -157,6 +157,7 @@ public final class Traveller {
         flow.page("Holes at risk");
         flow.title("Holes: need and limit");
         RiskPicture picture = new RiskPicture(plan, Flow.WIDTH);
+        flow.strong(picture.verdict());
         flow.pictures(picture);
         flow.text(picture.legend());
         plan.book().sharing().ifPresent(sharing -> flow.grid(SharingTable.of(plan, sharing)));
@@ -177,6 +178,9 @@ public final class Traveller {
         flow.pictures(new StripPicture(
                 body, pattern, figures, StrictMath.min(Flow.WIDTH, STRIP_HEIGHT * whole / body.width())));
         PatternTables tables = new PatternTables(plan, pattern);
+        if (HoleHeights.off(pattern)) {
+            flow.strong(HoleHeights.WARNING);
+        }
         flow.grid(tables.press());
         flow.text("Depth: touch the crown with the cutter's lowest point, set zero, go down so far. "
                 + String.join(" ", tables.depths()) + " " + Cautions.atTheDrill());
@@ -289,6 +293,13 @@ public final class Traveller {
             flow.grid(tables.order());
         } else {
             flow.text("The order has too many goes for paper; it stands in plan.json, under assembly.");
+        }
+        RaisingTable raising = new RaisingTable(plan, assembly);
+        if (raising.printed()) {
+            flow.text(RaisingTable.rule());
+            flow.grid(raising.grid());
+        } else {
+            flow.text(raising.tooMany());
         }
         flow.grid(tables.travel());
         flow.text(
