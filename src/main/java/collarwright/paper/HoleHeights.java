@@ -2,9 +2,10 @@ package collarwright.paper;
 
 import collarwright.job.Job;
 import collarwright.machining.Load;
-import collarwright.picture.Figures;
+import collarwright.machining.ProgramUnits;
 import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
+import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -17,11 +18,11 @@ final class HoleHeights {
     /** Nearer to the middle than this is on it: finer than any caliper. */
     private static final double SAME = 0.005;
 
-    private final Figures figures;
+    private final boolean inches;
     private final double width;
 
     HoleHeights(Job job) {
-        this.figures = new Figures(job.shop().programUnits());
+        this.inches = job.shop().programUnits() == ProgramUnits.INCH;
         this.width = job.hub().body().width();
     }
 
@@ -30,22 +31,19 @@ final class HoleHeights {
         return pattern.holes().stream().anyMatch(h -> StrictMath.abs(h.height()) >= SAME);
     }
 
-    /** Such as {@code +2.51 mm}: + toward TOP. */
-    String fromMiddle(Hole hole) {
-        return (hole.height() >= SAME ? "+" : "") + figures.size(hole.height());
+    List<Column> columns() {
+        String unit = inches ? "in" : "mm";
+        return List.of(Column.numbers("middle, + to TOP, " + unit), Column.numbers("TOP edge, " + unit));
     }
 
-    /** From the collar's TOP edge to the middle of the hole. */
-    String fromTop(Hole hole) {
-        return figures.size(width / 2 - hole.height());
-    }
-
-    static List<Column> columns() {
-        return List.of(Column.numbers("from the middle, + to TOP"), Column.numbers("from TOP edge"));
-    }
-
+    /** How far the hole is from the collar's middle line, + toward TOP, and from its TOP edge. */
     List<Cell> cells(Hole hole) {
-        return List.of(Cell.strong(fromMiddle(hole)), Cell.of(fromTop(hole)));
+        String sign = hole.height() >= SAME ? "+" : "";
+        return List.of(Cell.strong(sign + shown(hole.height())), Cell.of(shown(width / 2 - hole.height())));
+    }
+
+    private String shown(double length) {
+        return inches ? Decimals.fixed(length / 25.4, 3) : Decimals.fixed(length, 2);
     }
 
     /** The heights of one pattern's holes. */
@@ -58,7 +56,10 @@ final class HoleHeights {
         }
         List<Column> columns = new ArrayList<>(List.of(Column.numbers("hole")));
         columns.addAll(columns());
-        return new Grid("Heights of the holes of pattern " + pattern.id(), columns, rows);
+        return new Grid(
+                "Heights of the holes of pattern " + pattern.id() + ": hole's middle from the middle line and from TOP",
+                columns,
+                rows);
     }
 
     /**
@@ -84,6 +85,9 @@ final class HoleHeights {
         }
         List<Column> columns = new ArrayList<>(List.of(Column.words("pattern"), Column.numbers("hole")));
         columns.addAll(columns());
-        return new Grid("Holes that are not on the middle line of their collar; TOP faces the chuck", columns, rows);
+        return new Grid(
+                "Holes that are not on the middle line of their collar: how far from it and from TOP, which faces the chuck",
+                columns,
+                rows);
     }
 }

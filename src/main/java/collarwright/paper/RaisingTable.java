@@ -116,7 +116,7 @@ final class RaisingTable {
         String place =
                 "hole " + here.hole() + ": " + strut + " from " + names.node(there.node()) + " hole " + there.hole();
         String how = line.joins()
-                ? ", comes"
+                ? ", comes with it"
                 : ", " + line.way() + " into " + names.node(line.at().node());
         return place + how + (line.step().held() ? ", hold it up" : "");
     }
