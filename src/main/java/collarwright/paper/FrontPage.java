@@ -177,7 +177,7 @@ public final class FrontPage {
                 .append(XmlText.escaped(FindingTexts.count(plan.findings())))
                 .append(".</strong></p>\n");
         if (!plan.findings().isEmpty()) {
-            html.append(HtmlGrid.bare(FindingTexts.grid(plan.findings())));
+            html.append(HtmlGrid.bare(FindingTexts.grid(job, plan.findings())));
         }
         close();
     }

@@ -33,7 +33,7 @@ final class HoleHeights {
 
     List<Column> columns() {
         String unit = inches ? "in" : "mm";
-        return List.of(Column.numbers("middle, + to TOP, " + unit), Column.numbers("TOP edge, " + unit));
+        return List.of(Column.numbers(unit + " from middle, + to TOP"), Column.numbers(unit + " from TOP"));
     }
 
     /** How far the hole is from the collar's middle line, + toward TOP, and from its TOP edge. */

@@ -18,6 +18,7 @@ import collarwright.plan.HubPlay;
 import collarwright.plan.OrderTotals;
 import collarwright.plan.Plan;
 import collarwright.plan.Production;
+import collarwright.plan.UnitWords;
 import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
 import java.util.ArrayList;
@@ -109,7 +110,7 @@ public final class Traveller {
         }
         flow.heading("Findings: " + FindingTexts.count(plan.findings()));
         if (!plan.findings().isEmpty()) {
-            flow.bareGrid(FindingTexts.grid(plan.findings()));
+            flow.bareGrid(FindingTexts.grid(job, plan.findings()));
         }
         flow.need(50);
         flow.heading("Cautions");
@@ -203,7 +204,7 @@ public final class Traveller {
         bin(facts);
         BearingWords.of(job.hub()).ifPresent(words -> facts.add(new DomeFacts.Fact("bears", words)));
         facts.add(new DomeFacts.Fact("fingerprint", pattern.fingerprint() + " (the drilling, the same in every job)"));
-        return facts;
+        return DomeFacts.worded(job, facts);
     }
 
     private void bin(List<DomeFacts.Fact> facts) {
@@ -224,12 +225,12 @@ public final class Traveller {
         }
         List<String> consequences = HubPlay.consequences(plan, pattern);
         if (!consequences.isEmpty()) {
-            flow.points(consequences);
+            flow.points(consequences.stream().map(c -> UnitWords.of(job, c)).toList());
         }
         flow.grid(inspection.firstArticle());
         flow.grid(inspection.caliper());
         flow.grid(inspection.pins());
-        flow.text(Inspection.pinRule());
+        flow.text(inspection.pinRule());
     }
 
     private void batch() {
@@ -255,7 +256,7 @@ public final class Traveller {
                 new DomeFacts.Fact(
                         "outside", "Ø " + StockToPull.diameter(job.strut().stock()))));
         bin(facts);
-        flow.facts(facts);
+        flow.facts(DomeFacts.worded(job, facts));
         flow.pictures(new StrutPicture(tables.drilled(), Flow.WIDTH));
         flow.grid(tables.cutting());
         flow.text("Error: the fraction less the true length. Cut by the exact figure where you can.");

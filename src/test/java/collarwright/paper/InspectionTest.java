@@ -19,22 +19,24 @@ class InspectionTest {
 
     @Test
     void goPin_isTheLeastHole_roundedDown() {
-        assertThat(Inspection.go(hole(44.13, 44.31, 43.5))).isBetween(44.0999, 44.1001);
+        assertThat(Inspection.go(hole(44.13, 44.31, 43.5), Inspection.Steps.MM)).isBetween(44.0999, 44.1001);
     }
 
     @Test
     void goPin_isNeverBelowWhatTheStrutNeeds() {
-        assertThat(Inspection.go(hole(44.13, 44.31, 44.121))).isBetween(44.1299, 44.1301);
+        assertThat(Inspection.go(hole(44.13, 44.31, 44.121), Inspection.Steps.MM))
+                .isBetween(44.1299, 44.1301);
     }
 
     @Test
     void goPin_ofAHoleThatMayComeUpShort_isWhatTheCutterMakes() {
-        assertThat(Inspection.go(hole(44.13, 44.31, 45))).isBetween(44.0999, 44.1001);
+        assertThat(Inspection.go(hole(44.13, 44.31, 45), Inspection.Steps.MM)).isBetween(44.0999, 44.1001);
     }
 
     @Test
     void noGoPin_isAQuarterMillimetreOverTheLargestHole_roundedUp() {
-        assertThat(Inspection.noGo(hole(44.13, 44.31, 43.5))).isBetween(44.5999, 44.6001);
-        assertThat(Inspection.noGo(hole(44, 44, 43.5))).isBetween(44.2499, 44.2501);
+        assertThat(Inspection.noGo(hole(44.13, 44.31, 43.5), Inspection.Steps.MM))
+                .isBetween(44.5999, 44.6001);
+        assertThat(Inspection.noGo(hole(44, 44, 43.5), Inspection.Steps.MM)).isBetween(44.2499, 44.2501);
     }
 }
