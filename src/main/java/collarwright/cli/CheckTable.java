@@ -14,7 +14,6 @@ import collarwright.units.Decimals;
 import collarwright.units.InchesFirst;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 
 /** Prints what a plan comes to and its worst margins. */
@@ -75,7 +74,7 @@ final class CheckTable {
         }
 
         private void row(Check check) {
-            left(check.code().name().toLowerCase(Locale.ROOT).replace('_', ' '), 20);
+            left(CheckNames.of(check.code()), 20);
             right(shown(check, check.value()));
             right((check.sense() == Sense.AT_LEAST ? "≥ " : "≤ ")
                     + shown(check, check.limits().warn()));

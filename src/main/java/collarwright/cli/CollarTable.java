@@ -12,7 +12,6 @@ import collarwright.units.Angles;
 import collarwright.units.Decimals;
 import collarwright.units.InchesFirst;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** Prints the smallest collars that would do: in an inch job first those of inch pipe. */
@@ -83,7 +82,7 @@ final class CollarTable {
         String value = !Double.isFinite(margin)
                 ? "no limit"
                 : check.quantity() == Quantity.LENGTH ? Decimals.fixed(margin, 1) + " mm" : degrees(margin);
-        return check.code().name().toLowerCase(Locale.ROOT).replace('_', ' ') + " " + value;
+        return CheckNames.of(check.code()) + " " + value;
     }
 
     private static String degrees(double angle) {

@@ -124,6 +124,33 @@ class SharedPapersTest {
     }
 
     @Test
+    void setupSheets_giveHeights() {
+        List<String> sheets = PdfText.pages(Traveller.print(TrialPapers.withSetups(plan)));
+        String setup = sheets.stream()
+                .filter(p -> p.startsWith("Setup "))
+                .reduce("", String::concat)
+                .replaceAll("\\s+", " ");
+        Hole hole = plan.book().patterns().stream()
+                .flatMap(p -> p.holes().stream())
+                .filter(h -> h.height() < -0.1)
+                .findFirst()
+                .orElseThrow();
+        assertThat(setup)
+                .contains("not on the middle line")
+                .contains(" " + rounded(hole.height()) + " " + rounded(35 - hole.height()));
+    }
+
+    @Test
+    void tooManyHubs_areLeftToTheTable() {
+        Plan large = TrialPlans.dome(5, 8);
+        RaisingTable table = new RaisingTable(large, large.assembly().orElseThrow());
+        assertThat(table.printed()).isFalse();
+        assertThat(table.tooMany())
+                .startsWith(large.hubs().dome().nodeCount() + " hubs are too many")
+                .contains("struts/raising.csv");
+    }
+
+    @Test
     void inchJobs_haveDecimalInchesAndThousandths() {
         Plan inch = TrialPlans.greenhouse();
         List<String> sheets = PdfText.pages(Traveller.print(TrialPapers.of(inch)));
