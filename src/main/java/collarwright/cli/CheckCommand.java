@@ -4,6 +4,7 @@ import collarwright.finding.Finding;
 import collarwright.finding.JobException;
 import collarwright.pack.CheckReport;
 import collarwright.plan.Plan;
+import collarwright.plan.UnitWords;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -66,7 +67,7 @@ final class CheckCommand implements Callable<Integer> {
             if (collars) {
                 terminal.print(CollarTable.print(plan, files.allStock()));
             }
-            terminal.printError(FindingPrinter.print(findings));
+            terminal.printError(FindingPrinter.print(UnitWords.of(plan.job(), findings)));
         }
         return CommandLines.exitCode(findings);
     }

@@ -8,11 +8,12 @@ import collarwright.plan.Check.Sense;
 import collarwright.plan.DomeMeasures;
 import collarwright.plan.OrderTotals;
 import collarwright.plan.Plan;
+import collarwright.plan.UnitWords;
 import collarwright.units.Angles;
 import collarwright.units.Decimals;
+import collarwright.units.InchesFirst;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 
 /** Prints what a plan comes to and its worst margins. */
@@ -34,15 +35,15 @@ final class CheckTable {
                 .append(" struts of ")
                 .append(types(plan.struts().types().size()))
                 .append("; ")
-                .append(size(plan))
-                .append(" mm\n");
+                .append(UnitWords.of(plan.job(), size(plan) + " mm"))
+                .append('\n');
         OrderTotals made = OrderTotals.of(plan);
         text.append("to make, with spares: ")
                 .append(made.collars())
                 .append(" collars, ")
                 .append(made.struts())
                 .append(" struts\n\n");
-        rows(text, CheckReport.worstFirst(plan));
+        new Rows(text, UnitWords.inches(plan.job())).print(CheckReport.worstFirst(plan));
         return text.toString();
     }
 
@@ -57,39 +58,48 @@ final class CheckTable {
                 : "height " + Decimals.fixed(sizes.height(), 1);
     }
 
-    // One row of each kind, the worst of it: forty rows that all pass tell a person nothing.
-    private static void rows(StringBuilder text, List<Check> checks) {
-        text.append("worst of each check      value      limit     margin  where\n");
-        Set<Code> told = new HashSet<>();
-        checks.stream().filter(c -> told.add(c.code())).forEach(c -> row(text, c));
-        text.append(checks.size()).append(" checks in all; every one is in plan.json, or printed with --json\n\n");
-    }
+    /** The rows, in mm or in inches with mm behind. */
+    private record Rows(StringBuilder text, boolean inches) {
 
-    private static void row(StringBuilder text, Check check) {
-        left(text, check.code().name().toLowerCase(Locale.ROOT).replace('_', ' '), 20);
-        right(text, shown(check, check.value()));
-        right(
-                text,
-                (check.sense() == Sense.AT_LEAST ? "≥ " : "≤ ")
-                        + shown(check, check.limits().warn()));
-        right(text, shown(check, check.margin()));
-        text.append("  ").append(check.where().text()).append('\n');
-    }
-
-    private static String shown(Check check, double value) {
-        if (!Double.isFinite(value)) {
-            return "none";
+        // One row of each kind, the worst of it: forty rows that all pass tell a person nothing.
+        void print(List<Check> checks) {
+            left("worst of each check", 20);
+            right("value");
+            right("limit");
+            right("margin");
+            text.append("  where\n");
+            Set<Code> told = new HashSet<>();
+            checks.stream().filter(c -> told.add(c.code())).forEach(this::row);
+            text.append(checks.size()).append(" checks in all; every one is in plan.json, or printed with --json\n\n");
         }
-        return check.quantity() == Quantity.LENGTH
-                ? Decimals.fixed(value, 2) + " mm"
-                : Decimals.fixed(Angles.degrees(value), 2) + "°";
-    }
 
-    private static void left(StringBuilder text, String word, int width) {
-        text.append(word).append(" ".repeat(StrictMath.max(1, width - word.length())));
-    }
+        private void row(Check check) {
+            left(CheckNames.of(check.code()), 20);
+            right(shown(check, check.value()));
+            right((check.sense() == Sense.AT_LEAST ? "≥ " : "≤ ")
+                    + shown(check, check.limits().warn()));
+            right(shown(check, check.margin()));
+            text.append("  ").append(check.where().text()).append('\n');
+        }
 
-    private static void right(StringBuilder text, String word) {
-        text.append(" ".repeat(StrictMath.max(1, 11 - word.length()))).append(word);
+        private String shown(Check check, double value) {
+            if (!Double.isFinite(value)) {
+                return "none";
+            }
+            if (check.quantity() != Quantity.LENGTH) {
+                return Decimals.fixed(Angles.degrees(value), 2) + "°";
+            }
+            String millimetres = Decimals.fixed(value, 2) + " mm";
+            return inches ? InchesFirst.of(millimetres) : millimetres;
+        }
+
+        private void left(String word, int width) {
+            text.append(word).append(" ".repeat(StrictMath.max(1, width - word.length())));
+        }
+
+        private void right(String word) {
+            text.append(" ".repeat(StrictMath.max(1, (inches ? 24 : 11) - word.length())))
+                    .append(word);
+        }
     }
 }

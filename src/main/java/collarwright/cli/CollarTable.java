@@ -10,8 +10,8 @@ import collarwright.plan.Plan;
 import collarwright.stock.RoundStock;
 import collarwright.units.Angles;
 import collarwright.units.Decimals;
+import collarwright.units.InchesFirst;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** Prints the smallest collars that would do: in an inch job first those of inch pipe. */
@@ -54,19 +54,27 @@ final class CollarTable {
                     width(p.width(), inch),
                     p.ring().name(),
                     width(p.ringWidth(), inch),
-                    Decimals.fixed(p.endGap(), 1) + " mm",
+                    gap(p.endGap(), inch),
                     degrees(p.slack()),
                     "+" + degrees(p.step()));
-            text.append("  margins: ")
-                    .append(p.margins().stream().map(CollarTable::margin).collect(Collectors.joining(", ")))
-                    .append('\n');
+            text.append("  margins: ").append(margins(p, inch)).append('\n');
         }
         return text.append('\n').toString();
     }
 
     private static String width(double width, boolean inch) {
         String mm = Decimals.fixed(width, 0) + " mm";
-        return inch ? mm + " (" + Decimals.fixed(width / INCH, 2) + " in)" : mm;
+        return inch ? Decimals.fixed(width / INCH, 2) + " in (" + mm + ")" : mm;
+    }
+
+    private static String gap(double gap, boolean inch) {
+        String mm = Decimals.fixed(gap, 1) + " mm";
+        return inch ? InchesFirst.of(mm) : mm;
+    }
+
+    private static String margins(CollarProposal proposal, boolean inch) {
+        String margins = proposal.margins().stream().map(CollarTable::margin).collect(Collectors.joining(", "));
+        return inch ? InchesFirst.of(margins) : margins;
     }
 
     private static String margin(Check check) {
@@ -74,7 +82,7 @@ final class CollarTable {
         String value = !Double.isFinite(margin)
                 ? "no limit"
                 : check.quantity() == Quantity.LENGTH ? Decimals.fixed(margin, 1) + " mm" : degrees(margin);
-        return check.code().name().toLowerCase(Locale.ROOT).replace('_', ' ') + " " + value;
+        return CheckNames.of(check.code()) + " " + value;
     }
 
     private static String degrees(double angle) {
@@ -82,7 +90,7 @@ final class CollarTable {
     }
 
     private static void row(StringBuilder text, String... cells) {
-        int[] widths = {28, 18, 28, 18, 9, 9, 0};
+        int[] widths = {28, 18, 28, 18, 19, 9, 0};
         for (int i = 0; i < cells.length; i++) {
             text.append(cells[i])
                     .append(" ".repeat(StrictMath.max(i + 1 < cells.length ? 1 : 0, widths[i] - cells[i].length())));

@@ -7,6 +7,7 @@ import collarwright.finding.Where;
 import collarwright.pack.PackContents;
 import collarwright.pack.PackFolder;
 import collarwright.plan.Production;
+import collarwright.plan.UnitWords;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -66,10 +67,13 @@ final class MakeCommand implements Callable<Integer> {
         findings.addAll(planned.findings());
         findings.sort(Comparator.comparing(Finding::level));
         if (!production.makeable()) {
-            throw new JobException(findings);
+            throw new JobException(UnitWords.of(production.plan().job(), findings));
         }
         progress.step("drawing");
-        return PackContents.of(production.with(inPack(findings)));
+        Map<String, byte[]> contents = PackContents.of(production.with(inPack(findings)));
+        findings.replaceAll(
+                f -> UnitWords.of(production.plan().job(), List.of(f)).get(0));
+        return contents;
     }
 
     // A pack is the same wherever its job file lies, so it names the file without its folder.

@@ -39,6 +39,9 @@ final class RackTilts {
 
     private static final double CLEARANCE = 0.3;
 
+    /** Rows past the need that are worth a look. Our choice, no source. */
+    private static final int PAST = 3;
+
     private final CollarBody body;
     private final double strut;
     private final Optional<Double> lean;
@@ -149,17 +152,21 @@ final class RackTilts {
     /**
      * Prints the table.
      *
+     * @param all whether cutters far beyond the need are listed too
      * @return lines for people
      */
-    String text() {
+    String text(boolean all) {
         if (cutters.isEmpty()) {
             return "\nNo cutter of the racks lets the strut in and stays below the bore.\n";
         }
-        StringBuilder text = new StringBuilder("\nas drilled  tilt limit       slack  per 0.1 mm  cutter\n");
+        StringBuilder text =
+                new StringBuilder("\nas drilled, mm      in  tilt limit       slack  per 0.1 mm  cutter\n");
         Optional<Cutter> reach = choice(Fit.REACH);
         Optional<Cutter> nearest = choice(Fit.NEAREST);
-        for (Cutter cutter : cutters) {
-            right(text, Decimals.fixed(cutter.asDrilled().nominal(), 3), 10);
+        int rows = all ? cutters.size() : StrictMath.min(cutters.size(), enough() + PAST);
+        for (Cutter cutter : cutters.subList(0, rows)) {
+            right(text, Decimals.fixed(cutter.asDrilled().nominal(), 3), 14);
+            right(text, Decimals.fixed(cutter.asDrilled().nominal() / 25.4, 3), 8);
             TiltReport report = report(cutter);
             right(text, degrees(report.tiltLimit()) + (report.binds() ? "" : "+"), 12);
             right(text, lean.map(l -> degrees(report.tiltLimit() - l)).orElse("–"), 12);
@@ -169,15 +176,39 @@ final class RackTilts {
             text.append(nearest.equals(Optional.of(cutter)) ? "  <- nearest" : "");
             text.append('\n');
         }
-        if (cutters.stream().anyMatch(c -> !report(c).binds())) {
+        if (rows < cutters.size()) {
+            text.append(cutters.size() - rows)
+                    .append(" larger cutters are left out, up to ")
+                    .append(cutters.get(cutters.size() - 1).marked())
+                    .append("; --all lists them.\n");
+        }
+        if (cutters.subList(0, rows).stream().anyMatch(c -> !report(c).binds())) {
             text.append("+: up to there it does not bind.\n");
         }
+        text.append("Per 0.1 mm (0.004 in): how much the limit grows with a hole that much wider.\n");
         if (lean.isPresent()) {
             text.append(
-                            "reach and nearest as a job takes them that says no more: 0.3 mm wider than the strut at least, ")
+                            "reach and nearest as a job takes them that says no more: 0.3 mm (0.012 in) wider than the strut at")
+                    .append(" least, ")
                     .append("nearest short by 0.5° at most.\n");
         }
         return text.toString();
+    }
+
+    // How many rows there are up to the first that does: that reaches the lean, or without one, that does not bind.
+    private int enough() {
+        for (int i = 0; i < cutters.size(); i++) {
+            TiltReport report = report(cutters.get(i));
+            boolean does = lean.map(l -> report.tiltLimit() >= l).orElse(!report.binds());
+            if (does) {
+                return StrictMath.max(i + 1, upTo(choice(Fit.REACH)));
+            }
+        }
+        return cutters.size();
+    }
+
+    private int upTo(Optional<Cutter> choice) {
+        return choice.map(c -> cutters.indexOf(c) + 1).orElse(0);
     }
 
     private static void right(StringBuilder text, String word, int width) {

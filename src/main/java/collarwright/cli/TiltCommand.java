@@ -2,6 +2,7 @@ package collarwright.cli;
 
 import collarwright.collar.LeanEnvelope;
 import collarwright.collar.TiltReport;
+import collarwright.finding.JobException;
 import collarwright.machining.ProgramUnits;
 import collarwright.picture.EnvelopePicture;
 import collarwright.picture.Figures;
@@ -48,6 +49,9 @@ final class TiltCommand implements Callable<Integer> {
             description = "A rack of cutters: prints what each of them gives. May stand more than once, and alone.")
     private List<String> racks = new ArrayList<>();
 
+    @Option(names = "--all", description = "With --rack: list the cutters far beyond the need too.")
+    private boolean all;
+
     @Option(names = "--profiles", paramLabel = "FOLDER", description = "A folder of your own profiles.")
     private @Nullable Path folder;
 
@@ -60,6 +64,10 @@ final class TiltCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (all && racks.isEmpty()) {
+            throw new JobException(List.of(TrialCommand.wrong(
+                    "--all", "--rack beside --all", "--all alone", "name a rack, --rack NAME, or leave --all out")));
+        }
         Optional<Path> file = Optional.ofNullable(envelope);
         file.ifPresent(TiltEnvelope::checkName);
         TiltAsked asked = options.read(!racks.isEmpty());
@@ -67,7 +75,7 @@ final class TiltCommand implements Callable<Integer> {
                 ? Optional.empty()
                 : Optional.of(RackTilts.of(asked, racks, Optional.ofNullable(folder)));
         if (table.isPresent() && options.sizesOnly()) {
-            terminal.print(json ? TiltJson.of(asked, table.get()) : table.get().text());
+            terminal.print(json ? TiltJson.of(asked, table.get()) : table.get().text(all));
             return 0;
         }
         Optional<TiltReport> report = TiltReport.of(asked.bench(), asked.way());
@@ -91,7 +99,8 @@ final class TiltCommand implements Callable<Integer> {
         terminal.print(
                 json
                         ? TiltJson.of(asked, found, round, table)
-                        : TiltText.of(asked, found) + table.map(RackTilts::text).orElse(""));
+                        : TiltText.of(asked, found)
+                                + table.map(t -> t.text(all)).orElse(""));
         return 0;
     }
 }

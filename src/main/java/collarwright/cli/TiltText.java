@@ -67,7 +67,7 @@ final class TiltText {
 
     private void angles() {
         if (report.leanFrom() > 0) {
-            line("passes from", degrees(report.leanFrom()));
+            line("passes from", degrees(report.leanFrom()) + "; with less lean it does not go through the hole");
         }
         String more = report.binds() ? "" : " or more: up to there it does not bind";
         line("tilt limit", degrees(report.tiltLimit()) + more + (roundStrut() ? "" : roll(report.worstRoll())));
@@ -103,12 +103,12 @@ final class TiltText {
         double bearing = bearingLength(asked, report);
         line(
                 "friction",
-                "bears on about " + Decimals.fixed(bearing, 1)
-                        + " mm of its length; pushed along farther off its axis than "
-                        + Decimals.fixed(SelfLocking.farthestSliding(bearing, ROUGH), 0) + " mm (coefficient "
-                        + ROUGH + ") to "
-                        + Decimals.fixed(SelfLocking.farthestSliding(bearing, SMOOTH), 0) + " mm (" + SMOOTH
-                        + ") it locks");
+                "bears on about " + about(bearing)
+                        + " of its length; pushed along farther off its axis than "
+                        + about(SelfLocking.farthestSliding(bearing, ROUGH)) + ", coefficient "
+                        + ROUGH + ", to "
+                        + about(SelfLocking.farthestSliding(bearing, SMOOTH)) + ", coefficient " + SMOOTH
+                        + ", it locks: friction holds it however hard it is pushed, so push in line with it");
     }
 
     private void notes() {
@@ -158,6 +158,10 @@ final class TiltText {
 
     static String mm(double length) {
         return Decimals.trimmed(length, 3) + " mm";
+    }
+
+    private static String about(double length) {
+        return Decimals.fixed(length, 1) + " mm (" + InchFractions.decimal(length, 2) + ")";
     }
 
     private static String both(double length) {

@@ -11,6 +11,7 @@ import collarwright.job.TrialPieces;
 import collarwright.pack.PackFolder;
 import collarwright.pack.TrialContents;
 import collarwright.plan.TrialLayout;
+import collarwright.plan.UnitWords;
 import collarwright.tooling.Hole;
 import collarwright.trial.TrialFit;
 import collarwright.units.Decimals;
@@ -159,8 +160,9 @@ final class TrialCommand implements Callable<Integer> {
             findings.addAll(PackFolder.write(folder, contents, replace));
             files = contents.size() + 1;
         }
-        terminal.printError(FindingPrinter.print(
-                findings.stream().filter(f -> f.level() == Level.WARN).toList()));
+        terminal.printError(FindingPrinter.print(UnitWords.of(
+                layout.job(),
+                findings.stream().filter(f -> f.level() == Level.WARN).toList())));
         terminal.print("Made " + folder + " (" + files + " files): one collar with "
                 + layout.pattern().holes().size() + " holes, " + sizes(layout) + ".\n"
                 + "Drill and measure as " + folder.resolve("trial.pdf") + " says, fill in " + folder.resolve("rows.csv")
@@ -185,9 +187,10 @@ final class TrialCommand implements Callable<Integer> {
         TrialInputs inputs =
                 TrialInputs.read(read.job(), file, Optional.ofNullable(bearingWall), Optional.ofNullable(oversize));
         TrialFit fit = inputs.fit();
-        terminal.printError(FindingPrinter.print(
-                read.findings().stream().filter(f -> f.level() == Level.WARN).toList()));
-        terminal.print(TrialTable.print(fit, inputs.blank()));
+        terminal.printError(FindingPrinter.print(UnitWords.of(
+                read.job(),
+                read.findings().stream().filter(f -> f.level() == Level.WARN).toList())));
+        terminal.print(TrialTable.print(fit, inputs.blank(), UnitWords.inches(read.job())));
         inputs.refuseMisfits(fit, file);
         if (target.isPresent()) {
             TrialPiece piece = piece(fit, read.job(), called.orElseThrow());

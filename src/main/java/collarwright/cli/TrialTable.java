@@ -7,6 +7,7 @@ import collarwright.trial.TrialFit;
 import collarwright.trial.TrialRow;
 import collarwright.units.Angles;
 import collarwright.units.Decimals;
+import collarwright.units.InchesFirst;
 
 /** Prints a fit for a person at a terminal. */
 final class TrialTable {
@@ -15,7 +16,19 @@ final class TrialTable {
 
     private TrialTable() {}
 
-    static String print(TrialFit fit, int blank) {
+    static String print(TrialFit fit, int blank, boolean inches) {
+        String head = head(fit, blank);
+        StringBuilder text = new StringBuilder(inches ? InchesFirst.of(head) : head);
+        text.append('\n');
+        rows(text, fit, inches);
+        text.append('\n');
+        FitWords.of(fit)
+                .forEach(sentence -> text.append(inches ? InchesFirst.of(sentence) : sentence)
+                        .append('\n'));
+        return text.toString();
+    }
+
+    private static String head(TrialFit fit, int blank) {
         StringBuilder text = new StringBuilder();
         long holes = fit.rows().stream().mapToInt(TrialRow::hole).distinct().count();
         line(
@@ -37,25 +50,23 @@ final class TrialTable {
         if (fit.byHoles()) {
             line(text, "holes", "differ by " + mm(fit.scatter()) + " among themselves, standard deviation");
         }
-        text.append('\n');
-        rows(text, fit);
-        text.append('\n');
-        FitWords.of(fit).forEach(sentence -> text.append(sentence).append('\n'));
         return text.toString();
     }
 
-    private static void rows(StringBuilder text, TrialFit fit) {
+    private static void rows(StringBuilder text, TrialFit fit, boolean inches) {
         int wide = 8;
         for (TrialRow row : fit.rows()) {
             wide = StrictMath.max(wide, row.cutter().length() + 2);
         }
         text.append("hole  ")
                 .append(padded("cutter", wide))
+                .append(inches ? "    size in   strut in" : "")
                 .append("    size mm   strut mm   measured     fitted        off\n");
         for (TrialRow row : fit.rows()) {
             text.append(right(Integer.toString(row.hole()), 4))
                     .append("  ")
                     .append(padded(row.cutter(), wide))
+                    .append(inches ? right(inch(row.size()), 11) + right(inch(row.strut()), 11) : "")
                     .append(right(Decimals.fixed(row.size(), 2) + (row.sizeMeasured() ? "*" : " "), 11))
                     .append(right(Decimals.fixed(row.strut(), 2), 11))
                     .append(right(degrees(row.angle()), 11))
@@ -100,6 +111,10 @@ final class TrialTable {
 
     private static String right(String text, int width) {
         return " ".repeat(StrictMath.max(0, width - text.length())) + text;
+    }
+
+    private static String inch(double length) {
+        return Decimals.fixed(length / 25.4, 4);
     }
 
     private static String mm(double length) {

@@ -58,7 +58,11 @@ public final class PackContents {
     private Map<String, byte[]> make() {
         purposes.add(new PackFile(FRONT_PAGE, "this page", 0));
         files.put(FRONT_PAGE, new byte[0]);
-        put(TRAVELLER, "route sheets for the bench: press tables, first article, set-up of the mill", traveller());
+        put(
+                TRAVELLER,
+                "route sheets for the bench: two pages or more for each pattern with press table and first article; set-up of"
+                        + " the mill; hubs, and how they are put together",
+                traveller());
         plan.book().patterns().forEach(this::templates);
         put(PackTables.HOLES, "all holes of all patterns as a table", PackTables.holes(plan));
         production.rotary().programs().forEach(this::program);
@@ -76,6 +80,11 @@ public final class PackContents {
         StopTable.of(plan).ifPresent(table -> put(StopTable.FILE, StopTable.PURPOSE, table));
         production.ends().programs().forEach(this::endProgram);
         put(PackTables.MEMBERS, "which strut goes from which hub and hole to which", PackTables.members(plan));
+        plan.assembly()
+                .ifPresent(a -> put(
+                        RaisingCsv.FILE,
+                        "in which order the struts are put in: hub, hole, push or bow, and what is still empty",
+                        RaisingCsv.print(plan, a)));
         put(HubTable.FILE, "which collar every hub takes, and which way up it goes", HubTable.print(plan));
         model();
         put(

@@ -3,6 +3,7 @@ package collarwright.pack;
 import collarwright.hub.Hubs;
 import collarwright.plan.PartNames;
 import collarwright.plan.Plan;
+import collarwright.plan.RaisingLine;
 import collarwright.strut.StrutEnd;
 import collarwright.strut.StrutType;
 import collarwright.tooling.CutterKind;
@@ -10,6 +11,7 @@ import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
 import collarwright.units.Angles;
 import collarwright.units.InchFractions;
+import java.util.List;
 
 /**
  * The tables of a pack for spreadsheets: the cut list, which strut goes where, and every hole. Each row ends with the job's
@@ -101,8 +103,8 @@ public final class PackTables {
     }
 
     /**
-     * Lists for every hole of every hub which strut goes in and where its other end goes: every strut stands in it twice,
-     * once from each end.
+     * Lists for every hole of every hub which strut goes in, where its other end goes and when it is put in: every strut
+     * stands in it twice, once from each end.
      *
      * @param plan the plan
      * @return the file's bytes, by hub and hole
@@ -122,10 +124,13 @@ public final class PackTables {
                 "strut type",
                 "cut length (mm)",
                 "member",
+                "order in raising",
                 "revision",
                 "job");
         PartNames names = PartNames.of(plan);
         Hubs hubs = plan.hubs();
+        List<Integer> orders =
+                plan.assembly().map(a -> RaisingLine.orders(plan, a)).orElse(List.of());
         int[][] endAt = endsByHole(hubs);
         for (int node = 0; node < endAt.length; node++) {
             for (int end : endAt[node]) {
@@ -140,6 +145,11 @@ public final class PackTables {
                 table.text(names.strutType(type))
                         .number(plan.struts().types().get(type).cut(), MM_DECIMALS)
                         .text(names.member(member));
+                if (orders.isEmpty()) {
+                    table.empty();
+                } else {
+                    table.whole(orders.get(member));
+                }
                 end(table, plan);
             }
         }

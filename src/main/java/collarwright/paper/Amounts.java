@@ -4,6 +4,7 @@ import collarwright.collar.Fix;
 import collarwright.job.Job;
 import collarwright.job.Order;
 import collarwright.plan.Plan;
+import collarwright.plan.UnitWords;
 import collarwright.strut.StrutType;
 import collarwright.tooling.Pattern;
 import collarwright.units.Decimals;
@@ -54,6 +55,8 @@ final class Amounts {
 
     private List<Cell> row(String part, int perDome) {
         return List.of(
-                Cell.of(part), Cell.of(Integer.toString(perDome)), Cell.strong(Integer.toString(order.made(perDome))));
+                Cell.of(UnitWords.of(plan.job(), part)),
+                Cell.of(Integer.toString(perDome)),
+                Cell.strong(Integer.toString(order.made(perDome))));
     }
 }

@@ -12,12 +12,14 @@ import collarwright.picture.Figures;
 import collarwright.plan.PartNames;
 import collarwright.plan.Plan;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** How a frame is put together: what room every collar leaves for a push, and the order in which it goes up. */
 final class AssemblyTables {
@@ -58,7 +60,7 @@ final class AssemblyTables {
         List<List<Cell>> rows = new ArrayList<>();
         for (int type = 0; type < assembly.reports().size(); type++) {
             Map<List<String>, List<String>> alike = new LinkedHashMap<>();
-            for (int hole = 0; hole < assembly.reports().get(type).size(); hole++) {
+            for (int hole : ascending(type)) {
                 HoleReport report = assembly.reports().get(type).get(hole);
                 String strut = names.strutType(
                         hubs.types().get(type).struts().get(hole).strutType());
@@ -88,13 +90,23 @@ final class AssemblyTables {
                 rows);
     }
 
+    // The hub type's struts in the order of the holes that they sit in.
+    private List<Integer> ascending(int type) {
+        return IntStream.range(0, assembly.reports().get(type).size())
+                .boxed()
+                .sorted(Comparator.comparingInt(strut -> number(type, strut)))
+                .toList();
+    }
+
     private int number(int type, int strut) {
         return plan.placement(type).holes().get(strut) + 1;
     }
 
     private List<String> figures(int type, String strut, HoleReport report) {
         String waiting = report.waiting().stream()
-                .map(hole -> Integer.toString(number(type, hole)))
+                .map(hole -> number(type, hole))
+                .sorted()
+                .map(hole -> Integer.toString(hole))
                 .collect(Collectors.joining(", "));
         return List.of(
                 strut,
@@ -176,7 +188,8 @@ final class AssemblyTables {
     }
 
     private String collar(RaisingStep step) {
-        String pattern = names.pattern(hubs.typeOf(step.hub()));
+        int type = hubs.typeOf(step.hub());
+        String pattern = (plan.book().hubsShare() ? names.hubType(type) + " on " : "") + names.pattern(type);
         return switch (step.way()) {
             case BOW -> "bowed: " + pattern;
             case STUCK -> "no room: " + pattern;

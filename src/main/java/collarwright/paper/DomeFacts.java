@@ -1,8 +1,10 @@
 package collarwright.paper;
 
 import collarwright.dome.Dome;
+import collarwright.job.Job;
 import collarwright.plan.DomeMeasures;
 import collarwright.plan.Plan;
+import collarwright.plan.UnitWords;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,7 +42,14 @@ final class DomeFacts {
         facts.add(new Fact("hubs and struts", dome.nodeCount() + " hubs, " + dome.memberCount() + " struts"));
         facts.add(new Fact("order", new Amounts(plan).spares()));
         facts.add(new Fact("machine", plan.job().shop().machine().title()));
-        return facts;
+        return worded(plan.job(), facts);
+    }
+
+    /** The same facts in the unit that the shop works in, with the other behind it. */
+    static List<Fact> worded(Job job, List<Fact> facts) {
+        return facts.stream()
+                .map(f -> new Fact(f.name(), UnitWords.of(job, f.value())))
+                .toList();
     }
 
     // A tenth of a millimetre is finer than any dome is put up.

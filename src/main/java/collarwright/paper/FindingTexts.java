@@ -2,6 +2,8 @@ package collarwright.paper;
 
 import collarwright.finding.Finding;
 import collarwright.finding.Level;
+import collarwright.job.Job;
+import collarwright.plan.UnitWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -37,7 +39,8 @@ final class FindingTexts {
         return String.join(", ", parts);
     }
 
-    static Grid grid(List<Finding> findings) {
+    static Grid grid(Job job, List<Finding> all) {
+        List<Finding> findings = UnitWords.of(job, all);
         Map<Object, List<Finding>> alike = findings.stream()
                 .collect(Collectors.groupingBy(
                         f -> List.of(f.level(), f.code(), f.expected(), f.found(), f.hints()),

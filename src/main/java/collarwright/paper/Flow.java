@@ -94,6 +94,12 @@ final class Flow {
         heading = text;
     }
 
+    /** A paragraph that must not be missed. */
+    void strong(String text) {
+        lines(text, BODY, true);
+        y += 1;
+    }
+
     void text(String text) {
         lines(text, BODY, false);
         y += 1;

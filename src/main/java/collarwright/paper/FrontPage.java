@@ -177,7 +177,7 @@ public final class FrontPage {
                 .append(XmlText.escaped(FindingTexts.count(plan.findings())))
                 .append(".</strong></p>\n");
         if (!plan.findings().isEmpty()) {
-            html.append(HtmlGrid.bare(FindingTexts.grid(plan.findings())));
+            html.append(HtmlGrid.bare(FindingTexts.grid(job, plan.findings())));
         }
         close();
     }
@@ -225,6 +225,7 @@ public final class FrontPage {
                             + " same in every job.");
             plan.book().sharing().ifPresent(sharing -> html.append(HtmlGrid.of(SharingTable.of(plan, sharing))));
             RiskPicture risks = new RiskPicture(plan, WIDE);
+            paragraph(risks.verdict());
             figure(risks, "risks", "wide", risks.legend());
             SeatTables seats = new SeatTables(plan);
             html.append(HtmlGrid.of(seats.grid()));
@@ -276,6 +277,10 @@ public final class FrontPage {
                 id + "-strip-narrow",
                 "narrow",
                 "Opened out, outer face toward you.");
+        if (HoleHeights.off(pattern)) {
+            paragraph(HoleHeights.WARNING);
+            html.append(HtmlGrid.of(new HoleHeights(job).grid(pattern)));
+        }
         html.append("</section>\n");
     }
 

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
-/** Which way up the collar of every hub goes; hubs that go alike stand together. */
+/** Which way up the collar of every hub goes, and which type it is; hubs that go alike stand together. */
 final class HubTables {
 
     /** Hubs in one row, so that a row stays a few lines high. */
@@ -30,17 +30,27 @@ final class HubTables {
     }
 
     static Grid grid(Plan plan) {
+        PartNames names = PartNames.of(plan);
         List<List<Cell>> rows = new ArrayList<>();
         groups(plan).forEach((alike, nodes) -> {
             for (int from = 0; from < nodes.size(); from += MOST) {
                 List<String> part = nodes.subList(from, StrictMath.min(nodes.size(), from + MOST));
-                rows.add(List.of(Cell.strong(alike.pattern()), Cell.of(alike.up()), Cell.of(String.join(", ", part))));
+                List<Cell> row = new ArrayList<>();
+                if (plan.book().hubsShare()) {
+                    row.add(Cell.strong(names.hubType(alike.type())));
+                }
+                row.add(Cell.strong(alike.pattern()));
+                row.add(Cell.of(alike.up()));
+                row.add(Cell.of(String.join(", ", part)));
+                rows.add(row);
             }
         });
-        return new Grid(
-                "Which way up",
-                List.of(Column.words("pattern"), Column.words("on its node"), Column.words("hubs")),
-                rows);
+        List<Column> columns =
+                new ArrayList<>(List.of(Column.words("pattern"), Column.words("on its node"), Column.words("hubs")));
+        if (plan.book().hubsShare()) {
+            columns.add(0, Column.words("hub type"));
+        }
+        return new Grid("Which way up", columns, rows);
     }
 
     private record Alike(int type, String pattern, String up) implements Comparable<Alike> {

@@ -3,6 +3,7 @@ package collarwright.paper;
 import collarwright.collar.CollarBody;
 import collarwright.picture.Figures;
 import collarwright.plan.Plan;
+import collarwright.plan.UnitWords;
 import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
 import collarwright.units.Angles;
@@ -15,11 +16,6 @@ import java.util.stream.Collectors;
 
 /** What is measured on a drilled collar: webs by caliper, hole sizes by pin, and the first article. */
 final class Inspection {
-
-    /** How much wider than the largest hole the pin is that must not go in: our choice, no source. */
-    private static final double TOO_WIDE = 0.25;
-
-    private static final double STEP = 0.05;
 
     private final Plan plan;
     private final Pattern pattern;
@@ -57,23 +53,33 @@ final class Inspection {
         for (int i = 0; i < pattern.holes().size(); i++) {
             rows.add(List.of(
                     Cell.strong(between(i)),
-                    Cell.of(Decimals.fixed(web(i), 2)),
-                    Cell.of(Decimals.fixed(web(i) / 25.4, 3)),
+                    Cell.of(inches() ? inch(web(i), 3) : Decimals.fixed(web(i), 2)),
+                    Cell.of(inches() ? Decimals.fixed(web(i), 2) : inch(web(i), 3)),
                     Cell.blank(),
                     Cell.blank(),
                     Cell.blank()));
         }
         return new Grid(
-                "Caliper check: web between hole edges, straight across the outside, mid-height; 0.1 mm is "
+                "Caliper check: web between hole edges, straight across the outside, "
+                        + (HoleHeights.off(pattern) ? "each at its own height, jaws along the pipe" : "mid-height")
+                        + "; " + (inches() ? "0.004 in (0.1 mm)" : "0.1 mm") + " is "
                         + Decimals.fixed(Angles.degrees(0.1 / body.outerRadius()), 2) + "°",
                 List.of(
                         Column.words("holes"),
-                        Column.numbers("web, mm"),
-                        Column.numbers("web, in"),
+                        Column.numbers(inches() ? "web, in" : "web, mm"),
+                        Column.numbers(inches() ? "web, mm" : "web, in"),
                         Column.marks("piece 1"),
                         Column.marks("piece __"),
                         Column.marks("last piece")),
                 rows);
+    }
+
+    private boolean inches() {
+        return UnitWords.inches(plan.job());
+    }
+
+    private static String inch(double length, int decimals) {
+        return Decimals.fixed(length / 25.4, decimals);
     }
 
     private String between(int index) {
@@ -134,13 +140,14 @@ final class Inspection {
             rows.add(List.of(
                     Cell.strong(PatternTables.numbers(alike)),
                     Cell.of(hole.cutter().marked()),
-                    Cell.strong(both(go(hole))),
-                    Cell.strong(both(noGo(hole))),
+                    Cell.strong(both(go(hole, steps()))),
+                    Cell.strong(both(noGo(hole, steps()))),
                     Cell.of(slackAtNoGo(hole)),
                     Cell.tick()));
         }
         return new Grid(
-                "Gauge pins in steps of 0.05 mm (our choice, no source); the slack is that of a no-go hole",
+                "Gauge pins in steps of " + (inches() ? "0.001 in" : "0.05 mm")
+                        + " (our choice, no source); the slack is that of a no-go hole",
                 List.of(
                         Column.words("holes"),
                         Column.words("cutter"),
@@ -151,34 +158,54 @@ final class Inspection {
                 rows);
     }
 
-    private static String both(double size) {
-        return Decimals.fixed(size, 2) + " mm, " + Decimals.fixed(size / 25.4, 4) + " in";
+    private String both(double size) {
+        String millimetres = Decimals.fixed(size, 2) + " mm";
+        return inches() ? inch(size, 4) + " in, " + millimetres : millimetres + ", " + inch(size, 4) + " in";
+    }
+
+    private Steps steps() {
+        return inches() ? Steps.INCH : Steps.MM;
+    }
+
+    /**
+     * How finely pins are told: our choice, no source.
+     *
+     * @param pin from one pin to the next
+     * @param need how finely a need is rounded up
+     * @param tooWide how much wider than the largest hole the pin is that must not go in
+     */
+    record Steps(double pin, double need, double tooWide) {
+        static final Steps MM = new Steps(0.05, 0.01, 0.25);
+
+        /** A thousandth, a tenth of one, and ten of them. */
+        static final Steps INCH = new Steps(0.0254, 0.00254, 0.254);
     }
 
     /** The smallest hole that will do: as drilled at the least, but never less than the strut needs. */
-    static double go(Hole hole) {
+    static double go(Hole hole, Steps steps) {
         double least = hole.cutter().asDrilled().min();
-        double down = StrictMath.floor(least / STEP + 1e-9) * STEP;
-        double needed = StrictMath.ceil(hole.required() * 100 - 1e-9) / 100;
+        double down = StrictMath.floor(least / steps.pin() + 1e-9) * steps.pin();
+        double needed = StrictMath.ceil(hole.required() / steps.need() - 1e-7) * steps.need();
         return needed <= least ? StrictMath.max(down, needed) : down;
     }
 
     /** Wider than any hole should come out. */
-    static double noGo(Hole hole) {
-        return StrictMath.ceil((hole.cutter().asDrilled().max() + TOO_WIDE) / STEP - 1e-9) * STEP;
+    static double noGo(Hole hole, Steps steps) {
+        return StrictMath.ceil((hole.cutter().asDrilled().max() + steps.tooWide()) / steps.pin() - 1e-9) * steps.pin();
     }
 
     private String slackAtNoGo(Hole hole) {
-        if (!(noGo(hole) < 2 * body.innerRadius())) {
+        if (!(noGo(hole, steps()) < 2 * body.innerRadius())) {
             return "none left";
         }
         double strut = plan.job().strut().stock().od().nominal();
-        double limit = body.tiltLimit(strut, noGo(hole), body.bearing().nominal());
+        double limit = body.tiltLimit(strut, noGo(hole, steps()), body.bearing().nominal());
         return Figures.degrees(limit - hole.neededLean());
     }
 
     /** The rule of the pins. */
-    static String pinRule() {
-        return "Go: least as drilled, rounded down, but not below a need that it meets. No-go: largest + 0.25 mm.";
+    String pinRule() {
+        return "Go: least as drilled, rounded down, but not below a need that it meets. No-go: largest + "
+                + (inches() ? "0.010 in." : "0.25 mm.");
     }
 }

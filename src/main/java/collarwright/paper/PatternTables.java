@@ -2,6 +2,7 @@ package collarwright.paper;
 
 import collarwright.job.Job;
 import collarwright.machining.HoleDepth;
+import collarwright.machining.ProgramUnits;
 import collarwright.machining.Workpiece;
 import collarwright.picture.Figures;
 import collarwright.plan.Plan;
@@ -30,12 +31,17 @@ final class PatternTables {
             "TOP inside: these collars go on upside down, their TOP edge and the marks near it toward the"
                     + " inside of the dome. They are drilled like the others; write the hub type on them before they are hung.";
 
+    private static final String TURN =
+            "Press table: turn clockwise from above, from the 0° line (1/32 in is up to 0.016 in or 0.4 mm off)";
+
     private final Plan plan;
     private final Job job;
     private final Pattern pattern;
     private final Figures figures;
+    private final boolean off;
 
     PatternTables(Plan plan, Pattern pattern) {
+        this.off = HoleHeights.off(pattern);
         this.plan = plan;
         this.job = plan.job();
         this.pattern = pattern;
@@ -48,29 +54,31 @@ final class PatternTables {
 
     /** Where every hole goes and how it is drilled. */
     Grid press() {
+        return off ? pressOffTheMiddle() : pressOnTheMiddle();
+    }
+
+    private Grid pressOnTheMiddle() {
         List<List<Cell>> rows = new ArrayList<>();
         for (Hole hole : pattern.holes()) {
-            double arc = hole.azimuth() * outer();
             rows.add(List.of(
                     Cell.strong(Integer.toString(hole.number())),
                     Cell.of(Decimals.fixed(Angles.degrees(hole.azimuth()), 2) + "°"),
                     Cell.of(Angles.degreesMinutes(hole.azimuth())),
-                    Cell.of(Decimals.fixed(arc, 2)),
-                    Cell.of(InchFractions.nearest(arc, 32).text()),
+                    Cell.of(arc(hole)),
+                    Cell.of(InchFractions.nearest(hole.azimuth() * outer(), 32).text()),
                     Cell.of(pilot(hole.cutter().kind())),
-                    Cell.strong(
-                            hole.cutter().marked() + (hole.cutter().kind() == CutterKind.HOLE_SAW ? " saw" : " twist")),
+                    Cell.strong(cutter(hole)),
                     Cell.of(figures.size(hole.diameter())),
                     Cell.of(figures.length(travel(hole))),
                     Cell.tick()));
         }
         return new Grid(
-                "Press table: turn clockwise from above, from the 0° line (1/32 in is up to 0.4 mm off)",
+                TURN,
                 List.of(
                         Column.numbers("hole"),
                         Column.numbers("degrees"),
                         Column.numbers("deg, min"),
-                        Column.numbers("arc, mm"),
+                        Column.numbers(arcTitle()),
                         Column.numbers("arc, 1/32 in"),
                         Column.words("pilot"),
                         Column.words("cutter"),
@@ -78,6 +86,52 @@ final class PatternTables {
                         Column.numbers("depth"),
                         Column.marks("done")),
                 rows);
+    }
+
+    // With the heights there is no room for minutes and pilots; these are told below.
+    private Grid pressOffTheMiddle() {
+        HoleHeights heights = new HoleHeights(job);
+        List<List<Cell>> rows = new ArrayList<>();
+        for (Hole hole : pattern.holes()) {
+            List<Cell> row = new ArrayList<>(List.of(
+                    Cell.strong(Integer.toString(hole.number())),
+                    Cell.of(Decimals.fixed(Angles.degrees(hole.azimuth()), 2) + "°"),
+                    Cell.of(arc(hole)),
+                    Cell.of(InchFractions.nearest(hole.azimuth() * outer(), 32).text())));
+            row.addAll(heights.cells(hole));
+            row.addAll(List.of(
+                    Cell.strong(cutter(hole)),
+                    Cell.of(figures.size(hole.diameter())),
+                    Cell.of(figures.length(travel(hole))),
+                    Cell.tick()));
+            rows.add(row);
+        }
+        List<Column> columns = new ArrayList<>(List.of(
+                Column.numbers("hole"),
+                Column.numbers("degrees"),
+                Column.numbers(arcTitle()),
+                Column.numbers("arc, 1/32 in")));
+        columns.addAll(heights.columns());
+        columns.addAll(List.of(
+                Column.words("cutter"), Column.numbers("as drilled"), Column.numbers("depth"), Column.marks("done")));
+        return new Grid(TURN, columns, rows);
+    }
+
+    private String arc(Hole hole) {
+        double arc = hole.azimuth() * outer();
+        return inches() ? Decimals.fixed(arc / 25.4, 3) : Decimals.fixed(arc, 2);
+    }
+
+    private String arcTitle() {
+        return inches() ? "arc, in" : "arc, mm";
+    }
+
+    private boolean inches() {
+        return figures.units() == ProgramUnits.INCH;
+    }
+
+    private static String cutter(Hole hole) {
+        return hole.cutter().marked() + (hole.cutter().kind() == CutterKind.HOLE_SAW ? " saw" : " twist");
     }
 
     private static String pilot(CutterKind kind) {
@@ -97,6 +151,10 @@ final class PatternTables {
     /** How the depths of the press table come about, one line for each cutter. */
     List<String> depths() {
         List<String> lines = new ArrayList<>();
+        boolean twist = pattern.holes().stream().anyMatch(h -> h.cutter().kind() != CutterKind.HOLE_SAW);
+        if (off && twist) {
+            lines.add("Spot every hole for a twist drill first.");
+        }
         for (Hole hole : pattern.holes()) {
             double overtravel = job.limits().overtravel();
             double through = outer() - depth(hole).edge() - overtravel;
@@ -120,7 +178,7 @@ final class PatternTables {
                         LinkedHashMap::new,
                         Collectors.toList()));
         return new Grid(
-                "Why this size: where the strut binds",
+                "Why this size: the least hole is for the thickest strut and wall, tilt limit and slack are nominal",
                 List.of(
                         Column.words("holes"),
                         Column.words("strut"),
@@ -130,7 +188,7 @@ final class PatternTables {
                         Column.numbers("slack"),
                         Column.numbers("worst cases"),
                         Column.numbers("by chance"),
-                        Column.numbers("0.1 mm more hole, strut, wall")),
+                        Column.numbers((inches() ? "0.004 in (0.1 mm)" : "0.1 mm") + " more hole, strut, wall")),
                 classes.values().stream().map(this::why).toList());
     }
 
@@ -153,7 +211,7 @@ final class PatternTables {
     /** How the figures of {@link #why()} come about. */
     static String whyRule() {
         return "Slack: tilt limit less needed lean. Worst cases: thickest strut and wall with the smallest hole, and the"
-                + " other way round. By chance: the three spreads as a root-sum-square.";
+                + " other way round. By chance: where 9 of 10 holes or more lie, see Holes at risk.";
     }
 
     private static String signed(double angle) {

@@ -1,10 +1,11 @@
 package collarwright.paper;
 
-import collarwright.job.Shop;
+import collarwright.job.Job;
 import collarwright.machining.Load;
 import collarwright.machining.SetupSheet;
 import collarwright.picture.Figures;
 import collarwright.picture.StickPicture;
+import collarwright.tooling.Pattern;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,13 +17,17 @@ final class SetupPages {
     private static final int MOST_ROWS = 60;
 
     private final Flow flow;
+    private final Job job;
+    private final List<Pattern> patterns;
     private final Figures figures;
     private final int checkEvery;
 
-    SetupPages(Flow flow, Shop shop) {
+    SetupPages(Flow flow, Job job, List<Pattern> patterns) {
         this.flow = flow;
-        this.figures = new Figures(shop.programUnits());
-        this.checkEvery = shop.checkEvery();
+        this.job = job;
+        this.patterns = List.copyOf(patterns);
+        this.figures = new Figures(job.shop().programUnits());
+        this.checkEvery = job.shop().checkEvery();
     }
 
     void print(SetupSheet setup) {
@@ -46,6 +51,11 @@ final class SetupPages {
                 "Write the pattern on each collar, on the side of TOP, before it is parted off: afterwards only the holes"
                         + " tell it.");
         flow.grid(places(setup));
+        Grid heights = new HoleHeights(job).onStick(patterns, load);
+        if (!heights.rows().isEmpty()) {
+            flow.text("Holes are not on the middle line: the programs count on it, and so does what is measured.");
+            flow.grid(heights);
+        }
         flow.heading("What is measured");
         flow.points(checks());
     }

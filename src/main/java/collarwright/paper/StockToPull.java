@@ -1,7 +1,9 @@
 package collarwright.paper;
 
+import collarwright.job.Job;
 import collarwright.plan.Plan;
 import collarwright.plan.StockNeed;
+import collarwright.plan.UnitWords;
 import collarwright.stock.RoundStock;
 import collarwright.units.Decimals;
 import java.util.List;
@@ -26,13 +28,13 @@ final class StockToPull {
                         Column.numbers("pieces"),
                         Column.numbers("net length"),
                         Column.words("sold in")),
-                StockNeed.of(plan).stream().map(StockToPull::row).toList());
+                StockNeed.of(plan).stream().map(need -> row(plan.job(), need)).toList());
     }
 
-    private static List<Cell> row(StockNeed need) {
+    private static List<Cell> row(Job job, StockNeed need) {
         return List.of(
                 Cell.strong(Objects.requireNonNull(USES.get(need.role()))),
-                Cell.of(need.stock().title() + "\n" + size(need.stock())),
+                Cell.of(need.stock().title() + "\n" + UnitWords.of(job, size(need.stock()))),
                 Cell.of(Integer.toString(need.pieces())),
                 Cell.strong(metres(need.netLength())),
                 Cell.of(soldIn(need.stock())));

@@ -18,6 +18,7 @@ import collarwright.plan.HubPlay;
 import collarwright.plan.OrderTotals;
 import collarwright.plan.Plan;
 import collarwright.plan.Production;
+import collarwright.plan.UnitWords;
 import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
 import java.util.ArrayList;
@@ -72,7 +73,7 @@ public final class Traveller {
             pattern(pattern);
         }
         batch();
-        work.setups().forEach(setup -> new SetupPages(flow, job.shop()).print(setup));
+        work.setups().forEach(setup -> new SetupPages(flow, job, plan.book().patterns()).print(setup));
         if (!work.strips().strips().isEmpty()) {
             job.shop().strip().ifPresent(s -> new StripPages(flow, figures).print(work.strips(), s));
         }
@@ -109,7 +110,7 @@ public final class Traveller {
         }
         flow.heading("Findings: " + FindingTexts.count(plan.findings()));
         if (!plan.findings().isEmpty()) {
-            flow.bareGrid(FindingTexts.grid(plan.findings()));
+            flow.bareGrid(FindingTexts.grid(job, plan.findings()));
         }
         flow.need(50);
         flow.heading("Cautions");
@@ -157,6 +158,7 @@ public final class Traveller {
         flow.page("Holes at risk");
         flow.title("Holes: need and limit");
         RiskPicture picture = new RiskPicture(plan, Flow.WIDTH);
+        flow.strong(picture.verdict());
         flow.pictures(picture);
         flow.text(picture.legend());
         plan.book().sharing().ifPresent(sharing -> flow.grid(SharingTable.of(plan, sharing)));
@@ -177,6 +179,9 @@ public final class Traveller {
         flow.pictures(new StripPicture(
                 body, pattern, figures, StrictMath.min(Flow.WIDTH, STRIP_HEIGHT * whole / body.width())));
         PatternTables tables = new PatternTables(plan, pattern);
+        if (HoleHeights.off(pattern)) {
+            flow.strong(HoleHeights.WARNING);
+        }
         flow.grid(tables.press());
         flow.text("Depth: touch the crown with the cutter's lowest point, set zero, go down so far. "
                 + String.join(" ", tables.depths()) + " " + Cautions.atTheDrill());
@@ -199,7 +204,7 @@ public final class Traveller {
         bin(facts);
         BearingWords.of(job.hub()).ifPresent(words -> facts.add(new DomeFacts.Fact("bears", words)));
         facts.add(new DomeFacts.Fact("fingerprint", pattern.fingerprint() + " (the drilling, the same in every job)"));
-        return facts;
+        return DomeFacts.worded(job, facts);
     }
 
     private void bin(List<DomeFacts.Fact> facts) {
@@ -220,12 +225,12 @@ public final class Traveller {
         }
         List<String> consequences = HubPlay.consequences(plan, pattern);
         if (!consequences.isEmpty()) {
-            flow.points(consequences);
+            flow.points(consequences.stream().map(c -> UnitWords.of(job, c)).toList());
         }
         flow.grid(inspection.firstArticle());
         flow.grid(inspection.caliper());
         flow.grid(inspection.pins());
-        flow.text(Inspection.pinRule());
+        flow.text(inspection.pinRule());
     }
 
     private void batch() {
@@ -251,7 +256,7 @@ public final class Traveller {
                 new DomeFacts.Fact(
                         "outside", "Ø " + StockToPull.diameter(job.strut().stock()))));
         bin(facts);
-        flow.facts(facts);
+        flow.facts(DomeFacts.worded(job, facts));
         flow.pictures(new StrutPicture(tables.drilled(), Flow.WIDTH));
         flow.grid(tables.cutting());
         flow.text("Error: the fraction less the true length. Cut by the exact figure where you can.");
@@ -289,6 +294,13 @@ public final class Traveller {
             flow.grid(tables.order());
         } else {
             flow.text("The order has too many goes for paper; it stands in plan.json, under assembly.");
+        }
+        RaisingTable raising = new RaisingTable(plan, assembly);
+        if (raising.printed()) {
+            flow.text(RaisingTable.rule());
+            flow.grid(raising.grid());
+        } else {
+            flow.text(raising.tooMany());
         }
         flow.grid(tables.travel());
         flow.text(

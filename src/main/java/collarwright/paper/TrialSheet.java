@@ -48,7 +48,7 @@ public final class TrialSheet {
     private List<Page> pages() {
         drill();
         measure();
-        layout.rotary().setups().forEach(setup -> new SetupPages(flow, job.shop()).print(setup));
+        layout.rotary().setups().forEach(setup -> new SetupPages(flow, job, List.of(layout.pattern())).print(setup));
         return flow.pages();
     }
 

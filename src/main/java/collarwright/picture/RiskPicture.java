@@ -12,17 +12,29 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 
 /**
  * Which holes are at risk: for every kind of hole of a job the interval that its tilt limit may lie in, from the tightest to
  * the loosest case, with what chance makes of it and the limit itself, and the lean that is needed. The hole with the least
- * room between need and tightest case stands on top.
+ * slack in its tightest case stands on top.
  */
 public final class RiskPicture implements Picture {
 
     /** Rows that fit on a page with their letters. */
     private static final int MOST = 24;
+
+    /** Kinds of hole that the verdict names. */
+    private static final int TOLD = 6;
+
+    /**
+     * What chance means, for every paper that tells it. The root-sum-square of evenly spread sizes holds 91 % or more:
+     * least for two of like weight, 1 − (2 − √2)²/4; worked out, no source.
+     */
+    public static final String CHANCE =
+            "By chance: where at least 9 of 10 holes come to lie if strut, hole and wall each fall anywhere between their"
+                    + " limits, independent of each other (root-sum-square of the full ranges, 91 % or more).";
 
     private static final double ROW = 7;
     private static final double HEAD = 7;
@@ -33,13 +45,14 @@ public final class RiskPicture implements Picture {
     private static final int LETTERS = 22;
 
     private final double width;
+    private final List<Row> all;
     private final List<Row> rows;
     private final int kinds;
     private final double low;
     private final double high;
 
     private record Row(String names, Hole hole) {
-        double room() {
+        double leastSlack() {
             return hole.tiltMin() - hole.neededLean();
         }
     }
@@ -52,7 +65,7 @@ public final class RiskPicture implements Picture {
      */
     public RiskPicture(Plan plan, double width) {
         this.width = width;
-        List<Row> all = rows(plan);
+        this.all = rows(plan);
         this.kinds = all.size();
         this.rows = all.subList(0, StrictMath.min(MOST, kinds));
         double least = Double.POSITIVE_INFINITY;
@@ -83,7 +96,7 @@ public final class RiskPicture implements Picture {
         }
         return kinds.values().stream()
                 .map(k -> new Row(k.name(), k.hole()))
-                .sorted(Comparator.comparingDouble(Row::room))
+                .sorted(Comparator.comparingDouble(Row::leastSlack))
                 .toList();
     }
 
@@ -132,7 +145,7 @@ public final class RiskPicture implements Picture {
     @Override
     public String describe() {
         return "Needed lean and the interval of the tilt limit for " + rows.size() + " of " + kinds
-                + " kinds of hole, the one with the least room first: "
+                + " kinds of hole, the one with the least slack in its tightest case first: "
                 + rows.stream()
                         .map(r ->
                                 r.names() + " needs " + Figures.degrees(r.hole().neededLean()) + ", binds between "
@@ -152,7 +165,7 @@ public final class RiskPicture implements Picture {
         for (int i = 0; i < rows.size(); i++) {
             row(sketch, rows.get(i), HEAD + (i + 0.5) * ROW);
         }
-        sketch.write(Label.of("room", width, 4, Label.Side.RIGHT));
+        sketch.write(Label.of("least slack", width, 4, Label.Side.RIGHT));
     }
 
     private void scale(Sketch sketch) {
@@ -180,23 +193,57 @@ public final class RiskPicture implements Picture {
         double need = x(Angles.degrees(hole.neededLean()));
         sketch.line(Stroking.solid(Stroking.WIDE, Ink.DATUM), new Spot(need, y - 2.6), new Spot(need, y + 2.6));
         sketch.fill(Ink.DATUM, Sketch.circle(new Spot(need, y), 1.1));
-        sketch.write(Label.of(
-                        (row.room() < 0 ? "" : "+") + Decimals.fixed(Angles.degrees(row.room()), 2) + "°",
-                        width,
-                        y + 1.4,
-                        Label.Side.RIGHT)
-                .in(row.room() < 0 ? Ink.DATUM : Ink.INK));
+        sketch.write(Label.of(signed(row.leastSlack()), width, y + 1.4, Label.Side.RIGHT)
+                .in(row.leastSlack() < 0 ? Ink.DATUM : Ink.INK));
     }
 
     /**
      * How it is read.
      *
-     * @return one or two sentences
+     * @return some sentences
      */
     public String legend() {
-        return "Blue dot: the lean that is needed. Pale bar: where the strut may bind, from the tightest to the loosest case;"
-                + " grey: by chance; black line: at nominal sizes. Room: tightest case less need; below 0 a strut may fall"
-                + " short."
-                + (kinds > rows.size() ? " The " + rows.size() + " kinds with the least room of " + kinds + "." : "");
+        return "Dot: the lean that is needed. Pale bar: where the strut may bind, from the tightest case (thickest strut"
+                + " and wall, smallest hole) to the loosest; grey: by chance; black line: at nominal sizes. Least slack:"
+                + " tightest case less need; below 0 a strut may fall short. " + CHANCE
+                + (kinds > rows.size() ? " The " + rows.size() + " kinds with the least slack of " + kinds + "." : "");
+    }
+
+    /**
+     * Says whether any hole is at risk.
+     *
+     * @return a sentence or two: which holes fall short at nominal sizes, which in the worst case, or how much the
+     *     tightest has to spare
+     */
+    public String verdict() {
+        List<Row> shorts = all.stream().filter(r -> r.hole().slack() < 0).toList();
+        List<Row> risks = all.stream()
+                .filter(r -> r.hole().slack() >= 0 && r.leastSlack() < 0)
+                .toList();
+        if (shorts.isEmpty() && risks.isEmpty()) {
+            return "No hole is at risk: even in its tightest case every strut has "
+                    + Figures.degrees(all.get(0).leastSlack()) + " or more to spare.";
+        }
+        List<String> words = new ArrayList<>();
+        if (!shorts.isEmpty()) {
+            words.add("Short of the needed lean at nominal sizes already: "
+                    + told(shorts, r -> r.hole().slack()));
+        }
+        if (!risks.isEmpty()) {
+            words.add("At risk in the tightest case, enough at nominal sizes: " + told(risks, Row::leastSlack));
+        }
+        return String.join(" ", words);
+    }
+
+    private static String told(List<Row> rows, ToDoubleFunction<Row> slack) {
+        String few = rows.stream()
+                .limit(TOLD)
+                .map(r -> r.names() + " (" + signed(slack.applyAsDouble(r)) + ")")
+                .collect(Collectors.joining("; "));
+        return few + (rows.size() > TOLD ? "; and " + (rows.size() - TOLD) + " more kinds of hole." : ".");
+    }
+
+    private static String signed(double angle) {
+        return (angle < 0 ? "" : "+") + Decimals.fixed(Angles.degrees(angle), 2) + "°";
     }
 }

@@ -221,6 +221,8 @@ public final class SectionPicture implements Picture {
                 top + 4,
                 Label.Side.LEFT));
         row(sketch, top + 10, Stroking.axis(Ink.INK), "binds at", hole.tiltLimit());
+        sketch.write(Label.of("cut through hole " + hole.number(), width, top + 10, Label.Side.RIGHT)
+                .strong());
         row(
                 sketch,
                 top + 15.5,

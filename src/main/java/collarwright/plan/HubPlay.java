@@ -5,9 +5,7 @@ import collarwright.finding.Finding;
 import collarwright.finding.Where;
 import collarwright.hub.HubStrut;
 import collarwright.hub.HubType;
-import collarwright.job.Job;
 import collarwright.strut.StrutType;
-import collarwright.tooling.Fit;
 import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
 import collarwright.tooling.Placement;
@@ -32,6 +30,9 @@ import java.util.Optional;
  * @param length of the strut in it, node to node
  */
 public record HubPlay(double movement, int hole, double slack, double length) {
+
+    /** A movement from which on it is told, mm: about what a hand sees on a frame. Our choice, no source. */
+    private static final double TOLD = 5;
 
     /** A strut that comes up short by less than this gives way by hand. Our choice, no source. */
     private static final double SMALL = StrictMath.PI / 3600;
@@ -67,22 +68,18 @@ public record HubPlay(double movement, int hole, double slack, double length) {
     }
 
     /**
-     * Tells whether a job takes sizes that are off on purpose, so that what they do has to be said.
+     * Tells whether this is so much that it has to be said: the same however the cutters were chosen.
      *
-     * @param job the job
-     * @return true if cutters are limited in number or chosen as the nearest
+     * @return true if the hub can move {@value #TOLD} mm or more
      */
-    public static boolean onPurpose(Job job) {
-        return job.drilling().mostCutters().isPresent() || job.drilling().fit() == Fit.NEAREST;
+    public boolean told() {
+        return movement >= TOLD;
     }
 
-    /** The hub that can move furthest, where sizes are off on purpose or a slack is beyond its limit. */
+    /** The hub that can move furthest, where that is so much that it has to be said. */
     static Optional<Finding> note(Plan plan) {
         List<Pattern> patterns = plan.book().patterns();
-        boolean loose = patterns.stream()
-                .flatMap(p -> p.holes().stream())
-                .anyMatch(h -> h.slack() > plan.job().limits().slackWarn());
-        if (patterns.isEmpty() || !(loose || onPurpose(plan.job()))) {
+        if (patterns.isEmpty()) {
             return Optional.empty();
         }
         int worst = 0;
@@ -90,13 +87,15 @@ public record HubPlay(double movement, int hole, double slack, double length) {
             worst = of(plan, i).movement() > of(plan, worst).movement() ? i : worst;
         }
         HubPlay play = of(plan, worst);
-        return Optional.of(Finding.note(
-                Code.HUB_MOVEMENT,
-                new Where.Part("hub " + Ids.letters('H', worst)),
-                "a hub that its holes hold where it belongs",
-                play.words(),
-                "of all hub types this one moves most; a cutter nearer to the needed size makes it less",
-                "hold the hubs at their height while the frame is tied"));
+        return !play.told()
+                ? Optional.empty()
+                : Optional.of(Finding.note(
+                        Code.HUB_MOVEMENT,
+                        new Where.Part("hub " + Ids.letters('H', worst)),
+                        "a hub that its holes hold where it belongs",
+                        play.words(),
+                        "of all hub types this one moves most; a cutter nearer to the needed size makes it less",
+                        "hold the hubs at their height while the frame is tied"));
     }
 
     private String words() {
@@ -118,11 +117,12 @@ public record HubPlay(double movement, int hole, double slack, double length) {
                 lines.add("Hole " + hole.number() + ": " + shortOf(hole) + ".");
             }
         }
-        if (onPurpose(plan.job())) {
-            List<Integer> served = plan.served(plan.book().patterns().indexOf(pattern));
-            for (int type : served) {
+        List<Integer> served = plan.served(plan.book().patterns().indexOf(pattern));
+        for (int type : served) {
+            HubPlay play = of(plan, type);
+            if (play.told()) {
                 String hub = served.size() == 1 ? "This hub" : "Hub " + Ids.letters('H', type);
-                lines.add(hub + ": " + of(plan, type).words() + ".");
+                lines.add(hub + ": " + play.words() + ".");
             }
         }
         return lines;

@@ -85,7 +85,7 @@ class RackTiltsTest {
                 .split(" "));
         assertThat(run.code()).isZero();
         assertThat(run.out())
-                .contains("as drilled  tilt limit       slack  per 0.1 mm  cutter\n")
+                .contains("as drilled, mm      in  tilt limit       slack  per 0.1 mm  cutter\n")
                 .contains("twist drill X\n")
                 .contains("twist drill 10 mm\n")
                 .contains("  <- reach")
@@ -93,6 +93,34 @@ class RackTiltsTest {
         assertThat(run.out().indexOf("twist drill 10 mm"))
                 .as("10 mm stands before X, 0.397 in or 10.084 mm")
                 .isLessThan(run.out().indexOf("twist drill X\n"));
+    }
+
+    // By hand, a flat board: 40.2/cos 11.64° + 6·tan 11.64° = 42.28 mm, so the saw of 43 mm does; three more are shown.
+    @Test
+    void text_endsPastTheNeed_unlessAllIsAsked() {
+        String asked = "tilt --strut 40.2 --collar-od 160 --wall 6 --lean 11.64 --rack metric-hole-saws";
+        String few = CommandRun.of(asked.split(" ")).out();
+        String all = CommandRun.of((asked + " --all").split(" ")).out();
+        List<String> shown = saws(few);
+        List<String> listed = saws(all);
+        assertThat(shown).isEqualTo(listed.subList(0, shown.size()));
+        assertThat(shown.get(shown.size() - 4)).contains("43 mm", "<- reach");
+        assertThat(few).contains((listed.size() - shown.size()) + " larger cutters are left out");
+        assertThat(listed).hasSizeGreaterThan(20);
+        assertThat(all).doesNotContain("left out");
+        // 43 mm / 25.4 = 1.6929 in.
+        assertThat(shown.get(shown.size() - 4)).contains(" 43.000   1.693 ");
+    }
+
+    private static List<String> saws(String text) {
+        return text.lines().filter(l -> l.contains("  hole saw ")).toList();
+    }
+
+    @Test
+    void all_withoutARack_isRefused() {
+        CommandRun run = CommandRun.of("tilt --strut 9.8 --collar-od 60 --wall 4 --lean 12 --all".split(" "));
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).contains("--all  COMMAND_LINE").contains("--rack NAME");
     }
 
     @Test

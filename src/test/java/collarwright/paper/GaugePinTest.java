@@ -29,6 +29,6 @@ class GaugePinTest {
         double board = job.hub().body().wall().nominal() - 2 * rims;
         double strut = job.strut().stock().od().nominal();
         assertThat(strut / StrictMath.cos(lean) + board * StrictMath.tan(lean))
-                .isCloseTo(Inspection.noGo(hole), within(0.02));
+                .isCloseTo(Inspection.noGo(hole, Inspection.Steps.MM), within(0.02));
     }
 }

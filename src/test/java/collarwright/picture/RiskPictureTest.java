@@ -14,7 +14,7 @@ class RiskPictureTest {
 
     // The words name the kind of hole with the least room between need and tightest case first.
     @Test
-    void describe_holes_tellsTheLeastRoomFirst() {
+    void describe_holes_tellsTheLeastSlackFirst() {
         Plan plan = Planner.plan(Jobs.windbreak().job(), List.of());
         Hole tightest = plan.book().patterns().stream()
                 .flatMap(p -> p.holes().stream())
@@ -26,7 +26,9 @@ class RiskPictureTest {
         assertThat(words.substring(first))
                 .startsWith(" needs " + Figures.degrees(tightest.neededLean()) + ", binds between "
                         + Figures.degrees(tightest.tiltMin()) + " and " + Figures.degrees(tightest.tiltMax()));
-        assertThat(new RiskPicture(plan, 180).legend()).contains("Blue dot").doesNotContain("kinds with the least");
+        assertThat(new RiskPicture(plan, 180).legend())
+                .contains("Dot: the lean")
+                .doesNotContain("kinds with the least");
     }
 
     @Test
@@ -40,7 +42,7 @@ class RiskPictureTest {
     void legend_manyKinds_saysHowManyAreShown() {
         Plan plan = Planner.plan(Jobs.windbreak().dome(16, 24).job(), List.of());
         RiskPicture picture = new RiskPicture(plan, 180);
-        assertThat(picture.legend()).contains("The 24 kinds with the least room of");
+        assertThat(picture.legend()).contains("The 24 kinds with the least slack of");
         assertThat(picture.height()).isLessThan(200);
     }
 }
