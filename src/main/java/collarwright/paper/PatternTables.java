@@ -6,6 +6,7 @@ import collarwright.machining.Workpiece;
 import collarwright.picture.Figures;
 import collarwright.plan.Plan;
 import collarwright.plan.StrutLean;
+import collarwright.tooling.Cutter;
 import collarwright.tooling.CutterKind;
 import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
@@ -58,8 +59,7 @@ final class PatternTables {
                     Cell.of(Decimals.fixed(arc, 2)),
                     Cell.of(InchFractions.nearest(arc, 32).text()),
                     Cell.of(pilot(hole.cutter().kind())),
-                    Cell.strong(
-                            hole.cutter().marked() + (hole.cutter().kind() == CutterKind.HOLE_SAW ? " saw" : " twist")),
+                    Cell.strong(cutter(hole.cutter())),
                     Cell.of(figures.size(hole.diameter())),
                     Cell.of(figures.length(travel(hole))),
                     Cell.tick()));
@@ -81,7 +81,19 @@ final class PatternTables {
     }
 
     private static String pilot(CutterKind kind) {
-        return kind == CutterKind.HOLE_SAW ? "in saw" : "spot first";
+        return switch (kind) {
+            case TWIST -> "spot first";
+            case HOLE_SAW -> "in saw";
+            case END_MILL -> "none";
+        };
+    }
+
+    private static String cutter(Cutter cutter) {
+        return switch (cutter.kind()) {
+            case TWIST -> cutter.marked() + " twist";
+            case HOLE_SAW -> cutter.marked() + " saw";
+            case END_MILL -> cutter.title();
+        };
     }
 
     private HoleDepth depth(Hole hole) {
@@ -100,10 +112,12 @@ final class PatternTables {
         for (Hole hole : pattern.holes()) {
             double overtravel = job.limits().overtravel();
             double through = outer() - depth(hole).edge() - overtravel;
-            String line = hole.cutter().marked() + ": through at its full diameter "
-                    + figures.length(through) + " below the crown, + "
-                    + figures.length(hole.cutter().lead())
-                    + (hole.cutter().kind() == CutterKind.HOLE_SAW ? " pilot" : " point") + ", + "
+            String lead = hole.cutter().bores()
+                    ? ""
+                    : figures.length(hole.cutter().lead())
+                            + (hole.cutter().kind() == CutterKind.HOLE_SAW ? " pilot" : " point") + ", + ";
+            String line = (hole.cutter().bores() ? hole.cutter().title() : hole.cutter().marked())
+                    + ": through at its full diameter " + figures.length(through) + " below the crown, + " + lead
                     + figures.length(overtravel) + " overtravel.";
             if (!lines.contains(line)) {
                 lines.add(line);

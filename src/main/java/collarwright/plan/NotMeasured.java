@@ -66,7 +66,7 @@ final class NotMeasured {
     private static Finding rack(List<Cutter> nominal, boolean some, Optional<TrialPiece> piece) {
         String which = some
                 ? nominal.stream()
-                        .map(c -> c.kind().title() + " " + c.marked())
+                        .map(c -> c.bores() ? c.title() : c.kind().title() + " " + c.marked())
                         .collect(Collectors.joining(", ", "", ": "))
                 : "";
         return Finding.note(
