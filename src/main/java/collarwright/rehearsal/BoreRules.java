@@ -26,6 +26,9 @@ final class BoreRules {
     /** Steepest way down, two degrees: our choice, no source. */
     private static final double STEEPEST = StrictMath.tan(Angles.radians(2));
 
+    /** Beside a disc the cutter only leaves the wall: our choice, no source. */
+    private static final double MOST_RELIEF = 0.5;
+
     /** Places round the hole. */
     private static final int PLACES = 180;
 
@@ -117,6 +120,7 @@ final class BoreRules {
             if (stroke.feed()) {
                 feed(stroke, bore);
                 down(stroke);
+                straight(stroke, bore, crown);
             } else if (stroke.to().z() < crown - proof.tolerance()) {
                 fault(stroke.line(), "no rapid that ends below the crown", "Z " + proof.text(stroke.to().z()));
             }
@@ -162,6 +166,23 @@ final class BoreRules {
             }
         } else if (StrictMath.abs(sinks) > 0) {
             fault(stroke.line(), "down by a helix only", "straight down to Z " + proof.text(stroke.to().z()));
+        }
+    }
+
+    /** Off the wall at the bottom, to the axis, or a little where a disc stands there. */
+    private void straight(Event.Stroke stroke, Operation.Bore bore, double crown) {
+        if (stroke.path() instanceof Swept.Arc || stroke.lowest() >= crown - proof.tolerance()) {
+            return;
+        }
+        double radius = bore.diameter() / 2 - tool;
+        double most = radius > tool ? MOST_RELIEF : radius + OFF;
+        double way = StrictMath.hypot(
+                stroke.to().x() - stroke.from().x(), stroke.to().y() - stroke.from().y());
+        if (way > most) {
+            fault(
+                    stroke.line(),
+                    "a straight cut of " + proof.text(most) + " or less in the hole",
+                    proof.text(way));
         }
     }
 
