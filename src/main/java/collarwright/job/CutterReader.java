@@ -61,8 +61,8 @@ final class CutterReader {
      */
     static Optional<Rack> rack(ProfileFile.Entry entry) {
         TableView table = entry.table();
-        Optional<CutterKind> kind =
-                table.need("kind", "twist, hole-saw or end-mill", "kind = \"hole-saw\"").word(KINDS);
+        Optional<CutterKind> kind = table.need("kind", "twist, hole-saw or end-mill", "kind = \"hole-saw\"")
+                .word(KINDS);
         List<Cutter> cutters = new ArrayList<>();
         KeyView series = table.need("series", "the sizes in the rack", "series = [ { sizes = [\"44 mm\"] } ]");
         for (KeyView item : series.items()) {
@@ -80,8 +80,8 @@ final class CutterReader {
      * @return the cutter, or empty after findings
      */
     static Optional<Cutter> added(TableView table) {
-        Optional<CutterKind> kind =
-                table.need("kind", "twist, hole-saw or end-mill", "kind = \"hole-saw\"").word(KINDS);
+        Optional<CutterKind> kind = table.need("kind", "twist, hole-saw or end-mill", "kind = \"hole-saw\"")
+                .word(KINDS);
         Optional<Length> size =
                 table.need("size", "the size stamped on it", "size = \"44 mm\"").length(Length.Zero.REFUSED);
         // Read in any case, so that its keys are known and their faults are told.
@@ -146,18 +146,25 @@ final class CutterReader {
     /** Flutes and teeth; it has no point, and what it makes is as wide as it is told to. */
     private static Optional<Form> endMill(TableView row) {
         Defaults usual = Defaults.of(CutterKind.END_MILL);
-        Optional<Double> depth =
-                row.need("depth", "the length of its flutes", "depth = \"22 mm\"").size();
+        Optional<Double> depth = row.need("depth", "the length of its flutes", "depth = \"22 mm\"")
+                .size();
         Optional<Integer> teeth =
                 row.need("teeth", "how many cutting edges it has", "teeth = 2").wholeNumber(1, MOST_TEETH);
         Optional<Double> minRpm = or(row.key("min-rpm").number(1, 100_000), row, "min-rpm", usual.minRpm);
         Optional<Double> maxRpm = or(row.key("max-rpm").number(1, 100_000), row, "max-rpm", usual.maxRpm);
-        if (depth.isEmpty() || teeth.isEmpty() || !ordered(row, minRpm, maxRpm)) {
+        Optional<Boolean> measured = or(row.key("measured").flag(), row, "measured", false);
+        if (depth.isEmpty() || teeth.isEmpty() || measured.isEmpty() || !ordered(row, minRpm, maxRpm)) {
             return Optional.empty();
         }
         Range range = new Range(minRpm.orElse(usual.minRpm), maxRpm.orElse(usual.maxRpm));
         return Optional.of(new Form(
-                Optional.empty(), Angles.radians(usual.pointDegrees), Optional.of(0.0), depth.get(), range, teeth.get()));
+                Optional.empty(),
+                measured.get(),
+                Angles.radians(usual.pointDegrees),
+                Optional.of(0.0),
+                depth.get(),
+                range,
+                teeth.get()));
     }
 
     private static boolean ordered(TableView row, Optional<Double> minRpm, Optional<Double> maxRpm) {
@@ -185,11 +192,11 @@ final class CutterReader {
         }
         Optional<Double> out = kind == CutterKind.TWIST ? lead : lead.or(() -> Optional.of(usual.lead));
         Range range = new Range(minRpm.orElse(usual.minRpm), maxRpm.orElse(usual.maxRpm));
-        return Optional.of(new Form(drilled.get(), point.get(), out, depth.get(), range, 1));
+        return Optional.of(new Form(drilled.get(), drilled.get().isPresent(), point.get(), out, depth.get(), range, 1));
     }
 
     // A value that is there but wrong stays empty; only one that is not there becomes the usual one.
-    private static Optional<Double> or(Optional<Double> read, TableView row, String key, double usual) {
+    private static <T> Optional<T> or(Optional<T> read, TableView row, String key, T usual) {
         return row.key(key).present() ? read : Optional.of(usual);
     }
 
@@ -231,6 +238,7 @@ final class CutterReader {
     /** Of a series; without a lead it is that of the point. */
     private record Form(
             Optional<Interval> asDrilled,
+            boolean measured,
             double pointAngle,
             Optional<Double> givenLead,
             double depth,
@@ -247,7 +255,7 @@ final class CutterReader {
                     size.marked(),
                     mm,
                     drilled,
-                    asDrilled.isPresent(),
+                    measured,
                     lead,
                     depth,
                     range.minRpm,

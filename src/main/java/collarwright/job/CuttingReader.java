@@ -32,8 +32,8 @@ final class CuttingReader {
     }
 
     private static Optional<CuttingData.Row> row(TableView row, String shared) {
-        Optional<CutterKind> kind =
-                row.need("kind", "twist, hole-saw or end-mill", "kind = \"twist\"").word(CutterReader.KINDS);
+        Optional<CutterKind> kind = row.need("kind", "twist, hole-saw or end-mill", "kind = \"twist\"")
+                .word(CutterReader.KINDS);
         Optional<Length> from =
                 row.need("from", "the least cutter size", "from = \"0 mm\"").length(Length.Zero.ALLOWED);
         Optional<Double> to =

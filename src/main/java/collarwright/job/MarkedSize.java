@@ -96,12 +96,11 @@ record MarkedSize(Length size, Optional<String> name) {
     String id(CutterKind kind) {
         String plain = name.map(n -> n.replace("#", "No"))
                 .orElseGet(() -> size.stamped().replace(" mm", "").replace(" in", "in"));
-        String front =
-                switch (kind) {
-                    case TWIST -> "TW-";
-                    case HOLE_SAW -> "HS-";
-                    case END_MILL -> "EM-";
-                };
+        String front = switch (kind) {
+            case TWIST -> "TW-";
+            case HOLE_SAW -> "HS-";
+            case END_MILL -> "EM-";
+        };
         return front + plain;
     }
 }

@@ -93,9 +93,11 @@ record BorePath(Operation.Bore bore, Grid grid) {
         String tool = Decimals.fixed(bore.cutter().size() / unit, decimals);
         String words = "hole " + hole + " " + grid.units().symbol() + ": feed of the cutter's centre = "
                 + grid.feed(cut.feedMmPerMin()) + " × (" + hole + " − " + tool + ") ÷ " + hole + " = "
-                + grid.feed(feedMmPerMin(cut.feedMmPerMin())) + " " + grid.units().symbol() + "/min";
+                + grid.feed(feedMmPerMin(cut.feedMmPerMin())) + " "
+                + grid.units().symbol() + "/min";
         return disc() > 0
-                ? words + "; a disc of " + Decimals.fixed(disc() / unit, decimals) + " " + grid.units().symbol()
+                ? words + "; a disc of " + Decimals.fixed(disc() / unit, decimals) + " "
+                        + grid.units().symbol()
                         + " comes loose at the end: take it out of the pipe with the spindle stopped"
                 : words;
     }

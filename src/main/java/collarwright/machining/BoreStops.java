@@ -33,8 +33,8 @@ final class BoreStops {
             findings.add(Finding.stop(
                     Code.MACHINE_TRAVEL,
                     new Where.Part("cutter " + cutter.id()),
-                    "Y between " + Sizes.both(across.least()) + " and " + Sizes.both(across.most())
-                            + ", the travel of " + machine.name(),
+                    "Y between " + Sizes.both(across.least()) + " and " + Sizes.both(across.most()) + ", the travel of "
+                            + machine.name(),
                     "Y " + Sizes.both(-radius) + " to " + Sizes.both(radius) + " round the hole",
                     "take a thicker end mill, which goes round nearer to the middle",
                     "or use a machine with more Y travel"));
@@ -47,8 +47,9 @@ final class BoreStops {
         return Finding.stop(
                 Code.MACHINE_UNABLE,
                 new Where.Part("cutter " + cutter.id()),
-                "a rotary machine with a linear Y and arcs, to bore " + Sizes.both(cutter.asDrilled().nominal())
-                        + " with a " + cutter.tool().marked() + " end mill",
+                "a rotary machine with a linear Y and arcs, to bore "
+                        + Sizes.both(cutter.asDrilled().nominal()) + " with a "
+                        + cutter.tool().marked() + " end mill",
                 why,
                 "add a drill or a saw that makes this hole, or write bore = \"never\" under [drilling] to see which is"
                         + " missing",

@@ -70,8 +70,10 @@ final class CollarLayout {
     /** How far from its edge at the chuck the tool goes on a collar. */
     StickRoom.Span span() {
         double middle = settings.work().body().width() / 2;
-        double least = spots.stream().mapToDouble(s -> s.fromEdge() - s.reach()).min().orElse(middle);
-        double most = spots.stream().mapToDouble(s -> s.fromEdge() + s.reach()).max().orElse(middle);
+        double least =
+                spots.stream().mapToDouble(s -> s.fromEdge() - s.reach()).min().orElse(middle);
+        double most =
+                spots.stream().mapToDouble(s -> s.fromEdge() + s.reach()).max().orElse(middle);
         return new StickRoom.Span(least, most);
     }
 

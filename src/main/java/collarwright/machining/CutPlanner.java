@@ -123,7 +123,8 @@ final class CutPlanner {
                 "rpm = " + speed + ") = " + Sizes.rpm(wanted(cutter, row)) + ", used " + rpm,
                 (mill ? "feed at the wall = " : "feed = ") + turn + " "
                         + settings.units().symbol() + teeth + " × " + rpm + " rpm = "
-                        + Decimals.fixed(row.feedPerRevolution() * cutter.teeth() * rpm / unit, inch ? 2 : 1) + ", used "
+                        + Decimals.fixed(row.feedPerRevolution() * cutter.teeth() * rpm / unit, inch ? 2 : 1)
+                        + ", used "
                         + settings.grid().feed(feed) + " " + settings.units().symbol() + "/min");
     }
 

@@ -122,7 +122,8 @@ final class CutterTables {
         CuttingData data = plan.job().shop().cutting();
         for (Cutter cutter : used()) {
             row(cutter).ifPresent(r -> {
-                String line = "Start speed for a " + cutter.kind().title() + " in " + data.title() + ": "
+                String line = "Start speed for " + (cutter.bores() ? "an " : "a ")
+                        + cutter.kind().title() + " in " + data.title() + ": "
                         + Decimals.trimmed(r.surfaceSpeedMPerMin(), 1) + " m/min ("
                         + Decimals.fixed(r.surfaceSpeedMPerMin() / 0.3048, 0)
                         + " ft/min) at the edge, within the limits"

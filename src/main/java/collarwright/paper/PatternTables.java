@@ -116,7 +116,9 @@ final class PatternTables {
                     ? ""
                     : figures.length(hole.cutter().lead())
                             + (hole.cutter().kind() == CutterKind.HOLE_SAW ? " pilot" : " point") + ", + ";
-            String line = (hole.cutter().bores() ? hole.cutter().title() : hole.cutter().marked())
+            String line = (hole.cutter().bores()
+                            ? hole.cutter().title()
+                            : hole.cutter().marked())
                     + ": through at its full diameter " + figures.length(through) + " below the crown, + " + lead
                     + figures.length(overtravel) + " overtravel.";
             if (!lines.contains(line)) {

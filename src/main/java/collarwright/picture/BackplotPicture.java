@@ -95,7 +95,9 @@ public final class BackplotPicture implements Picture {
 
     private double radius() {
         return file.task()
-                .map(t -> t.marks() ? 1.5 : StrictMath.max(bored(), t.cutter().asDrilled().nominal()) / 2)
+                .map(t -> t.marks()
+                        ? 1.5
+                        : StrictMath.max(bored(), t.cutter().asDrilled().nominal()) / 2)
                 .orElse(1.0);
     }
 

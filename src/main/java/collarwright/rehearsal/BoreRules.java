@@ -110,8 +110,10 @@ final class BoreRules {
         Event.Stroke first = hole.cuts().get(0);
         double retract = task.heights().retract() + proof.file().lift();
         if (StrictMath.abs(first.from().z() - retract) > 2 * proof.tolerance()) {
-            fault(first.line(), "the first cut of a hole from Z " + proof.text(retract), "from Z "
-                    + proof.text(first.from().z()));
+            fault(
+                    first.line(),
+                    "the first cut of a hole from Z " + proof.text(retract),
+                    "from Z " + proof.text(first.from().z()));
         }
         if (!first.drive().feedStated()) {
             fault(first.line(), "F on the first cut of each hole", "none");
@@ -122,7 +124,10 @@ final class BoreRules {
                 down(stroke);
                 straight(stroke, bore, crown);
             } else if (stroke.to().z() < crown - proof.tolerance()) {
-                fault(stroke.line(), "no rapid that ends below the crown", "Z " + proof.text(stroke.to().z()));
+                fault(
+                        stroke.line(),
+                        "no rapid that ends below the crown",
+                        "Z " + proof.text(stroke.to().z()));
             }
         }
     }
@@ -148,7 +153,8 @@ final class BoreRules {
         double sinks = stroke.from().z() - stroke.to().z();
         if (stroke.path() instanceof Swept.Arc arc) {
             double round = StrictMath.abs(arc.turn())
-                    * StrictMath.hypot(stroke.from().x() - arc.centreX(), stroke.from().y() - arc.centreY());
+                    * StrictMath.hypot(
+                            stroke.from().x() - arc.centreX(), stroke.from().y() - arc.centreY());
             if (arc.turn() < 0) {
                 fault(stroke.line(), "round counter-clockwise, so that the cutter climbs", "clockwise");
             }
@@ -165,7 +171,10 @@ final class BoreRules {
                                 + proof.text(sinks / turns) + " a turn");
             }
         } else if (StrictMath.abs(sinks) > 0) {
-            fault(stroke.line(), "down by a helix only", "straight down to Z " + proof.text(stroke.to().z()));
+            fault(
+                    stroke.line(),
+                    "down by a helix only",
+                    "straight down to Z " + proof.text(stroke.to().z()));
         }
     }
 
@@ -177,12 +186,10 @@ final class BoreRules {
         double radius = bore.diameter() / 2 - tool;
         double most = radius > tool ? MOST_RELIEF : radius + OFF;
         double way = StrictMath.hypot(
-                stroke.to().x() - stroke.from().x(), stroke.to().y() - stroke.from().y());
+                stroke.to().x() - stroke.from().x(),
+                stroke.to().y() - stroke.from().y());
         if (way > most) {
-            fault(
-                    stroke.line(),
-                    "a straight cut of " + proof.text(most) + " or less in the hole",
-                    proof.text(way));
+            fault(stroke.line(), "a straight cut of " + proof.text(most) + " or less in the hole", proof.text(way));
         }
     }
 

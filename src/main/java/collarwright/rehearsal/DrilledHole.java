@@ -26,8 +26,8 @@ record DrilledHole(Pose at, List<Event.Stroke> strokes) {
         return arc(strokes).stream()
                 .mapToDouble(s -> {
                     Swept.Arc arc = (Swept.Arc) s.path();
-                    double radius =
-                            StrictMath.hypot(s.from().x() - arc.centreX(), s.from().y() - arc.centreY());
+                    double radius = StrictMath.hypot(
+                            s.from().x() - arc.centreX(), s.from().y() - arc.centreY());
                     return 2 * radius + toolDiameter;
                 })
                 .findFirst();

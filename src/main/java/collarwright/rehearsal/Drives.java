@@ -76,14 +76,8 @@ final class Drives {
                 .filter(s -> differs(atWall(s), task.cut().feedMmPerMin(), share(s)))
                 .toList();
         if (!slower.isEmpty()) {
-            double least = slower.stream()
-                    .mapToDouble(this::atWall)
-                    .min()
-                    .orElseThrow();
-            double most = slower.stream()
-                    .mapToDouble(this::atWall)
-                    .max()
-                    .orElseThrow();
+            double least = slower.stream().mapToDouble(this::atWall).min().orElseThrow();
+            double most = slower.stream().mapToDouble(this::atWall).max().orElseThrow();
             String found = "F " + proof.text(least) + (differs(least, most) ? " to " + proof.text(most) : "")
                     + " a minute" + (shares.isEmpty() ? "" : " at the wall") + " in " + slower.size() + " of "
                     + proof.strokes().stream().filter(Event.Stroke::feed).count() + " cuts";

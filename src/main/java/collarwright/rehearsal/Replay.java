@@ -148,7 +148,8 @@ public record Replay(List<Made> holes, List<Leg> path, double seconds) {
         private static double length(Event.Stroke s) {
             double z = way(s.from().z(), s.to().z());
             if (s.path() instanceof Swept.Arc arc) {
-                double radius = StrictMath.hypot(s.from().x() - arc.centreX(), s.from().y() - arc.centreY());
+                double radius =
+                        StrictMath.hypot(s.from().x() - arc.centreX(), s.from().y() - arc.centreY());
                 return StrictMath.hypot(radius * arc.turn(), z);
             }
             double x = way(s.from().x(), s.to().x());

@@ -99,8 +99,8 @@ public record CutterChoice(List<Cutter> cutters, double worst, double total) {
             return needs;
         }
         return needs.stream()
-                .filter(n ->
-                        drilling.cutters().stream().anyMatch(c -> n.miss().apply(c).isPresent()))
+                .filter(n -> drilling.cutters().stream()
+                        .anyMatch(c -> n.miss().apply(c).isPresent()))
                 .toList();
     }
 

@@ -103,7 +103,8 @@ class BoreOutsideTest {
             assertThat(word(arc, 4)).isEqualTo(1);
             double next = word(arc, 5) * unit;
             double steepest = 2 * Math.PI * radius * Math.tan(Math.toRadians(2));
-            assertThat(z - next).isBetween(-tolerance, Math.min(steepest, task.cut().peck()) + 2 * tolerance);
+            assertThat(z - next)
+                    .isBetween(-tolerance, Math.min(steepest, task.cut().peck()) + 2 * tolerance);
             z = next;
         }
         assertThat(z).isCloseTo(bottom, within(tolerance));

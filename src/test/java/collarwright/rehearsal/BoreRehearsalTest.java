@@ -66,8 +66,8 @@ class BoreRehearsalTest {
     }
 
     private static Arguments swap(String name, String from, String to, String expected) {
-        UnaryOperator<String> breaking = t -> t.replaceFirst(
-                java.util.regex.Pattern.quote(from), java.util.regex.Matcher.quoteReplacement(to));
+        UnaryOperator<String> breaking =
+                t -> t.replaceFirst(java.util.regex.Pattern.quote(from), java.util.regex.Matcher.quoteReplacement(to));
         return Arguments.of(name, breaking, expected);
     }
 
@@ -148,7 +148,11 @@ class BoreRehearsalTest {
     private static Stream<Arguments> others() {
         String first = "G1 X77.660 Y0.000 F95.0";
         return Stream.of(
-                swap("the feed of the wall", "Z79.438 I-17.660 J0.000 F95.0", "Z79.438 I-17.660 J0.000 F127.3", "feed 9"),
+                swap(
+                        "the feed of the wall",
+                        "Z79.438 I-17.660 J0.000 F95.0",
+                        "Z79.438 I-17.660 J0.000 F127.3",
+                        "feed 9"),
                 swap("too slow", "Z79.438 I-17.660 J0.000 F95.0", "Z79.438 I-17.660 J0.000 F45.0", "feed 9"),
                 swap("no feed", first, "G1 X77.660 Y0.000", "F above 0"),
                 swap("an arc by its radius", "I-17.660 J0.000", "R17.660", "an arc with X or Y for its end"),
@@ -158,7 +162,11 @@ class BoreRehearsalTest {
                 swap("not started", "S1592 M3\n", "", "the spindle running"),
                 swap("another X", "G0 X60.000\nS", "G0 X12.000\nS", "collar 1, hole 1 bored to"),
                 broken("over the jaws", first(t -> t.replace("77.660", "37.660")), "nothing below Z 105.650"),
-                swap("an air cut's height", "G0 Z105.650\nG0 X143.000", "G0 Z95.000\nG0 X143.000", "X and Y move only"));
+                swap(
+                        "an air cut's height",
+                        "G0 Z105.650\nG0 X143.000",
+                        "G0 Z95.000\nG0 X143.000",
+                        "X and Y move only"));
     }
 
     @ParameterizedTest
@@ -207,7 +215,12 @@ class BoreRehearsalTest {
                 .findFirst()
                 .orElseThrow();
         ProgramFile deep = new ProgramFile(
-                air.name(), air.purpose(), air.task(), air.lift(), air.effort(), bored(plan).text());
+                air.name(),
+                air.purpose(),
+                air.task(),
+                air.lift(),
+                air.effort(),
+                bored(plan).text());
 
         assertThat(Rehearsal.rehearse(air, settings)).isEmpty();
         assertThat(Rehearsal.rehearse(deep, settings))
