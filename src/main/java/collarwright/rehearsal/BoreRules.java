@@ -27,7 +27,7 @@ final class BoreRules {
     private static final double STEEPEST = StrictMath.tan(Angles.radians(2));
 
     /** Beside a disc the cutter only leaves the wall: our choice, no source. */
-    private static final double MOST_RELIEF = 0.5;
+    private static final double RELIEF = 0.2;
 
     /** Places round the hole. */
     private static final int PLACES = 180;
@@ -122,7 +122,7 @@ final class BoreRules {
             if (stroke.feed()) {
                 feed(stroke, bore);
                 down(stroke);
-                straight(stroke, bore, crown);
+                path(stroke, bore, crown);
             } else if (stroke.to().z() < crown - proof.tolerance()) {
                 fault(
                         stroke.line(),
@@ -130,6 +130,7 @@ final class BoreRules {
                         "Z " + proof.text(stroke.to().z()));
             }
         }
+        end(hole, bore);
     }
 
     private void feed(Event.Stroke stroke, Operation.Bore bore) {
@@ -178,18 +179,54 @@ final class BoreRules {
         }
     }
 
-    /** Off the wall at the bottom, to the axis, or a little where a disc stands there. */
-    private void straight(Event.Stroke stroke, Operation.Bore bore, double crown) {
-        if (stroke.path() instanceof Swept.Arc || stroke.lowest() >= crown - proof.tolerance()) {
-            return;
+    /** Every turn is about the hole's axis, and no straight cut in the hole goes further than off the wall. */
+    private void path(Event.Stroke stroke, Operation.Bore bore, double crown) {
+        double slack = 2 * proof.tolerance();
+        if (stroke.path() instanceof Swept.Arc arc) {
+            double off = StrictMath.hypot(arc.centreX() - bore.place().x(), arc.centreY());
+            if (off > slack) {
+                fault(stroke.line(), "every turn about the hole's axis", proof.text(off) + " beside it");
+            }
+        } else if (stroke.lowest() < crown - proof.tolerance()) {
+            double way = StrictMath.hypot(
+                    stroke.to().x() - stroke.from().x(),
+                    stroke.to().y() - stroke.from().y());
+            if (way > off(bore) + slack) {
+                fault(
+                        stroke.line(),
+                        "a straight cut of " + proof.text(off(bore)) + " or less in the hole",
+                        proof.text(way));
+            }
         }
+    }
+
+    /** How far the cutter leaves the wall before it goes up: to the axis, or a little where a disc stands there. */
+    private double off(Operation.Bore bore) {
         double radius = bore.diameter() / 2 - tool;
-        double most = radius > tool ? MOST_RELIEF : radius + OFF;
-        double way = StrictMath.hypot(
-                stroke.to().x() - stroke.from().x(),
-                stroke.to().y() - stroke.from().y());
-        if (way > most) {
-            fault(stroke.line(), "a straight cut of " + proof.text(most) + " or less in the hole", proof.text(way));
+        return radius > tool ? RELIEF : radius;
+    }
+
+    /** One level turn at the bottom, as the last; then off the wall. */
+    private void end(DrilledHole hole, Operation.Bore bore) {
+        List<Event.Stroke> cuts = hole.cuts();
+        List<Event.Stroke> turns =
+                cuts.stream().filter(s -> s.path() instanceof Swept.Arc).toList();
+        List<Event.Stroke> level = turns.stream()
+                .filter(s -> StrictMath.abs(s.from().z() - s.to().z()) <= proof.tolerance())
+                .toList();
+        if (level.size() != 1 || !level.get(0).equals(turns.get(turns.size() - 1))) {
+            int line = (level.isEmpty() ? cuts.get(cuts.size() - 1) : level.get(0)).line();
+            fault(line, "one level turn, the last of the hole", level.size() + " level turns");
+        }
+        Event.Stroke last = cuts.get(cuts.size() - 1);
+        double out =
+                StrictMath.hypot(last.to().x() - bore.place().x(), last.to().y()) + tool;
+        double wanted = bore.diameter() / 2 - off(bore);
+        if (StrictMath.abs(out - wanted) > 2 * proof.tolerance() + OFF / 5 || last.path() instanceof Swept.Arc) {
+            fault(
+                    last.line(),
+                    "the cutter " + proof.text(off(bore)) + " off the wall before it goes up",
+                    proof.text(bore.diameter() / 2 - out));
         }
     }
 

@@ -73,8 +73,9 @@ class BoringProfilesTest {
 
     @Test
     void machine_arcsThatItsWordsLack_areFound() throws IOException {
-        String words = "words = [\"G0\", \"G1\", \"G4\", \"G17\", \"G20\", \"G21\", \"G90\", \"G94\", \"M0\", \"M3\", \"M5\","
-                + " \"M30\", \"X\", \"Y\", \"Z\", \"A\", \"F\", \"S\", \"P\", \"G80\", \"G81\", \"G83\", \"G98\", \"R\", \"Q\"]\n";
+        String words =
+                "words = [\"G0\", \"G1\", \"G4\", \"G17\", \"G20\", \"G21\", \"G90\", \"G94\", \"M0\", \"M3\", \"M5\","
+                        + " \"M30\", \"X\", \"Y\", \"Z\", \"A\", \"F\", \"S\", \"P\", \"G80\", \"G81\", \"G83\", \"G98\", \"R\", \"Q\"]\n";
         Profiles profiles = changed("length-decimals", "arcs = true\n" + words + "length-decimals");
 
         assertThat(profiles.findings()).singleElement().satisfies(f -> {
@@ -99,9 +100,10 @@ class BoringProfilesTest {
 
         assertThat(job.drilling().boring().rule()).isEqualTo(Boring.Rule.NO_FIT);
         assertThat(made.rotary().findings()).extracting(Finding::level).doesNotContain(Level.STOP);
-        assertThat(made.rotary().programs()).hasSizeGreaterThan(4).allSatisfy(p -> assertThat(
-                        Rehearsal.rehearse(p, settings))
-                .isEmpty());
-        assertThat(made.rotary().programs()).anySatisfy(p -> assertThat(p.text()).contains("\nG3 X"));
+        assertThat(made.rotary().programs())
+                .hasSizeGreaterThan(4)
+                .allSatisfy(p -> assertThat(Rehearsal.rehearse(p, settings)).isEmpty());
+        assertThat(made.rotary().programs())
+                .anySatisfy(p -> assertThat(p.text()).contains("\nG3 X"));
     }
 }

@@ -34,7 +34,8 @@ class BorePathTest {
         assertThat(path(24).disc()).isZero();
     }
 
-    // By hand: one turn of 2π · 17.66 = 110.96 at 2° sinks 3.875, at 3.874 a step less: 13 mm are 4 turns; pecks of 1.5 are
+    // By hand: one turn of 2π · 17.66 = 110.96 at 2° sinks 3.875, at 3.874 a step less: 13 mm are 4 turns; pecks of 1.5
+    // are
     // 9 turns of 1.499.
     @Test
     void turns_keepRampAndPeck() {
@@ -87,9 +88,8 @@ class BorePathTest {
         RotaryPlan plan = RotaryJob.plan(settings, List.of(run));
 
         assertThat(plan.programs()).isEmpty();
-        List<Finding> stops = plan.findings().stream()
-                .filter(f -> f.level() == Level.STOP)
-                .toList();
+        List<Finding> stops =
+                plan.findings().stream().filter(f -> f.level() == Level.STOP).toList();
         assertThat(stops).singleElement().satisfies(f -> {
             assertThat(f.code()).isEqualTo(code);
             assertThat(f.found()).startsWith(found);
@@ -101,7 +101,8 @@ class BorePathTest {
         Cutter blunt = Cutter.bored(BoreSamples.mill(12, 9), 47.32);
         PatternRun run = new PatternRun(RotarySamples.sixWay(blunt), 2);
 
-        assertThat(RotaryJob.plan(BoreSamples.settings(false, false), List.of(run)).findings())
+        assertThat(RotaryJob.plan(BoreSamples.settings(false, false), List.of(run))
+                        .findings())
                 .anySatisfy(f -> {
                     assertThat(f.code()).isEqualTo(Code.CUTTER_REACH);
                     assertThat(f.level()).isEqualTo(Level.STOP);

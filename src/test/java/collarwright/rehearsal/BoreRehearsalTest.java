@@ -104,6 +104,8 @@ class BoreRehearsalTest {
                         "collar 1, hole 1 about X 60.000 mm"),
                 broken("not through", first(t -> t.replace("Z69.801", "Z71.500")), WIDE),
                 broken("the flat turn left out", first(t -> t.replaceFirst("G3 X77.660 Y0.000 Z69.801.*\n", "")), WIDE),
+                swap("not off the wall", "G1 X77.460 Y0.000 F95.0\n", "", "the cutter 0.200 mm off the wall"),
+                swap("a level turn twice", LEVEL, LEVEL + LEVEL, "one level turn"),
                 broken(
                         "a little too shallow",
                         first(t -> t.replace("Z69.801", "Z69.804")),
@@ -116,6 +118,8 @@ class BoreRehearsalTest {
                 swap("a hole left out", "G0 X143.000\n", "M2\nG0 X143.000\n", "8 bored holes"),
                 swap("another angle", "G0 A121.717", "G0 A121.723", "collar 2, hole 3 at azimuth 121.717"));
     }
+
+    private static final String LEVEL = "G3 X77.660 Y0.000 Z76.226 I-17.660 J0.000 F95.0\n";
 
     private static final String WIDE = "collar 1, hole 1 47.320 mm wide and through the wall everywhere";
 
@@ -138,7 +142,7 @@ class BoreRehearsalTest {
                         "no return to clear",
                         t -> t.replaceFirst("G1 X77.460 Y0.000 F95.0\nG0 Z105.650\n", "G1 X77.460 Y0.000 F95.0\n"),
                         "X and Y move only"),
-                swap("across the disc", "G1 X77.460", "G1 X60.000", "a straight cut of 0.500 mm or less"),
+                swap("across the disc", "G1 X77.460", "G1 X60.000", "a straight cut of 0.200 mm or less"),
                 broken(
                         "no retract at the end",
                         t -> t.replaceFirst("G0 Z105.650\nG0 Z105.650\nM5", "M5"),

@@ -25,14 +25,7 @@ class BoringTest {
 
     private static DrillingSettings settings(Fit fit, Boring.Rule rule, Cutter... drills) {
         return new DrillingSettings(
-                List.of(drills),
-                fit,
-                0.01,
-                0.3,
-                Optional.empty(),
-                Optional.empty(),
-                false,
-                new Boring(rule, MILLS));
+                List.of(drills), fit, 0.01, 0.3, Optional.empty(), Optional.empty(), false, new Boring(rule, MILLS));
     }
 
     // A helix of a tenth of the end mill's diameter is a hole of 1.2 diameters: 12, 14.4 and 24 mm.
@@ -51,7 +44,8 @@ class BoringTest {
         "12.5, 40, EM-10, 12.5"
     })
     void cutter_isTheThickestWithAHelixAndLongFlutes(double least, double depth, String id, double bored) {
-        Cutter cutter = new Boring(Boring.Rule.NO_FIT, MILLS).cutter(least, depth).orElseThrow();
+        Cutter cutter =
+                new Boring(Boring.Rule.NO_FIT, MILLS).cutter(least, depth).orElseThrow();
 
         assertThat(cutter.tool().id()).isEqualTo(id);
         assertThat(cutter.asDrilled()).isEqualTo(Interval.of(bored));
@@ -61,8 +55,7 @@ class BoringTest {
 
     @Test
     void cutter_flutesTooShort_takesAThinnerOneWithLongerFlutes() {
-        Boring boring =
-                new Boring(Boring.Rule.NO_FIT, List.of(BoreSamples.mill(12, 60), BoreSamples.mill(20, 30)));
+        Boring boring = new Boring(Boring.Rule.NO_FIT, List.of(BoreSamples.mill(12, 60), BoreSamples.mill(20, 30)));
 
         assertThat(boring.cutter(47.32, 40).orElseThrow().tool().id()).isEqualTo("EM-12");
         assertThat(boring.cutter(47.32, 29).orElseThrow().tool().id()).isEqualTo("EM-20");
@@ -89,8 +82,7 @@ class BoringTest {
         assertThat(Jobs.saw(44).title()).isEqualTo("44 mm hole saw");
         assertThatIllegalArgumentException().isThrownBy(() -> Cutter.bored(BoreSamples.MILL_12, 12));
         assertThatIllegalArgumentException().isThrownBy(() -> Cutter.bored(Jobs.saw(44), 50));
-        assertThatIllegalArgumentException()
-                .isThrownBy(() -> new Boring(Boring.Rule.ALWAYS, List.of(Jobs.saw(44))));
+        assertThatIllegalArgumentException().isThrownBy(() -> new Boring(Boring.Rule.ALWAYS, List.of(Jobs.saw(44))));
     }
 
     // The hand figure of HoleSizeTest, 42.404, rounded up to a hundredth.
