@@ -70,7 +70,7 @@ final class TimesReader {
 
     private double number(String name, double most, double usual) {
         Given<Double> given = new Given<>(table.key(name), key -> key.number(0, most), usual);
-        good &= given.good();
+        good = given.good() && good;
         return given.good() ? given.value() : usual;
     }
 
