@@ -409,6 +409,7 @@ class Holes:
                                 "max": piece["bearingWallMaxMm"]}
         self.strut = {"min": strut["odMinMm"], "mid": strut["odMm"], "max": strut["odMaxMm"]}
         self.cutters = sorted(given.get("cutters") or [], key=lambda c: c["asDrilledMm"])
+        self.mills, self.boring = given.get("endMills") or [], given.get("bore") or "never"
         self.fit, self.band = given["fit"], radians(given.get("nearestBandDeg") or 0)
         self.clearance = given.get("leastClearanceMm") or (given.get("drilling") or {}).get("leastClearanceMm") or 0
         self.known = {}
@@ -464,7 +465,37 @@ class Holes:
         return None if None in sizes else max(sizes)
 
     def choose(self, tilt, size, bearing=0.0):
-        """The cutter by the fit rule for a lean and the least hole that allows it, or None."""
+        """The cutter by the fit rule for a lean and the least hole that allows it, bored where that is the rule, or None."""
+        drilled = self.drilled(tilt, size, bearing)
+        bored = self.bored(tilt, size, bearing)
+        return (bored or drilled) if self.boring == "always" else (drilled or bored)
+
+    def bored(self, tilt, size, bearing):
+        """The thickest end mill that goes round at a tenth of its diameter or more, with the least size in hundredths."""
+        if size is None or self.boring == "never":
+            return None
+        least = max(size, self.strut["max"] + self.clearance)
+        if self.fit != "reach":
+            nominal = required_hole(tilt, self.strut["mid"], *self.edges(self.bearing_wall()["mid"])) \
+                if abs(sin(bearing)) < 1e-9 else \
+                plan_contact.required(tilt, asin(bearing), self.strut["mid"], *self.edges(self.bearing_wall()["mid"]))
+            if nominal is None:
+                return None
+            least = max(nominal, self.strut["max"] + self.clearance)
+        hundredths = int(least * 100)
+        while hundredths / 100 < least - 1e-9:
+            hundredths += 1
+        wide, inner = hundredths / 100, self.bore("max")
+        if wide >= 2 * inner:
+            return None
+        deep = self.outer - sqrt(inner * inner - least * least / 4)
+        mills = [m for m in self.mills if wide - m["sizeMm"] >= 0.2 * m["sizeMm"]]
+        if not mills:
+            return None
+        mill = min(mills, key=lambda m: (m["depthMm"] < deep, -m["sizeMm"], m["id"]))
+        return {"id": f"{mill['id']}-{wide:.2f}", "asDrilledMinMm": wide, "asDrilledMm": wide, "asDrilledMaxMm": wide}
+
+    def drilled(self, tilt, size, bearing):
         if size is None:
             return None
         if self.fit == "reach":

@@ -370,7 +370,7 @@ class Laid:
         out, sizes = [], []
         for pattern in built["patterns"]:
             holes, part = pattern["holes"], f"pattern {pattern['id']}"
-            sizes.append([biggest[h["cutter"]] for h in holes] if all("cutter" in h for h in holes) else None)
+            sizes.append([biggest.get(h["cutter"], h["asDrilledMm"]) for h in holes] if all("cutter" in h for h in holes) else None)
             size = sizes[-1]
             if not size:
                 continue

@@ -14,6 +14,7 @@ import collarwright.geometry.Interval;
 import collarwright.job.Profiles;
 import collarwright.job.Rack;
 import collarwright.tooling.Cutter;
+import collarwright.tooling.CutterKind;
 import collarwright.tooling.DrillingSettings;
 import collarwright.tooling.Fit;
 import collarwright.tooling.HoleNeed;
@@ -92,7 +93,7 @@ final class RackTilts {
      *
      * @param names names of racks
      * @param folder a folder of profiles beside the usual ones
-     * @return their cutters, ascending by as-drilled size
+     * @return their drills and saws, ascending by as-drilled size
      * @throws JobException if a rack is not known or a profile is wrong
      */
     static List<Cutter> cutters(List<String> names, Optional<Path> folder) {
@@ -111,6 +112,7 @@ final class RackTilts {
             throw new JobException(findings);
         }
         return cutters.stream()
+                .filter(c -> c.kind() != CutterKind.END_MILL) // makes any size, so there is nothing to list
                 .distinct()
                 .sorted(Comparator.comparingDouble((Cutter c) -> c.asDrilled().nominal())
                         .thenComparing(Cutter::id)

@@ -17,7 +17,7 @@ import java.util.Optional;
  * Reads cutters: whole racks from profile files, single ones from a job's {@code add}.
  *
  * <p>A twist drill's lead is its point, (D/2) / tan(A/2) for a point angle A (118° unless given); a hole saw's is how far
- * its pilot stands out.
+ * its pilot stands out. An end mill has none, but teeth, and its depth is the length of its flutes.
  */
 final class CutterReader {
 
@@ -27,9 +27,13 @@ final class CutterReader {
     /** Most cutters in one series; a wrong step must not fill the memory. */
     private static final int MOST = 2000;
 
+    /** More teeth than any end mill for this work has. Our choice, no source. */
+    private static final int MOST_TEETH = 12;
+
     /**
      * What holds for a cutter unless it says otherwise. Common practice, no source: a jobber drill's flutes are longer
-     * than 30 mm from 3 mm on, a hole saw's cup is 38 mm deep and its pilot stands out 8 mm.
+     * than 30 mm from 3 mm on, a hole saw's cup is 38 mm deep and its pilot stands out 8 mm; an end mill's flutes have to
+     * be given.
      *
      * @param pointDegrees point angle of a twist drill
      * @param lead pilot of a hole saw
@@ -39,7 +43,11 @@ final class CutterReader {
      */
     private record Defaults(double pointDegrees, double lead, double depth, double minRpm, double maxRpm) {
         static Defaults of(CutterKind kind) {
-            return kind == CutterKind.TWIST ? new Defaults(118, 0, 30, 30, 4000) : new Defaults(118, 8, 38, 30, 1000);
+            return switch (kind) {
+                case TWIST -> new Defaults(118, 0, 30, 30, 4000);
+                case HOLE_SAW -> new Defaults(118, 8, 38, 30, 1000);
+                case END_MILL -> new Defaults(118, 0, 30, 100, 24_000);
+            };
         }
     }
 
@@ -53,8 +61,8 @@ final class CutterReader {
      */
     static Optional<Rack> rack(ProfileFile.Entry entry) {
         TableView table = entry.table();
-        Optional<CutterKind> kind =
-                table.need("kind", "twist or hole-saw", "kind = \"hole-saw\"").word(KINDS);
+        Optional<CutterKind> kind = table.need("kind", "twist, hole-saw or end-mill", "kind = \"hole-saw\"")
+                .word(KINDS);
         List<Cutter> cutters = new ArrayList<>();
         KeyView series = table.need("series", "the sizes in the rack", "series = [ { sizes = [\"44 mm\"] } ]");
         for (KeyView item : series.items()) {
@@ -72,8 +80,8 @@ final class CutterReader {
      * @return the cutter, or empty after findings
      */
     static Optional<Cutter> added(TableView table) {
-        Optional<CutterKind> kind =
-                table.need("kind", "twist or hole-saw", "kind = \"hole-saw\"").word(KINDS);
+        Optional<CutterKind> kind = table.need("kind", "twist, hole-saw or end-mill", "kind = \"hole-saw\"")
+                .word(KINDS);
         Optional<Length> size =
                 table.need("size", "the size stamped on it", "size = \"44 mm\"").length(Length.Zero.REFUSED);
         // Read in any case, so that its keys are known and their faults are told.
@@ -132,6 +140,45 @@ final class CutterReader {
     }
 
     private static Optional<Form> form(TableView row, CutterKind kind, List<Length> sizes) {
+        return kind == CutterKind.END_MILL ? endMill(row) : drill(row, kind, sizes);
+    }
+
+    /** Flutes and teeth; it has no point, and what it makes is as wide as it is told to. */
+    private static Optional<Form> endMill(TableView row) {
+        Defaults usual = Defaults.of(CutterKind.END_MILL);
+        Optional<Double> depth = row.need("depth", "the length of its flutes", "depth = \"22 mm\"")
+                .size();
+        Optional<Integer> teeth =
+                row.need("teeth", "how many cutting edges it has", "teeth = 2").wholeNumber(1, MOST_TEETH);
+        Optional<Double> minRpm = or(row.key("min-rpm").number(1, 100_000), row, "min-rpm", usual.minRpm);
+        Optional<Double> maxRpm = or(row.key("max-rpm").number(1, 100_000), row, "max-rpm", usual.maxRpm);
+        Optional<Boolean> measured = or(row.key("measured").flag(), row, "measured", false);
+        if (depth.isEmpty() || teeth.isEmpty() || measured.isEmpty() || !ordered(row, minRpm, maxRpm)) {
+            return Optional.empty();
+        }
+        Range range = new Range(minRpm.orElse(usual.minRpm), maxRpm.orElse(usual.maxRpm));
+        return Optional.of(new Form(
+                Optional.empty(),
+                measured.get(),
+                Angles.radians(usual.pointDegrees),
+                Optional.of(0.0),
+                depth.get(),
+                range,
+                teeth.get()));
+    }
+
+    private static boolean ordered(TableView row, Optional<Double> minRpm, Optional<Double> maxRpm) {
+        if (minRpm.isEmpty() || maxRpm.isEmpty()) {
+            return false;
+        }
+        if (minRpm.get() > maxRpm.get()) {
+            row.key("min-rpm").stop(Code.JOB_CONFLICT, "at most max-rpm", minRpm.get() + "", "change the two round");
+            return false;
+        }
+        return true;
+    }
+
+    private static Optional<Form> drill(TableView row, CutterKind kind, List<Length> sizes) {
         Defaults usual = Defaults.of(kind);
         Optional<Double> point =
                 or(row.key("point-angle").angle(30, 179), row, "point-angle", Angles.radians(usual.pointDegrees));
@@ -140,19 +187,16 @@ final class CutterReader {
         Optional<Double> minRpm = or(row.key("min-rpm").number(1, 100_000), row, "min-rpm", usual.minRpm);
         Optional<Double> maxRpm = or(row.key("max-rpm").number(1, 100_000), row, "max-rpm", usual.maxRpm);
         Optional<Optional<Interval>> drilled = asDrilled(row, sizes);
-        if (point.isEmpty() || depth.isEmpty() || minRpm.isEmpty() || maxRpm.isEmpty() || drilled.isEmpty()) {
+        if (point.isEmpty() || depth.isEmpty() || drilled.isEmpty() || !ordered(row, minRpm, maxRpm)) {
             return Optional.empty();
         }
-        if (minRpm.get() > maxRpm.get()) {
-            row.key("min-rpm").stop(Code.JOB_CONFLICT, "at most max-rpm", minRpm.get() + "", "change the two round");
-            return Optional.empty();
-        }
-        return Optional.of(
-                new Form(drilled.get(), point.get(), lead, usual.lead, depth.get(), minRpm.get(), maxRpm.get()));
+        Optional<Double> out = kind == CutterKind.TWIST ? lead : lead.or(() -> Optional.of(usual.lead));
+        Range range = new Range(minRpm.orElse(usual.minRpm), maxRpm.orElse(usual.maxRpm));
+        return Optional.of(new Form(drilled.get(), drilled.get().isPresent(), point.get(), out, depth.get(), range, 1));
     }
 
     // A value that is there but wrong stays empty; only one that is not there becomes the usual one.
-    private static Optional<Double> or(Optional<Double> read, TableView row, String key, double usual) {
+    private static <T> Optional<T> or(Optional<T> read, TableView row, String key, T usual) {
         return row.key(key).present() ? read : Optional.of(usual);
     }
 
@@ -189,19 +233,21 @@ final class CutterReader {
         return Optional.of(Optional.of(new Interval(size.min() - around, size.nominal(), size.max() + around)));
     }
 
+    private record Range(double minRpm, double maxRpm) {}
+
+    /** Of a series; without a lead it is that of the point. */
     private record Form(
             Optional<Interval> asDrilled,
+            boolean measured,
             double pointAngle,
             Optional<Double> givenLead,
-            double usualLead,
             double depth,
-            double minRpm,
-            double maxRpm) {
+            Range range,
+            int teeth) {
 
         Cutter cutter(CutterKind kind, MarkedSize size, String rack) {
             double mm = size.size().mm();
-            double point = mm / 2 / StrictMath.tan(pointAngle / 2);
-            double lead = givenLead.orElse(kind == CutterKind.TWIST ? point : usualLead);
+            double lead = givenLead.orElse(mm / 2 / StrictMath.tan(pointAngle / 2));
             Interval drilled = asDrilled.orElse(Interval.of(mm));
             return new Cutter(
                     size.id(kind),
@@ -209,12 +255,14 @@ final class CutterReader {
                     size.marked(),
                     mm,
                     drilled,
-                    asDrilled.isPresent(),
+                    measured,
                     lead,
                     depth,
-                    minRpm,
-                    maxRpm,
-                    rack);
+                    range.minRpm,
+                    range.maxRpm,
+                    rack,
+                    teeth,
+                    Optional.empty());
         }
     }
 
@@ -222,6 +270,7 @@ final class CutterReader {
         Map<String, CutterKind> kinds = new LinkedHashMap<>();
         kinds.put("twist", CutterKind.TWIST);
         kinds.put("hole-saw", CutterKind.HOLE_SAW);
+        kinds.put("end-mill", CutterKind.END_MILL);
         return java.util.Collections.unmodifiableMap(kinds);
     }
 }

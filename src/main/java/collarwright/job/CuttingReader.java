@@ -32,8 +32,8 @@ final class CuttingReader {
     }
 
     private static Optional<CuttingData.Row> row(TableView row, String shared) {
-        Optional<CutterKind> kind =
-                row.need("kind", "twist or hole-saw", "kind = \"twist\"").word(CutterReader.KINDS);
+        Optional<CutterKind> kind = row.need("kind", "twist, hole-saw or end-mill", "kind = \"twist\"")
+                .word(CutterReader.KINDS);
         Optional<Length> from =
                 row.need("from", "the least cutter size", "from = \"0 mm\"").length(Length.Zero.ALLOWED);
         Optional<Double> to =
@@ -41,8 +41,11 @@ final class CuttingReader {
         Optional<Double> speed = row.need(
                         "speed-m-per-min", "speed of the cutting edge in metres a minute", "speed-m-per-min = 24")
                 .number(0.1, 2000);
-        Optional<Double> feed = row.need("feed-per-turn", "advance for each turn", "feed-per-turn = \"0.1 mm\"")
-                .size();
+        boolean mill = kind.filter(k -> k == CutterKind.END_MILL).isPresent();
+        KeyView feedKey = mill
+                ? row.need("feed-per-tooth", "chip thickness of each tooth", "feed-per-tooth = \"0.05 mm\"")
+                : row.need("feed-per-turn", "advance for each turn", "feed-per-turn = \"0.1 mm\"");
+        Optional<Double> feed = feedKey.size();
         Optional<Double> peck = row.need("peck", "deepest peck in cutter diameters", "peck = 1.0")
                 .number(0.01, 100);
         String source = row.key("source").text().orElse(shared);

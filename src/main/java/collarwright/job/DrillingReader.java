@@ -1,7 +1,9 @@
 package collarwright.job;
 
 import collarwright.finding.Code;
+import collarwright.tooling.Boring;
 import collarwright.tooling.Cutter;
+import collarwright.tooling.CutterKind;
 import collarwright.tooling.DrillingSettings;
 import collarwright.tooling.Fit;
 import collarwright.tooling.SharingLimits;
@@ -66,6 +68,11 @@ final class DrillingReader {
         Optional<Double> clearance = clearanceKey.length(Length.Zero.ALLOWED).map(Length::mm);
         KeyView mostKey = table.key("most-cutters");
         Optional<Integer> most = mostKey.wholeNumber(1, MOST_CUTTERS);
+        Map<String, Boring.Rule> rules = new LinkedHashMap<>();
+        rules.put("no-fit", Boring.Rule.NO_FIT);
+        rules.put("always", Boring.Rule.ALWAYS);
+        rules.put("never", Boring.Rule.NEVER);
+        Given<Boring.Rule> bore = new Given<>(table.key("bore"), key -> key.word(rules), Boring.Rule.NO_FIT);
         KeyView rackKey = table.key("rack");
         KeyView addKey = table.key("add");
         KeyView removeKey = table.key("remove");
@@ -75,29 +82,38 @@ final class DrillingReader {
         rackKey.items().forEach(item -> rack(item, cutters));
         addKey.items().forEach(item -> add(item, cutters));
         removeKey.items().forEach(item -> remove(item, cutters));
-        if (cutters.isEmpty()
+        List<Cutter> sorted = cutters.values().stream().sorted(BY_SIZE).toList();
+        List<Cutter> mills =
+                sorted.stream().filter(c -> c.kind() == CutterKind.END_MILL).toList();
+        boolean none = sorted.size() == mills.size() && (mills.isEmpty() || bored(bore, Boring.Rule.NEVER));
+        if (none
                 || faulty
+                || !bore.good()
                 || (mostKey.present() && most.isEmpty())
                 || (fitKey.present() && fit.isEmpty())
                 || (patternsKey.present() && patterns.isEmpty())
                 || (flipKey.present() && flip.isEmpty())
                 || (clearanceKey.present() && clearance.isEmpty())) {
-            noCutter(rackKey, addKey, cutters);
+            noCutter(rackKey, addKey, none);
             return Optional.empty();
         }
-        List<Cutter> sorted = cutters.values().stream().sorted(BY_SIZE).toList();
         return Optional.of(new DrillingSettings(
-                sorted,
+                sorted.stream().filter(c -> c.kind() != CutterKind.END_MILL).toList(),
                 fit.orElse(Fit.REACH),
                 nearestBand,
                 clearance.orElse(LEAST_CLEARANCE),
                 patterns.filter(yes -> yes).map(yes -> shared),
                 most,
-                flip.orElse(false)));
+                flip.orElse(false),
+                new Boring(bore.value(), mills)));
     }
 
-    private void noCutter(KeyView rackKey, KeyView addKey, Map<String, Cutter> cutters) {
-        if (cutters.isEmpty() && !faulty && (rackKey.present() || addKey.present())) {
+    private static boolean bored(Given<Boring.Rule> bore, Boring.Rule rule) {
+        return bore.good() && bore.value() == rule;
+    }
+
+    private void noCutter(KeyView rackKey, KeyView addKey, boolean none) {
+        if (none && !faulty && (rackKey.present() || addKey.present())) {
             (rackKey.present() ? rackKey : addKey)
                     .stop(Code.JOB_CONFLICT, "at least one cutter", "none", "name a rack, or add a size");
         }

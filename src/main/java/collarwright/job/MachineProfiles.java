@@ -48,8 +48,9 @@ final class MachineProfiles {
         MachinePart travelPart = new MachinePart(table, "travel", "how far and how fast the machine moves");
         MachinePart rotaryPart = new MachinePart(table, "rotary", "the rotary axis and its chuck");
         Machine.Rotary rotary = RotaryProfile.read(rotaryPart);
-        Machine.Post post = new PostProfile(postPart, spindle, rotary.form()).read(true, true);
         Machine.Travel travel = travel(travelPart);
+        boolean bores = travel.across().isPresent() && !rotary.form().byY();
+        Machine.Post post = new PostProfile(postPart, spindle, rotary.form()).read(true, true, bores);
         if (rotary.form().byY() && travel.across().isPresent()) {
             travelPart.conflict(
                     "y",

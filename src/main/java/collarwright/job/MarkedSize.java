@@ -91,11 +91,16 @@ record MarkedSize(Length size, Optional<String> name) {
      * Returns the cutter's id. A numbered drill is {@code No7}, so that it is never taken for 7 mm.
      *
      * @param kind what the cutter is
-     * @return such as {@code TW-No7}, {@code TW-F} or {@code HS-44}
+     * @return such as {@code TW-No7}, {@code TW-F}, {@code HS-44} or {@code EM-12}
      */
     String id(CutterKind kind) {
         String plain = name.map(n -> n.replace("#", "No"))
                 .orElseGet(() -> size.stamped().replace(" mm", "").replace(" in", "in"));
-        return (kind == CutterKind.TWIST ? "TW-" : "HS-") + plain;
+        String front = switch (kind) {
+            case TWIST -> "TW-";
+            case HOLE_SAW -> "HS-";
+            case END_MILL -> "EM-";
+        };
+        return front + plain;
     }
 }

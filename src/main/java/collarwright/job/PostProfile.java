@@ -30,6 +30,18 @@ final class PostProfile {
      * @param across whether there is a Y word
      */
     Machine.Post read(boolean turning, boolean across) {
+        return read(turning, across, false);
+    }
+
+    /**
+     * Reads the table.
+     *
+     * @param turning whether an axis turns the work
+     * @param across whether there is a Y word
+     * @param bores whether the machine can bore by arcs, unless the table says that its control has none
+     */
+    Machine.Post read(boolean turning, boolean across, boolean bores) {
+        boolean arcs = bores && part.flag("arcs", "whether G2 and G3 may be used", true);
         boolean cycles = part.flag("cycles", "whether G81, G82, G83 and G73 may be used");
         int lengthDecimals = (int) part.whole("length-decimals", "decimals of millimetres", 3, 6);
         int angleDecimals = turning ? (int) part.whole("angle-decimals", "decimals of degrees", 3, 6) : 3;
@@ -41,6 +53,9 @@ final class PostProfile {
         if (cycles) {
             words.addAll(List.of("G73", "G80", "G81", "G82", "G83", "G98", "R", "Q"));
         }
+        if (arcs) {
+            words.addAll(ProgramWords.ARCS);
+        }
         words.add(end);
         if (!turning) {
             words.remove("A");
@@ -50,6 +65,9 @@ final class PostProfile {
         }
         Optional<Set<String>> own = part.words("words");
         own.ifPresent(o -> against(o, cycles, layout.habits()));
+        if (arcs && part.has("arcs")) {
+            own.ifPresent(o -> needs(o, "arcs = true", ProgramWords.ARCS));
+        }
         return new Machine.Post(
                 cycles, own.orElse(words), lengthDecimals, angleDecimals, lineLength, end, extension, layout);
     }

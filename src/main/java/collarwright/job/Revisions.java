@@ -1,6 +1,9 @@
 package collarwright.job;
 
 import collarwright.frame.FrameNet;
+import collarwright.machining.CuttingData;
+import collarwright.tooling.Boring;
+import collarwright.tooling.CutterKind;
 import collarwright.units.Letters;
 import java.lang.reflect.RecordComponent;
 import java.util.List;
@@ -19,10 +22,10 @@ final class Revisions {
     private static final Set<Object> USUAL = Set.of(SheetSettings.USUAL, ShopTimes.USUAL, Shop.Batch.USUAL);
 
     private static final Set<String> LATER =
-            Set.of("mostCutters", "bins", "flip", "across", "bed", "strutBed", "strip");
+            Set.of("mostCutters", "bins", "flip", "across", "bed", "strutBed", "strip", "boring", "teeth", "boredWith");
 
     /** What such a choice is while nobody makes it. */
-    private static final Set<Object> UNSAID = Set.of(Optional.empty(), false);
+    private static final Set<Object> UNSAID = Set.of(Optional.empty(), false, 1, Boring.NONE);
 
     private Revisions() {}
 
@@ -35,7 +38,7 @@ final class Revisions {
     static Job stamped(Job job) {
         return new Job(
                 job.title(),
-                Letters.of(canonical(job)),
+                Letters.of(canonical(job.drilling().boring().endMills().isEmpty() ? drilled(job) : job)),
                 job.order(),
                 job.dome(),
                 job.size(),
@@ -45,6 +48,37 @@ final class Revisions {
                 job.limits(),
                 job.shop(),
                 job.sheet());
+    }
+
+    /** The job without cutting data of end mills, where it has none: such jobs keep the revision they had. */
+    private static Job drilled(Job job) {
+        Shop shop = job.shop();
+        return new Job(
+                job.title(),
+                job.revision(),
+                job.order(),
+                job.dome(),
+                job.size(),
+                job.strut(),
+                job.hub(),
+                job.drilling(),
+                job.limits(),
+                new Shop(
+                        shop.machine(),
+                        shop.programUnits(),
+                        drilled(shop.cutting()),
+                        shop.batch(),
+                        shop.times(),
+                        shop.strutBed().map(b -> new Shop.StrutBed(b.machine(), drilled(b.cutting()))),
+                        shop.strip()),
+                job.sheet());
+    }
+
+    private static CuttingData drilled(CuttingData data) {
+        List<CuttingData.Row> rows = data.rows().stream()
+                .filter(r -> r.kind() != CutterKind.END_MILL)
+                .toList();
+        return new CuttingData(data.material(), data.title(), rows, data.caution());
     }
 
     /**

@@ -34,10 +34,11 @@ final class CollarLayout {
     /**
      * A place on a collar, with what is done there.
      *
-     * @param cutter what with
+     * @param cutter what with; an end mill as it stands in the rack
      * @param fromEdge from the collar's edge at the chuck
      * @param azimuth clockwise from above TOP
      * @param exactDegrees the angle that brings it up, in [0, 360), before it is put on the program's grid
+     * @param reach how far the tool goes to either side along X: round in a bored hole, else 0
      * @param mark whether it is a dimple
      * @param operation what is done, once its place on a stick is known
      */
@@ -46,6 +47,7 @@ final class CollarLayout {
             double fromEdge,
             double azimuth,
             double exactDegrees,
+            double reach,
             boolean mark,
             Function<Operation.Place, Operation> operation) {}
 
@@ -53,8 +55,10 @@ final class CollarLayout {
         this.settings = settings;
         this.indexing = Indexing.of(settings);
         this.pattern = run.pattern().id();
-        this.cutters =
-                run.pattern().holes().stream().map(Hole::cutter).distinct().toList();
+        this.cutters = run.pattern().holes().stream()
+                .map(h -> h.cutter().tool())
+                .distinct()
+                .toList();
         addMarks(run);
         run.pattern().holes().forEach(this::addHole);
     }
@@ -66,8 +70,10 @@ final class CollarLayout {
     /** How far from its edge at the chuck the tool goes on a collar. */
     StickRoom.Span span() {
         double middle = settings.work().body().width() / 2;
-        double least = spots.stream().mapToDouble(Spot::fromEdge).min().orElse(middle);
-        double most = spots.stream().mapToDouble(Spot::fromEdge).max().orElse(middle);
+        double least =
+                spots.stream().mapToDouble(s -> s.fromEdge() - s.reach()).min().orElse(middle);
+        double most =
+                spots.stream().mapToDouble(s -> s.fromEdge() + s.reach()).max().orElse(middle);
         return new StickRoom.Span(least, most);
     }
 
@@ -76,7 +82,7 @@ final class CollarLayout {
         return List.copyOf(spots);
     }
 
-    /** The cutters of its holes. */
+    /** The cutters of its holes, end mills as they stand in the rack. */
     List<Cutter> cutters() {
         return cutters;
     }
@@ -89,6 +95,16 @@ final class CollarLayout {
         double bottom = settings.grid()
                 .snap(HoleDepth.of(settings.work(), cutter, settings.overtravel())
                         .bottom());
+        if (cutter.bores()) {
+            double diameter = cutter.asDrilled().nominal();
+            add(
+                    cutter,
+                    hole.height(),
+                    hole.azimuth(),
+                    false,
+                    p -> new Operation.Bore(p, hole.number(), cutter.tool(), diameter, bottom));
+            return;
+        }
         add(cutter, hole.height(), hole.azimuth(), false, p -> new Operation.Drill(p, hole.number(), cutter, bottom));
     }
 
@@ -128,7 +144,9 @@ final class CollarLayout {
             boolean mark,
             Function<Operation.Place, Operation> operation) {
         double fromEdge = indexing.fromEdge(settings.work().body().width(), height);
-        spots.add(new Spot(cutter, fromEdge, azimuth, indexing.exactDegrees(azimuth), mark, operation));
+        double reach = cutter.bores() ? (cutter.asDrilled().max() - cutter.size()) / 2 : 0;
+        double exact = indexing.exactDegrees(azimuth);
+        spots.add(new Spot(cutter.tool(), fromEdge, azimuth, exact, reach, mark, operation));
         clampZone(cutter, fromEdge);
     }
 

@@ -5,6 +5,7 @@ import collarwright.finding.Finding;
 import collarwright.finding.Level;
 import collarwright.finding.Where;
 import collarwright.tooling.Cutter;
+import collarwright.tooling.CutterKind;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +15,8 @@ import java.util.Optional;
  * Chooses speed and feed for each cutter, and says so where the machine sets the limit.
  *
  * <p>rpm = 1000 · v / (π · D) with v the surface speed in m/min and D the marked size in mm (the same as 12 · sfm / (π ·
- * D in inches)); feed = advance per turn · rpm. The speed may fall to the cutter's lowest and rise a quarter over the
+ * D in inches)); feed = advance per turn · rpm, of an end mill advance per
+ * tooth · teeth · rpm at the wall of the hole that it bores. The speed may fall to the cutter's lowest and rise a quarter over the
  * cutting data, never over the cutter's highest; the spindle must be able to turn within that range. A press has no
  * program that would turn it wrongly: there it is a warning, with the nearest speed that the press can turn.
  *
@@ -88,7 +90,7 @@ final class CutPlanner {
     }
 
     private Cut cut(Cutter cutter, CuttingData.Row row, int rpm) {
-        double byData = row.feedPerRevolution() * rpm;
+        double byData = row.feedPerRevolution() * cutter.teeth() * rpm;
         double limit = settings.machine().programmed()
                 ? settings.machine().travel().maxFeedMmPerMin()
                 : Double.POSITIVE_INFINITY; // a hand feeds it
@@ -115,10 +117,14 @@ final class CutPlanner {
                         + Sizes.in(settings.units(), cutter.size());
         double unit = settings.units().millimetres();
         String turn = Decimals.fixed(row.feedPerRevolution() / unit, inch ? 4 : 3);
+        boolean mill = cutter.kind() == CutterKind.END_MILL;
+        String teeth = mill ? " × " + cutter.teeth() + (cutter.teeth() == 1 ? " tooth" : " teeth") : "";
         return List.of(
                 "rpm = " + speed + ") = " + Sizes.rpm(wanted(cutter, row)) + ", used " + rpm,
-                "feed = " + turn + " " + settings.units().symbol() + " × " + rpm + " rpm = "
-                        + Decimals.fixed(row.feedPerRevolution() * rpm / unit, inch ? 2 : 1) + ", used "
+                (mill ? "feed at the wall = " : "feed = ") + turn + " "
+                        + settings.units().symbol() + teeth + " × " + rpm + " rpm = "
+                        + Decimals.fixed(row.feedPerRevolution() * cutter.teeth() * rpm / unit, inch ? 2 : 1)
+                        + ", used "
                         + settings.grid().feed(feed) + " " + settings.units().symbol() + "/min");
     }
 

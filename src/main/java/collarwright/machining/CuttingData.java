@@ -23,7 +23,7 @@ public record CuttingData(String material, String title, List<Row> rows, String 
      * @param fromSize least cutter size
      * @param toSize largest cutter size
      * @param surfaceSpeedMPerMin speed of the cutting edge, m/min
-     * @param feedPerRevolution advance per turn, mm
+     * @param feedPerRevolution advance per turn, mm; of an end mill per turn and tooth
      * @param peckDepthRatio deepest single peck in cutter diameters
      * @param source author, title and table, or "our choice, no source"
      */

@@ -74,6 +74,9 @@ public final class FlatJob {
         strips.forEach(s -> s.holes().forEach(h -> used.putIfAbsent(h.hole().cutter(), s)));
         CutPlanner planner = new CutPlanner(settings.cuts());
         used.forEach((cutter, strip) -> {
+            if (cutter.bores()) {
+                findings.add(BoreStops.stop(cutter, "a flat strip, whose holes are drilled"));
+            }
             planner.plan(cutter).ifPresent(c -> cuts.put(cutter, c));
             checkDepth(cutter, strip);
         });

@@ -26,7 +26,6 @@ public record Machine(
         Rotary rotary,
         String source,
         Optional<Bed> bed) {
-
     /** Checks the spindle, and what programs are made with; a press makes none, its other figures are not used. */
     public Machine {
         MachineLimits.require(

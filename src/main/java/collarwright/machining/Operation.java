@@ -2,7 +2,7 @@ package collarwright.machining;
 
 import collarwright.tooling.Cutter;
 
-/** One thing that is done to the pipe at one place; more kinds can join (boring, contours, parting). */
+/** One thing that is done to the pipe at one place; more kinds can join (contours, parting). */
 public sealed interface Operation {
 
     /**
@@ -52,6 +52,29 @@ public sealed interface Operation {
      * @param bottom Z of the cutter's lowest point at full depth
      */
     record Drill(Place place, int hole, Cutter cutter, double bottom) implements Operation {
+        @Override
+        public String title() {
+            return "hole " + hole;
+        }
+    }
+
+    /**
+     * A hole through the wall, bored by an end mill that goes round in it.
+     *
+     * @param place where
+     * @param hole its number in the pattern
+     * @param cutter the end mill, as it stands in the rack
+     * @param diameter of the hole, larger than the end mill
+     * @param bottom Z of the cutter's lowest point at full depth
+     */
+    record Bore(Place place, int hole, Cutter cutter, double diameter, double bottom) implements Operation {
+        /** Checks the sizes. */
+        public Bore {
+            if (!(diameter > cutter.size())) {
+                throw new IllegalArgumentException("an end mill bores what is wider than itself");
+            }
+        }
+
         @Override
         public String title() {
             return "hole " + hole;

@@ -99,10 +99,17 @@ final class ProgramHead {
         return cutter.marked().replace("#", "No. ");
     }
 
+    private boolean leavesDisc(Operation operation) {
+        return operation instanceof Operation.Bore bore && new BorePath(bore, settings.grid()).disc() > 0;
+    }
+
     private List<String> cautions() {
         List<String> lines = new ArrayList<>();
         lines.add("CAUTION run in the air first, single step, hand on stop");
         lines.add("CAUTION clamp the work, eye protection, no gloves");
+        if (tasks.stream().flatMap(t -> t.operations().stream()).anyMatch(this::leavesDisc)) {
+            lines.add("CAUTION a disc comes loose at the end of a bored hole, take it out with the spindle stopped");
+        }
         if (!settings.cutting().caution().isBlank()) {
             lines.add("CAUTION " + settings.cutting().caution());
         }

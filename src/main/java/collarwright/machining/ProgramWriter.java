@@ -146,6 +146,7 @@ final class ProgramWriter {
 
     private void addOperations(List<Move> moves, ProgramTask task) {
         boolean start = true;
+        double at = task.operations().get(0).place().x();
         for (List<Operation> group : byAngle(task)) {
             double angle = group.get(0).place().angleDegrees();
             moves.add(new Move.Comment(heading(task, group) + " at A" + grid.degrees(angle)));
@@ -153,7 +154,18 @@ final class ProgramWriter {
                 turn(moves, task, angle);
             }
             start = false;
-            group.forEach(o -> moves.add(cycle(task, o)));
+            for (Operation operation : group) {
+                if (operation instanceof Operation.Bore bore) {
+                    BorePath path = new BorePath(bore, grid);
+                    if (bore.place().x() != at) {
+                        moves.add(new Move.Rapid(Axis.X, bore.place().x()));
+                    }
+                    moves.addAll(path.moves(task));
+                    at = path.end();
+                } else {
+                    moves.add(cycle(task, operation));
+                }
+            }
         }
     }
 

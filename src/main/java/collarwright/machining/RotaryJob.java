@@ -113,8 +113,11 @@ public final class RotaryJob {
                     .ifPresent(c -> cuts.put(settings.mark().cutter(), c));
         }
         for (Cutter cutter : cutters) {
-            if (!cuts.containsKey(cutter)) {
-                planner.plan(cutter).ifPresent(c -> cuts.put(cutter, c));
+            if (cutter.bores()) {
+                findings.addAll(BoreStops.check(settings, cutter));
+            }
+            if (!cuts.containsKey(cutter.tool())) {
+                planner.plan(cutter.tool()).ifPresent(c -> cuts.put(cutter.tool(), c));
             }
             checkDepth(cutter);
         }
@@ -195,13 +198,27 @@ public final class RotaryJob {
     }
 
     private ProgramTask task(Load load, Cutter cutter, boolean marks) {
+        Cut cut = Objects.requireNonNull(cuts.get(cutter), "checked before");
+        List<Operation> operations = order.operations(load, cutter, marks);
         return new ProgramTask(
                 load,
                 cutter,
-                Objects.requireNonNull(cuts.get(cutter), "checked before"),
+                noted(cut, operations),
                 Heights.of(settings, cutter),
-                order.operations(load, cutter, marks),
+                operations,
                 List.copyOf(cuts.keySet()).indexOf(cutter) + 1);
+    }
+
+    /** With the feed of the cutter's centre for each size that it bores. */
+    private Cut noted(Cut cut, List<Operation> operations) {
+        List<String> formulas = new ArrayList<>(cut.formulas());
+        operations.stream()
+                .filter(Operation.Bore.class::isInstance)
+                .map(o -> new BorePath((Operation.Bore) o, settings.grid()).words(cut))
+                .distinct()
+                .sorted()
+                .forEach(formulas::add);
+        return new Cut(cut.rpm(), cut.feedMmPerMin(), cut.peck(), formulas, cut.source());
     }
 
     private List<SetupSheet.Step> write(List<ProgramTask> tasks, int order, int files) {

@@ -184,11 +184,21 @@ final class InputsJson {
             out.flag("flip", true);
         }
         out.rows("cutters", drilling.cutters(), this::cutter);
+        if (!drilling.boring().endMills().isEmpty()) {
+            out.text(
+                    "bore",
+                    switch (drilling.boring().rule()) {
+                        case NO_FIT -> "no-fit";
+                        case ALWAYS -> "always";
+                        case NEVER -> "never";
+                    });
+            out.rows("endMills", drilling.boring().endMills(), this::endMill);
+        }
     }
 
     private void cutter(Cutter cutter) throws IOException {
         out.text("id", cutter.id());
-        out.text("kind", cutter.kind() == CutterKind.TWIST ? "twist-drill" : "hole-saw");
+        out.text("kind", kind(cutter.kind()));
         out.text("marked", cutter.marked());
         out.text("rack", cutter.rack());
         out.number("sizeMm", cutter.size());
@@ -198,6 +208,19 @@ final class InputsJson {
         out.number("depthMm", cutter.depth());
         out.number("minRpm", cutter.minRpm());
         out.number("maxRpm", cutter.maxRpm());
+    }
+
+    private static String kind(CutterKind kind) {
+        return switch (kind) {
+            case TWIST -> "twist-drill";
+            case HOLE_SAW -> "hole-saw";
+            case END_MILL -> "end-mill";
+        };
+    }
+
+    private void endMill(Cutter cutter) throws IOException {
+        cutter(cutter);
+        out.whole("teeth", cutter.teeth());
     }
 
     private void limits(Limits limits) throws IOException {

@@ -239,8 +239,16 @@ public final class PackTables {
         table.number(hole.height(), MM_DECIMALS);
     }
 
+    private static String pilot(CutterKind kind) {
+        return switch (kind) {
+            case TWIST -> "centre punch";
+            case HOLE_SAW -> "the saw's own pilot drill";
+            case END_MILL -> "none";
+        };
+    }
+
     private static void size(CsvTable table, Hole hole) {
-        table.text(hole.cutter().kind() == CutterKind.HOLE_SAW ? "the saw's own pilot drill" : "centre punch")
+        table.text(pilot(hole.cutter().kind()))
                 .text(hole.cutter().id())
                 .text(hole.cutter().kind().title())
                 .text(hole.cutter().marked())

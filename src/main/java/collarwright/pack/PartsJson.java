@@ -178,6 +178,9 @@ final class PartsJson {
         out.degrees("neededLeanDeg", hole.neededLean());
         out.numberIfFinite("requiredMm", hole.required());
         out.text("cutter", hole.cutter().id());
+        if (hole.cutter().bores()) {
+            out.text("boredWith", hole.cutter().tool().id());
+        }
         out.number("asDrilledMm", hole.diameter());
         out.degrees("tiltLimitDeg", hole.tiltLimit());
         out.degrees("tiltMinDeg", hole.tiltMin());

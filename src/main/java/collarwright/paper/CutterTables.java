@@ -51,7 +51,7 @@ final class CutterTables {
         List<List<Cell>> rows = new ArrayList<>();
         for (Cutter cutter : used()) {
             rows.add(List.of(
-                    Cell.strong(cutter.marked() + " " + cutter.kind().title()),
+                    Cell.strong(cutter.title()),
                     Cell.of(figures.size(cutter.asDrilled().nominal()) + asDrilled(cutter)),
                     Cell.of(figures.length(cutter.lead())),
                     Cell.of(figures.length(cutter.depth())),
@@ -73,6 +73,9 @@ final class CutterTables {
     }
 
     private String asDrilled(Cutter cutter) {
+        if (cutter.bores()) {
+            return "\nbored" + (cutter.measured() ? "" : ",\nmeasure the\nend mill");
+        }
         if (cutter.measured()) {
             return "\nmeasured";
         }
@@ -119,7 +122,8 @@ final class CutterTables {
         CuttingData data = plan.job().shop().cutting();
         for (Cutter cutter : used()) {
             row(cutter).ifPresent(r -> {
-                String line = "Start speed for a " + cutter.kind().title() + " in " + data.title() + ": "
+                String line = "Start speed for " + (cutter.bores() ? "an " : "a ")
+                        + cutter.kind().title() + " in " + data.title() + ": "
                         + Decimals.trimmed(r.surfaceSpeedMPerMin(), 1) + " m/min ("
                         + Decimals.fixed(r.surfaceSpeedMPerMin() / 0.3048, 0)
                         + " ft/min) at the edge, within the limits"

@@ -7,6 +7,7 @@ import collarwright.machining.Workpiece;
 import collarwright.picture.Figures;
 import collarwright.plan.Plan;
 import collarwright.plan.StrutLean;
+import collarwright.tooling.Cutter;
 import collarwright.tooling.CutterKind;
 import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
@@ -67,7 +68,7 @@ final class PatternTables {
                     Cell.of(arc(hole)),
                     Cell.of(InchFractions.nearest(hole.azimuth() * outer(), 32).text()),
                     Cell.of(pilot(hole.cutter().kind())),
-                    Cell.strong(cutter(hole)),
+                    Cell.strong(cutter(hole.cutter())),
                     Cell.of(figures.size(hole.diameter())),
                     Cell.of(figures.length(travel(hole))),
                     Cell.tick()));
@@ -100,7 +101,7 @@ final class PatternTables {
                     Cell.of(InchFractions.nearest(hole.azimuth() * outer(), 32).text())));
             row.addAll(heights.cells(hole));
             row.addAll(List.of(
-                    Cell.strong(cutter(hole)),
+                    Cell.strong(cutter(hole.cutter())),
                     Cell.of(figures.size(hole.diameter())),
                     Cell.of(figures.length(travel(hole))),
                     Cell.tick()));
@@ -130,12 +131,20 @@ final class PatternTables {
         return figures.units() == ProgramUnits.INCH;
     }
 
-    private static String cutter(Hole hole) {
-        return hole.cutter().marked() + (hole.cutter().kind() == CutterKind.HOLE_SAW ? " saw" : " twist");
+    private static String pilot(CutterKind kind) {
+        return switch (kind) {
+            case TWIST -> "spot first";
+            case HOLE_SAW -> "in saw";
+            case END_MILL -> "none";
+        };
     }
 
-    private static String pilot(CutterKind kind) {
-        return kind == CutterKind.HOLE_SAW ? "in saw" : "spot first";
+    private static String cutter(Cutter cutter) {
+        return switch (cutter.kind()) {
+            case TWIST -> cutter.marked() + " twist";
+            case HOLE_SAW -> cutter.marked() + " saw";
+            case END_MILL -> cutter.title();
+        };
     }
 
     private HoleDepth depth(Hole hole) {
@@ -158,10 +167,14 @@ final class PatternTables {
         for (Hole hole : pattern.holes()) {
             double overtravel = job.limits().overtravel();
             double through = outer() - depth(hole).edge() - overtravel;
-            String line = hole.cutter().marked() + ": through at its full diameter "
-                    + figures.length(through) + " below the crown, + "
-                    + figures.length(hole.cutter().lead())
-                    + (hole.cutter().kind() == CutterKind.HOLE_SAW ? " pilot" : " point") + ", + "
+            String lead = hole.cutter().bores()
+                    ? ""
+                    : figures.length(hole.cutter().lead())
+                            + (hole.cutter().kind() == CutterKind.HOLE_SAW ? " pilot" : " point") + ", + ";
+            String line = (hole.cutter().bores()
+                            ? hole.cutter().title()
+                            : hole.cutter().marked())
+                    + ": through at its full diameter " + figures.length(through) + " below the crown, + " + lead
                     + figures.length(overtravel) + " overtravel.";
             if (!lines.contains(line)) {
                 lines.add(line);

@@ -95,8 +95,15 @@ public final class BackplotPicture implements Picture {
 
     private double radius() {
         return file.task()
-                .map(t -> t.marks() ? 1.5 : t.cutter().asDrilled().nominal() / 2)
+                .map(t -> t.marks()
+                        ? 1.5
+                        : StrictMath.max(bored(), t.cutter().asDrilled().nominal()) / 2)
                 .orElse(1.0);
+    }
+
+    /** The widest bored hole. */
+    private double bored() {
+        return replay.holes().stream().mapToDouble(Replay.Made::bored).max().orElse(0);
     }
 
     private double around() {
@@ -162,7 +169,7 @@ public final class BackplotPicture implements Picture {
     /** A round hole through a round wall, opened out: true along X, wider in arc. */
     private Path2D outline(Replay.Made made) {
         double outer = settings.work().body().outerRadius();
-        double radius = StrictMath.min(radius(), outer);
+        double radius = StrictMath.min(made.bored() > 0 ? made.bored() / 2 : radius(), outer);
         Path2D.Double path = new Path2D.Double();
         for (int i = 0; i < 72; i++) {
             double turn = i * StrictMath.PI / 36;

@@ -129,7 +129,8 @@ final class CutterNotes {
                 : limited(book.needs(drilling));
     }
 
-    Optional<Finding> limited(List<CutterNeed> needs) {
+    Optional<Finding> limited(List<CutterNeed> all) {
+        List<CutterNeed> needs = CutterChoice.drilled(all, drilling);
         OptionalDouble free = CutterChoice.unlimited(needs, drilling.cutters());
         if (drilling.mostCutters().isEmpty() || free.isEmpty()) {
             return Optional.empty();

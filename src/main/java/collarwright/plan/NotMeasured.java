@@ -32,11 +32,17 @@ final class NotMeasured {
         stock("strut", job.strut().stock(), notes);
         stock("collar", job.hub().collar(), notes);
         List<Cutter> used = used(job, book);
-        List<Cutter> nominal = used.stream().filter(c -> !c.measured()).toList();
+        List<Cutter> drills = used.stream().filter(c -> !c.bores()).toList();
+        List<Cutter> nominal = drills.stream().filter(c -> !c.measured()).toList();
         Optional<TrialPiece> piece = job.hub().trialPiece();
         if (!nominal.isEmpty()) {
             notes.add(rack(nominal, nominal.size() < used.size(), piece));
         }
+        used.stream()
+                .filter(c -> c.bores() && !c.measured())
+                .map(Cutter::tool)
+                .distinct()
+                .forEach(c -> notes.add(endMill(c)));
         BearingWords.of(job.hub()).ifPresent(words -> notes.add(tried(words, job)));
         return notes;
     }
@@ -77,6 +83,15 @@ final class NotMeasured {
                         + piece.map(p -> "with " + BearingWords.oversize(p) + " from trial piece " + p.name())
                                 .orElse("nominal, not measured"),
                 "drill one hole of each size in scrap, measure it, and give as-drilled in [drilling]");
+    }
+
+    private static Finding endMill(Cutter tool) {
+        return Finding.note(
+                Code.NOT_MEASURED,
+                new Where.Part("cutter " + tool.id()),
+                "the end mill's own diameter, measured",
+                tool.marked() + ", nominal, not measured: a hole comes out as much narrower as it is thinner",
+                "measure it, and add it under [drilling] with that size and measured = true");
     }
 
     private static void stock(String part, RoundStock stock, List<Finding> notes) {

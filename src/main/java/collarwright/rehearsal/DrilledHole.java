@@ -2,12 +2,14 @@ package collarwright.rehearsal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
 
 /**
  * A hole as the strokes of a program make it.
  *
- * @param at where: X, Y and A; Z is the lowest point reached
+ * @param at where: X, Y and A, of a bored hole those of its axis; Z is the lowest point reached
  * @param strokes what the tool did from leaving the clear height until it came back to it
  */
 record DrilledHole(Pose at, List<Event.Stroke> strokes) {
@@ -17,6 +19,35 @@ record DrilledHole(Pose at, List<Event.Stroke> strokes) {
 
     double bottom() {
         return at.z();
+    }
+
+    /** How wide it is bored: round the first arc, by a cutter of this size; empty where no arc is. */
+    OptionalDouble bored(double toolDiameter) {
+        return arc(strokes).stream()
+                .mapToDouble(s -> {
+                    Swept.Arc arc = (Swept.Arc) s.path();
+                    double radius = StrictMath.hypot(
+                            s.from().x() - arc.centreX(), s.from().y() - arc.centreY());
+                    return 2 * radius + toolDiameter;
+                })
+                .findFirst();
+    }
+
+    /** The first cut along an arc. */
+    private static Optional<Event.Stroke> arc(List<Event.Stroke> strokes) {
+        return strokes.stream()
+                .filter(s -> s.feed() && s.path() instanceof Swept.Arc)
+                .findFirst();
+    }
+
+    /** Where a hole is: about the first arc's centre, or where the first cut ends. */
+    private static Pose place(List<Event.Stroke> strokes, Event.Stroke first) {
+        return arc(strokes)
+                .map(s -> {
+                    Swept.Arc arc = (Swept.Arc) s.path();
+                    return new Pose(arc.centreX(), arc.centreY(), s.to().z(), s.to().a());
+                })
+                .orElse(first.to());
     }
 
     /** Its cuts in order, one or more. */
@@ -52,7 +83,7 @@ record DrilledHole(Pose at, List<Event.Stroke> strokes) {
         strokes.stream().filter(Event.Stroke::feed).findFirst().ifPresent(first -> {
             double lowest =
                     strokes.stream().mapToDouble(Event.Stroke::lowest).min().orElse(first.lowest());
-            holes.add(new DrilledHole(first.to().withZ(lowest), strokes));
+            holes.add(new DrilledHole(place(strokes, first).withZ(lowest), strokes));
         });
         strokes.clear();
     }

@@ -5,7 +5,9 @@ import collarwright.machining.Machine;
 import collarwright.machining.ProgramTask;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Feeds and speeds that somebody changed: within bounds they are the shop's own judgement, told and let through.
@@ -17,6 +19,9 @@ final class Drives {
 
     private static final double OVER = 1.25 + 1e-9;
 
+    /** Of each line that bores: what part of the feed at the wall its centre has. */
+    private final Map<Integer, Double> shares = new HashMap<>();
+
     private final Machine machine;
     private final ProgramTask task;
     private final Proof proof;
@@ -25,15 +30,31 @@ final class Drives {
         this.machine = proof.machine();
         this.task = task;
         this.proof = proof;
+        if (proof.bores()) {
+            double tool = task.cutter().size();
+            for (DrilledHole hole : DrilledHole.from(proof)) {
+                double share = 1 - tool / hole.bored(tool).orElse(Double.POSITIVE_INFINITY);
+                hole.cuts().forEach(s -> shares.put(s.line(), share));
+            }
+        }
+    }
+
+    /** Feed of the teeth at the wall: of a drill that of the program, of a boring cutter more than its centre's. */
+    private double atWall(Event.Stroke stroke) {
+        return stroke.drive().feedMmPerMin() / share(stroke);
+    }
+
+    private double share(Event.Stroke stroke) {
+        return shares.getOrDefault(stroke.line(), 1.0);
     }
 
     /** The same events as if the bearable changes of feed and speed had not been made. */
     List<Event> asPlanned() {
         List<Event> events = new ArrayList<>();
         for (Event event : proof.events()) {
-            if (event instanceof Event.Stroke s && s.feed() && bearable(s.drive())) {
+            if (event instanceof Event.Stroke s && s.feed() && bearable(s)) {
                 Event.Drive drive = new Event.Drive(
-                        task.cut().feedMmPerMin(),
+                        task.cut().feedMmPerMin() * share(s),
                         task.cut().rpm(),
                         s.drive().feedStated(),
                         s.drive().seconds());
@@ -51,24 +72,19 @@ final class Drives {
     List<Fault> changes() {
         List<Fault> changes = new ArrayList<>();
         List<Event.Stroke> slower = proof.strokes().stream()
-                .filter(s -> s.feed() && bearable(s.drive()))
-                .filter(s -> differs(s.drive().feedMmPerMin(), task.cut().feedMmPerMin()))
+                .filter(s -> s.feed() && bearable(s))
+                .filter(s -> differs(atWall(s), task.cut().feedMmPerMin(), share(s)))
                 .toList();
         if (!slower.isEmpty()) {
-            double least = slower.stream()
-                    .mapToDouble(s -> s.drive().feedMmPerMin())
-                    .min()
-                    .orElseThrow();
-            double most = slower.stream()
-                    .mapToDouble(s -> s.drive().feedMmPerMin())
-                    .max()
-                    .orElseThrow();
+            double least = slower.stream().mapToDouble(this::atWall).min().orElseThrow();
+            double most = slower.stream().mapToDouble(this::atWall).max().orElseThrow();
             String found = "F " + proof.text(least) + (differs(least, most) ? " to " + proof.text(most) : "")
-                    + " a minute in " + slower.size() + " of "
+                    + " a minute" + (shares.isEmpty() ? "" : " at the wall") + " in " + slower.size() + " of "
                     + proof.strokes().stream().filter(Event.Stroke::feed).count() + " cuts";
             changes.add(new Fault(
                     slower.get(0).line(),
-                    "feed " + proof.text(task.cut().feedMmPerMin()) + " a minute as planned",
+                    "feed " + proof.text(task.cut().feedMmPerMin()) + " a minute"
+                            + (shares.isEmpty() ? "" : " at the wall") + " as planned",
                     found));
         }
         for (Event event : proof.events()) {
@@ -87,9 +103,15 @@ final class Drives {
         return StrictMath.abs(a - b) > 0.051;
     }
 
-    private boolean bearable(Event.Drive drive) {
+    /** The centre's feed is rounded down by up to a step, which is more at the wall. */
+    private static boolean differs(double a, double b, double share) {
+        return StrictMath.abs(a - b) > (share < 1 ? 0.3 / share : 0.051);
+    }
+
+    private boolean bearable(Event.Stroke stroke) {
         Cut cut = task.cut();
-        double perTurn = drive.feedMmPerMin() / drive.rpm();
+        Event.Drive drive = stroke.drive();
+        double perTurn = atWall(stroke) / drive.rpm();
         return bearableSpeed(drive.rpm())
                 && drive.feedMmPerMin() > 0
                 && drive.feedMmPerMin() <= machine.travel().maxFeedMmPerMin() + 1e-6

@@ -67,7 +67,9 @@ final class HoleDifferences {
                 ? new Operation.Mark(place, mark.meaning(), mark.cutter(), bottom)
                 : like instanceof Operation.Drill drill
                         ? new Operation.Drill(place, drill.hole(), drill.cutter(), bottom)
-                        : like;
+                        : like instanceof Operation.Bore bore
+                                ? new Operation.Bore(place, bore.hole(), bore.cutter(), bore.diameter(), bottom)
+                                : like;
     }
 
     /** The azimuth that lies under the tool at an A word, by turning the pipe in space. */

@@ -62,6 +62,10 @@ final class MotionRules {
         if (stroke.cycle() || stroke.kind() == Event.Kind.HAND) {
             return;
         }
+        if (stroke.feed() && proof.bores()) {
+            boring(stroke);
+            return;
+        }
         long axes = stroke.block().words().stream()
                 .filter(w -> "XYZA".indexOf(w.letter()) >= 0)
                 .count();
@@ -73,6 +77,14 @@ final class MotionRules {
         }
     }
 
+    /** Round in the hole, or straight along X and Y. */
+    private void boring(Event.Stroke stroke) {
+        boolean arc = stroke.path() instanceof Swept.Arc;
+        if (stroke.block().has("A") || (!arc && stroke.block().has("Z"))) {
+            fault(stroke.line(), "cuts by arcs, or along X and Y", "another axis");
+        }
+    }
+
     private void clear(Event.Stroke stroke) {
         if (stroke.turns() && !proof.atClear(stroke.lowest())) {
             fault(
@@ -80,7 +92,8 @@ final class MotionRules {
                     "the pipe turns only at Z " + proof.text(proof.clear()) + " or higher",
                     "Z " + proof.text(stroke.lowest()));
         }
-        if (stroke.travels() && !proof.atClear(stroke.lowest())) {
+        boolean bores = stroke.feed() && proof.bores();
+        if (!bores && stroke.travels() && !proof.atClear(stroke.lowest())) {
             fault(
                     stroke.line(),
                     "X and Y move only at Z " + proof.text(proof.clear()) + " or higher",
@@ -97,14 +110,18 @@ final class MotionRules {
     private void travel(Event.Stroke stroke) {
         Machine.Travel travel = proof.machine().travel();
         double slack = proof.tolerance();
-        double x = stroke.to().x();
+        Swept.Reach reach = stroke.reach();
+        boolean arc = stroke.path() instanceof Swept.Arc;
         double z = stroke.to().z();
-        if (x < travel.minX() - slack || x > travel.maxX() + slack) {
+        double least = arc ? reach.minX() : stroke.to().x();
+        double most = arc ? reach.maxX() : stroke.to().x();
+        if (least < travel.minX() - slack || most > travel.maxX() + slack) {
             fault(
                     stroke.line(),
                     "X between " + proof.text(travel.minX()) + " and " + proof.text(travel.maxX()),
-                    "X " + proof.text(x));
+                    "X " + proof.text(most > travel.maxX() + slack ? most : least));
         }
+        across(stroke, reach);
         if (z < travel.minZ() - slack || z > travel.maxZ() + slack) {
             fault(
                     stroke.line(),
@@ -119,16 +136,31 @@ final class MotionRules {
         }
     }
 
+    /** Y goes no further than the machine, all round an arc. */
+    private void across(Event.Stroke stroke, Swept.Reach reach) {
+        Optional<Machine.Reach> across = proof.machine().travel().across();
+        double slack = proof.tolerance();
+        if (stroke.path() instanceof Swept.Arc
+                && !across.filter(r -> r.holds(reach.minY(), slack) && r.holds(reach.maxY(), slack))
+                        .isPresent()) {
+            String range = across.map(r -> "Y between " + proof.text(r.least()) + " and " + proof.text(r.most()))
+                    .orElse("no arc without a linear Y");
+            fault(stroke.line(), range, "Y " + proof.text(reach.minY()) + " to " + proof.text(reach.maxY()));
+        }
+    }
+
     /** The whole cutter stays off the chuck whenever it is below the clear height. */
     private void overJaws(Event.Stroke stroke) {
         double radius =
                 proof.file().task().map(t -> t.cutter().asDrilled().max() / 2).orElse(0.0);
-        boolean over = stroke.to().x() - radius < 0;
+        boolean arc = stroke.path() instanceof Swept.Arc;
+        double least = arc ? stroke.reach().minX() : stroke.to().x();
+        boolean over = least - radius < 0;
         if (over && !proof.atClear(stroke.lowest())) {
             fault(
                     stroke.line(),
                     "nothing below Z " + proof.text(proof.clear()) + " over the jaws (X 0 and less)",
-                    "X " + proof.text(stroke.to().x()) + ", Z " + proof.text(stroke.lowest()));
+                    "X " + proof.text(least) + ", Z " + proof.text(stroke.lowest()));
         }
     }
 

@@ -28,6 +28,9 @@ import java.util.Map;
  */
 final class PlanRules {
 
+    /** A bored hole is made on the grid of the program, and sizes differ by a hundredth or more. */
+    private static final double SAME_DIAMETER = 0.006;
+
     private final RotaryPlan plan;
     private final RotarySettings settings;
     private final Map<String, PatternRun> ordered = new LinkedHashMap<>();
@@ -213,7 +216,11 @@ final class PlanRules {
     private void made(Proof proof, MadeHoles made) {
         double diameter = proof.file().task().orElseThrow().cutter().asDrilled().nominal();
         boolean positive = settings.machine().rotary().positive();
-        DrilledHole.from(proof).forEach(h -> made.add(h.at().x(), Wrap.drilled(h.at().a(), positive), diameter));
+        DrilledHole.from(proof)
+                .forEach(h -> made.add(
+                        h.at().x(),
+                        Wrap.drilled(h.at().a(), positive),
+                        proof.bores() ? h.bored(diameter).orElse(diameter) : diameter));
     }
 
     private static boolean marks(ProgramFile file, boolean marks) {
@@ -228,7 +235,7 @@ final class PlanRules {
         double slackDegrees =
                 1.5 * new Proof(plan.programs().get(0), settings, List.of(), List.of()).angleStepDegrees();
         return made.near(x, settings.grid().step()).stream()
-                .filter(m -> m.diameter() == place.diameter())
+                .filter(m -> StrictMath.abs(m.diameter() - place.diameter()) <= SAME_DIAMETER)
                 .filter(m -> Wrap.offDegrees(m.direction(), place.azimuth(), top) <= slackDegrees)
                 .count();
     }

@@ -1,6 +1,7 @@
 package collarwright.rehearsal;
 
 import collarwright.machining.Machine;
+import collarwright.machining.Operation;
 import collarwright.machining.ProgramFile;
 import collarwright.machining.ProgramUnits;
 import collarwright.machining.RotaryForm;
@@ -57,6 +58,13 @@ record Proof(ProgramFile file, RotarySettings settings, List<Block> blocks, List
                 + machine().travel().clearGap()
                 + lead
                 + file.lift();
+    }
+
+    /** Whether holes are bored, by arcs. */
+    boolean bores() {
+        return file.task()
+                .filter(t -> t.operations().stream().anyMatch(Operation.Bore.class::isInstance))
+                .isPresent();
     }
 
     boolean atClear(double z) {

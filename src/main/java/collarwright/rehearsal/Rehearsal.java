@@ -97,8 +97,11 @@ public final class Rehearsal {
         faults.addAll(SpindleRules.check(proof));
         faults.addAll(MotionRules.check(proof));
         section.file().task().ifPresent(t -> {
-            faults.addAll(HoleRules.check(proof, t));
-            faults.addAll(PipeRules.check(proof, t));
+            boolean bores = proof.bores();
+            faults.addAll(bores ? BoreRules.check(proof, t) : HoleRules.check(proof, t));
+            if (!bores || proof.file().purpose() == ProgramFile.Purpose.AIR_CUT) {
+                faults.addAll(PipeRules.check(proof, t));
+            }
         });
         return faults;
     }

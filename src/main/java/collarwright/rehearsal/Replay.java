@@ -33,8 +33,10 @@ public record Replay(List<Made> holes, List<Leg> path, double seconds) {
      * @param x where along the pipe
      * @param angleDegrees the A it was made at
      * @param bottom Z of the lowest point
+     * @param bored how wide it is bored by arcs; 0 for a hole as wide as its cutter
      */
-    public record Made(int order, int line, double startSeconds, double x, double angleDegrees, double bottom) {}
+    public record Made(
+            int order, int line, double startSeconds, double x, double angleDegrees, double bottom, double bored) {}
 
     /**
      * A straight move.
@@ -86,10 +88,12 @@ public record Replay(List<Made> holes, List<Leg> path, double seconds) {
             }
         }
         List<Made> holes = new ArrayList<>();
+        double tool = proof.file().task().map(t -> t.cutter().size()).orElse(0.0);
         for (DrilledHole hole : DrilledHole.from(proof)) {
             Pose at = hole.at();
             double start = starts.get(indexOf(strokes, hole.cuts().get(0)));
-            holes.add(new Made(holes.size() + 1, hole.line(), start, at.x(), at.a(), at.z()));
+            double bored = hole.bored(tool).orElse(0);
+            holes.add(new Made(holes.size() + 1, hole.line(), start, at.x(), at.a(), at.z(), bored));
         }
         return new Replay(holes, path, clock.seconds);
     }
@@ -136,12 +140,21 @@ public record Replay(List<Made> holes, List<Leg> path, double seconds) {
         }
 
         private double linear(Event.Stroke s) {
-            double x = way(s.from().x(), s.to().x());
-            double y = way(s.from().y(), s.to().y());
-            double z = way(s.from().z(), s.to().z());
             Machine.Travel travel = machine.travel();
             double rate = s.feed() ? s.drive().feedMmPerMin() : travel.rapidMmPerMin();
-            return restToRest(StrictMath.hypot(StrictMath.hypot(x, y), z), rate, travel.accelerationMmPerS2());
+            return restToRest(length(s), rate, travel.accelerationMmPerS2());
+        }
+
+        private static double length(Event.Stroke s) {
+            double z = way(s.from().z(), s.to().z());
+            if (s.path() instanceof Swept.Arc arc) {
+                double radius =
+                        StrictMath.hypot(s.from().x() - arc.centreX(), s.from().y() - arc.centreY());
+                return StrictMath.hypot(radius * arc.turn(), z);
+            }
+            double x = way(s.from().x(), s.to().x());
+            double y = way(s.from().y(), s.to().y());
+            return StrictMath.hypot(StrictMath.hypot(x, y), z);
         }
 
         private double turn(Event.Stroke s) {

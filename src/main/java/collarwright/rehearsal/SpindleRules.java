@@ -62,7 +62,7 @@ final class SpindleRules {
                 double startedAt = startX;
                 boolean first = !cut;
                 overFirst
-                        .filter(p -> first && StrictMath.abs(stroke.to().x() - startedAt) > p.tolerance())
+                        .filter(p -> first && StrictMath.abs(axis(stroke, p) - startedAt) > p.tolerance())
                         .ifPresent(p -> faults.add(new Fault(stroke.line(), OVER_FIRST, "X " + p.text(startedAt))));
                 cutting = true;
                 cut = true;
@@ -77,6 +77,11 @@ final class SpindleRules {
             faults.add(new Fault(line, "the spindle off at the end", "spindle running"));
         }
         return faults;
+    }
+
+    /** Where the first cut is; to bore, the cutter goes out from the hole's axis. */
+    private static double axis(Event.Stroke stroke, Proof proof) {
+        return proof.bores() ? stroke.from().x() : stroke.to().x();
     }
 
     private static void speed(Machine machine, Event.Spindle spindle, OptionalInt planned, List<Fault> faults) {

@@ -82,9 +82,26 @@ public record CutterChoice(List<Cutter> cutters, double worst, double total) {
      */
     public static DrillingSettings narrowed(List<CutterNeed> needs, DrillingSettings drilling) {
         return drilling.mostCutters()
-                .flatMap(most -> of(needs, drilling.cutters(), most))
+                .flatMap(most -> of(drilled(needs, drilling), drilling.cutters(), most))
                 .map(choice -> drilling.with(choice.cutters()))
                 .orElse(drilling);
+    }
+
+    /**
+     * Leaves out the holes that only boring serves: an end mill is not counted among the cutters.
+     *
+     * @param needs what the holes ask
+     * @param drilling the cutters, and whether holes are bored
+     * @return the needs that a drill or a saw serves; all of them if nothing is bored
+     */
+    public static List<CutterNeed> drilled(List<CutterNeed> needs, DrillingSettings drilling) {
+        if (!drilling.boring().possible()) {
+            return needs;
+        }
+        return needs.stream()
+                .filter(n -> drilling.cutters().stream()
+                        .anyMatch(c -> n.miss().apply(c).isPresent()))
+                .toList();
     }
 
     /**

@@ -5,7 +5,9 @@ public enum CutterKind {
     /** A twist drill. */
     TWIST("twist drill"),
     /** A hole saw with a pilot drill. */
-    HOLE_SAW("hole saw");
+    HOLE_SAW("hole saw"),
+    /** An end mill, which bores a hole of any larger size by going round in it. */
+    END_MILL("end mill");
 
     private final String title;
 

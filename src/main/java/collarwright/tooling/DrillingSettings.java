@@ -8,14 +8,15 @@ import java.util.Optional;
 /**
  * Which cutters there are and how they are chosen.
  *
- * @param cutters the shop's cutters from all named racks, ascending by as-drilled size, then by id
+ * @param cutters the shop's drills and saws from all named racks, ascending by as-drilled size, then by id
  * @param fit the rule of choice
  * @param nearestBand how far short of its need a hole may come under {@link Fit#NEAREST}, an angle
  * @param leastClearance how much wider than the thickest strut every hole has to be, 0 or more: a strut that hardly leans
  *     must still go in by hand
  * @param shared how far hub types may differ that share a pattern; empty if every hub type has its own
- * @param mostCutters how many different cutters a job may use, 1 or more; empty for any number
+ * @param mostCutters how many different drills and saws a job may use, 1 or more; empty for any number
  * @param flip whether collars may be put on upside down, so that one drilling serves a hub type and its mirror image
+ * @param boring which holes are bored, and with what
  */
 public record DrillingSettings(
         List<Cutter> cutters,
@@ -24,16 +25,39 @@ public record DrillingSettings(
         double leastClearance,
         Optional<SharingLimits> shared,
         Optional<Integer> mostCutters,
-        boolean flip) {
+        boolean flip,
+        Boring boring) {
     /** Checks the numbers and keeps the list. */
     public DrillingSettings {
         cutters = List.copyOf(cutters);
-        if (cutters.isEmpty() || !(nearestBand >= 0) || !(leastClearance >= 0)) {
+        if ((cutters.isEmpty() && !boring.possible()) || !(nearestBand >= 0) || !(leastClearance >= 0)) {
             throw new IllegalArgumentException("a shop needs a cutter, and a band and a clearance of 0 or more");
         }
         if (mostCutters.isPresent() && mostCutters.get() < 1) {
             throw new IllegalArgumentException("at most " + mostCutters.get() + " cutters");
         }
+    }
+
+    /**
+     * Settings of a shop that bores nothing.
+     *
+     * @param cutters the shop's drills and saws, ascending
+     * @param fit the rule of choice
+     * @param nearestBand an angle
+     * @param leastClearance how much wider than the thickest strut every hole has to be
+     * @param shared how far hub types may differ that share a pattern; empty if every hub type has its own
+     * @param mostCutters how many different cutters a job may use; empty for any number
+     * @param flip whether collars may be put on upside down
+     */
+    public DrillingSettings(
+            List<Cutter> cutters,
+            Fit fit,
+            double nearestBand,
+            double leastClearance,
+            Optional<SharingLimits> shared,
+            Optional<Integer> mostCutters,
+            boolean flip) {
+        this(cutters, fit, nearestBand, leastClearance, shared, mostCutters, flip, Boring.NONE);
     }
 
     /**
@@ -88,7 +112,7 @@ public record DrillingSettings(
      * @return settings that differ in nothing else
      */
     public DrillingSettings with(List<Cutter> others) {
-        return new DrillingSettings(others, fit, nearestBand, leastClearance, shared, mostCutters, flip);
+        return new DrillingSettings(others, fit, nearestBand, leastClearance, shared, mostCutters, flip, boring);
     }
 
     /**
@@ -98,6 +122,16 @@ public record DrillingSettings(
      * @return settings that differ in nothing else
      */
     public DrillingSettings flip(boolean allowed) {
-        return new DrillingSettings(cutters, fit, nearestBand, leastClearance, shared, mostCutters, allowed);
+        return new DrillingSettings(cutters, fit, nearestBand, leastClearance, shared, mostCutters, allowed, boring);
+    }
+
+    /**
+     * The same settings with end mills.
+     *
+     * @param other which holes are bored, and with what
+     * @return settings that differ in nothing else
+     */
+    public DrillingSettings boring(Boring other) {
+        return new DrillingSettings(cutters, fit, nearestBand, leastClearance, shared, mostCutters, flip, other);
     }
 }

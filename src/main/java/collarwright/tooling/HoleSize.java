@@ -43,12 +43,36 @@ public record HoleSize(HoleNeed need, double required, Optional<Cutter> cutter) 
                                 ? order
                                 : Comparator.comparingDouble((Cutter c) -> StrictMath.abs(limit(need, c) - need.lean()))
                                         .thenComparing(order));
-        return new HoleSize(need, required, cutter);
+        Optional<Cutter> bored = bored(need, required, drilling);
+        return new HoleSize(
+                need,
+                required,
+                drilling.boring().rule() == Boring.Rule.ALWAYS ? bored.or(() -> cutter) : cutter.or(() -> bored));
     }
 
     /** The least hole under {@link Fit#REACH}: one that also lets a strut which hardly leans in by hand. */
     static double reaching(HoleNeed need, double required, DrillingSettings drilling) {
         return StrictMath.max(required, easy(need, drilling));
+    }
+
+    /** The least hole that the rule of choice takes, bored to a hundredth. */
+    private static Optional<Cutter> bored(HoleNeed need, double required, DrillingSettings drilling) {
+        if (!drilling.boring().possible() || required == Double.POSITIVE_INFINITY) {
+            return Optional.empty();
+        }
+        CollarBody body = need.body();
+        double exact = drilling.fit() == Fit.REACH
+                ? reaching(need, required, drilling)
+                : StrictMath.max(
+                        easy(need, drilling),
+                        body.required(
+                                need.strut().nominal(),
+                                need.toward(),
+                                body.bearing().nominal()));
+        double inner = body.leastInnerRadius();
+        double half = StrictMath.min(exact / 2, inner);
+        double depth = body.outerRadius() - StrictMath.sqrt(inner * inner - half * half);
+        return drilling.boring().cutter(exact, depth).filter(c -> fits(need, required, c, drilling));
     }
 
     private static double easy(HoleNeed need, DrillingSettings drilling) {

@@ -111,7 +111,8 @@ public final class RotarySamples {
                 material,
                 List.of(
                         new CuttingData.Row(CutterKind.TWIST, 1, 60, surfaceSpeedMPerMin, 0.1, 0.5, "invented"),
-                        new CuttingData.Row(CutterKind.HOLE_SAW, 14, 160, surfaceSpeedMPerMin, 0.1, 0.2, "invented")),
+                        new CuttingData.Row(CutterKind.HOLE_SAW, 14, 160, surfaceSpeedMPerMin, 0.1, 0.2, "invented"),
+                        new CuttingData.Row(CutterKind.END_MILL, 1, 25, surfaceSpeedMPerMin, 0.04, 0.3, "invented")),
                 "Chips are sharp");
     }
 

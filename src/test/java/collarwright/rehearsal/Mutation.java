@@ -48,6 +48,29 @@ record Mutation(String rule, String name, BiFunction<Seeds, List<String>, Option
         return all;
     }
 
+    /** Ways of spoiling arcs. */
+    static List<Mutation> arcs() {
+        List<Mutation> all = new ArrayList<>();
+        all.add(moved("arcs", "a centre moved a little along X", "I(-?\\d+\\.\\d+)", 3));
+        all.add(moved("arcs", "a centre moved along X", "I(-?\\d+\\.\\d+)", 500));
+        all.add(moved("arcs", "a centre moved across", "J(-?\\d+\\.\\d+)", 500));
+        all.add(moved("arcs", "another end along X", "G3 X(-?\\d+\\.\\d+)", 50));
+        all.add(moved("arcs", "another pitch", "^(?:N\\d+ )?G3 .* Z(-?\\d+\\.\\d+)", 900));
+        all.add(word("arcs", "the other way round", "G3", 0, m -> "G2"));
+        all.add(word("arcs", "straight for an arc", "G3", 0, m -> "G1"));
+        all.add(word("arcs", "no centre", " I-?\\d+\\.\\d+ J-?\\d+\\.\\d+", 0, m -> ""));
+        all.add(word("arcs", "a radius", "I-?(\\d+\\.\\d+) J-?\\d+\\.\\d+", 1, m -> "R" + m.group(1)));
+        all.add(word("arcs", "no depth", " Z-?\\d+\\.\\d+ I", 0, m -> " I"));
+        all.add(gone("arcs", "a turn left out", "^(?:N\\d+ )?G3 "));
+        all.add(gone("arcs", "a straight cut left out", "^(?:N\\d+ )?G1 X"));
+        all.add(new Mutation("arcs", "a turn twice", (draw, lines) -> {
+            Optional<Integer> at = draw(draw, lines, Pattern.compile("^(?:N\\d+ )?G3 "));
+            at.ifPresent(i -> lines.add(i, lines.get(i)));
+            return at;
+        }));
+        return all;
+    }
+
     private static void words(List<Mutation> all) {
         all.add(moved("place", "a hole moved a little along X", "X(-?\\d+\\.\\d+)", 3));
         all.add(moved("place", "a hole moved along X", "X(-?\\d+\\.\\d+)", 500));

@@ -110,7 +110,7 @@ class MutationsTest {
     }
 
     /** What happens, without comments, block numbers, modes that change nothing, and moves to where the tool stands. */
-    private static List<String> canonical(Rs274.Reading reading) {
+    static List<String> canonical(Rs274.Reading reading) {
         List<String> events = new ArrayList<>();
         String at = "";
         String feed = "";
