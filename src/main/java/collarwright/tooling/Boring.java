@@ -15,6 +15,12 @@ public record Boring(Rule rule, List<Cutter> endMills) {
     /** A helix of a smaller radius, as a part of the end mill's diameter, only pushes chips: our choice, no source. */
     public static final double LEAST_HELIX = 0.1;
 
+    /**
+     * A wider end mill, as a part of the hole, goes round on so small a circle that its centre hardly moves and the hole takes
+     * long: our choice, no source.
+     */
+    public static final double EASY = 0.6;
+
     /** Steps of bored sizes: our choice, no source. */
     public static final double STEP = 0.01;
 
@@ -53,8 +59,9 @@ public record Boring(Rule rule, List<Cutter> endMills) {
      *
      * @param least the least diameter that serves; it is rounded up to {@link #STEP}
      * @param depth how deep the wall goes down at the hole's side, from the crown
-     * @return the thickest end mill whose helix is not too small (of equal ones the first id), of those with flutes long
-     *     enough if there is one, with the size that it bores; empty if the rule or the racks allow none
+     * @return the thickest end mill up to {@link #EASY} of the hole, else the thinnest whose helix is not too small (of
+     *     equal ones the first id), of those with flutes long enough if there is one, with the size that it bores; empty if
+     *     the rule or the racks allow none
      */
     public Optional<Cutter> cutter(double least, double depth) {
         if (!possible() || !Double.isFinite(least)) {
@@ -64,13 +71,14 @@ public record Boring(Rule rule, List<Cutter> endMills) {
         return endMills.stream()
                 .filter(c -> diameter - c.size() >= 2 * LEAST_HELIX * c.size())
                 .min(Comparator.comparing((Cutter c) -> c.depth() < depth)
-                        .thenComparing(Comparator.comparingDouble(Cutter::size).reversed())
+                        .thenComparing(c -> c.size() > EASY * diameter)
+                        .thenComparingDouble(c -> c.size() > EASY * diameter ? c.size() : -c.size())
                         .thenComparing(Cutter::id))
                 .map(c -> Cutter.bored(c, diameter));
     }
 
     private static double rounded(double least) {
-        double steps = StrictMath.ceil(least / STEP);
+        double steps = StrictMath.ceil(least / STEP - 1e-9); // a division leaves a little beyond a whole number
         double up = steps / (1 / STEP);
         return up < least ? (steps + 1) / (1 / STEP) : up;
     }

@@ -30,7 +30,9 @@ class PlannerTest {
     @Test
     void plan_soundJob_hasOnlyNotesOnFootMovementAndPvc() {
         Plan plan = plan(Jobs.windbreak());
-        assertThat(plan.findings()).extracting(Finding::code).containsExactly(Code.HUB_ONE_SIDED, Code.HUB_MOVEMENT, Code.LASER_PVC);
+        assertThat(plan.findings())
+                .extracting(Finding::code)
+                .containsExactly(Code.HUB_ONE_SIDED, Code.HUB_MOVEMENT, Code.LASER_PVC);
         assertThat(plan.makeable()).isTrue();
         assertThat(plan.struts().radius()).isEqualTo(2600);
         assertThat(plan.book().patterns()).hasSize(6);
@@ -138,7 +140,9 @@ class PlannerTest {
     @Test
     void tieHole_none_isNotChecked() {
         Plan plan = plan(Jobs.windbreak().noTieHole());
-        assertThat(plan.findings()).extracting(Finding::code).containsExactly(Code.HUB_ONE_SIDED, Code.HUB_MOVEMENT, Code.LASER_PVC);
+        assertThat(plan.findings())
+                .extracting(Finding::code)
+                .containsExactly(Code.HUB_ONE_SIDED, Code.HUB_MOVEMENT, Code.LASER_PVC);
         assertThat(plan.checks()).noneMatch(c -> c.code() == Code.STRUT_TIE_HOLE);
     }
 
@@ -288,7 +292,10 @@ class PlannerTest {
     void plan_noteOnly_isMakeable() {
         Job measured = Jobs.windbreak().job();
         Plan plan = plan(Jobs.windbreak().strut(Jobs.unmeasured(measured.strut().stock())));
-        assertThat(plan.findings()).extracting(Finding::level).containsOnly(Level.NOTE).hasSize(4);
+        assertThat(plan.findings())
+                .extracting(Finding::level)
+                .containsOnly(Level.NOTE)
+                .hasSize(4);
         assertThat(plan.makeable()).isTrue();
     }
 }

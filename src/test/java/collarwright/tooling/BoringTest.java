@@ -28,22 +28,25 @@ class BoringTest {
                 List.of(drills), fit, 0.01, 0.3, Optional.empty(), Optional.empty(), false, new Boring(rule, MILLS));
     }
 
-    // A helix of a tenth of the end mill's diameter is a hole of 1.2 diameters: 12, 14.4 and 24 mm.
+    // Six tenths of the hole: 28.4 of 47.32 mm, 20.004 of 33.34, 19.998 of 33.33, 14.4 of 24, 8.6 of 14.39, 7.5 of
+    // 12.5.
     @ParameterizedTest
     @CsvSource({
         "47.316, 10, EM-20, 47.32",
         "47.32, 10, EM-20, 47.32",
-        "24, 10, EM-20, 24",
-        "23.991, 10, EM-20, 24",
+        "33.34, 10, EM-20, 33.34",
+        "33.33, 10, EM-12, 33.33",
+        "24, 10, EM-12, 24",
+        "23.991, 10, EM-12, 24",
         "23.99, 10, EM-12, 23.99",
-        "14.39, 10, EM-10, 14.39",
+        "14.39, 10, EM-6, 14.39",
         "7.2, 10, EM-6, 7.2",
         "47.32, 50, EM-20, 47.32",
         "47.32, 60, EM-20, 47.32",
         "14.5, 35, EM-12, 14.5",
-        "12.5, 40, EM-10, 12.5"
+        "12.5, 40, EM-6, 12.5"
     })
-    void cutter_isTheThickestWithAHelixAndLongFlutes(double least, double depth, String id, double bored) {
+    void cutter_isTheThickestThatGoesRoundEasily(double least, double depth, String id, double bored) {
         Cutter cutter =
                 new Boring(Boring.Rule.NO_FIT, MILLS).cutter(least, depth).orElseThrow();
 
