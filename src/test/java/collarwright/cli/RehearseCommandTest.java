@@ -221,7 +221,7 @@ class RehearseCommandTest {
         Path headless = Files.writeString(folder.resolve("headless.nc"), bare);
         assertThat(rehearse(headless).code()).isEqualTo(3);
         assertThat(rehearse(headless).err()).contains("PROGRAM_FILE", "say which it is: --as ");
-        assertThat(rehearse(headless, "--as", "ca-rest-2-tw-23.nc").code()).isZero();
+        assertThat(rehearse(headless, "--as", "lb-2-tw-23.nc").code()).isZero();
         assertThat(rehearse(headless, "--as", "none.nc").code()).isEqualTo(2);
     }
 
