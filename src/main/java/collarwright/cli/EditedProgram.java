@@ -31,6 +31,9 @@ record EditedProgram(String name, String text, List<Finding> findings) {
     /** 16 MiB, some 700,000 lines: our choice, no source. */
     private static final int MOST_BYTES = 1 << 24;
 
+    /** Some four times the longest line that a profile may allow: our choice, no source. */
+    private static final int LONGEST_LINE = 1000;
+
     private static final Pattern COMMENT = Pattern.compile("\\(([^()]*)\\)");
 
     private static final String UTF8_MARK = "\u00ef\u00bb\u00bf";
@@ -79,9 +82,28 @@ record EditedProgram(String name, String text, List<Finding> findings) {
                     "UTF-16 or another file of bytes",
                     "save it as plain text (ASCII)");
         }
+        longLine(name, text).ifPresent(finding -> {
+            throw new JobException(List.of(finding));
+        });
         boolean marked = text.startsWith(UTF8_MARK);
         return new EditedProgram(
                 name, marked ? text.substring(UTF8_MARK.length()) : text, marked ? List.of(mark(name)) : List.of());
+    }
+
+    private static Optional<Finding> longLine(String name, String text) {
+        int line = 0;
+        for (String each : text.split("\\R", -1)) {
+            line++;
+            if (each.length() > LONGEST_LINE) {
+                return Optional.of(Finding.stop(
+                        Code.PROGRAM_FILE,
+                        new Where.Text(name, line, 1),
+                        "lines of at most " + LONGEST_LINE + " characters",
+                        "a line of " + each.length() + " characters",
+                        "check that this is a program, and that its line ends are still there"));
+            }
+        }
+        return Optional.empty();
     }
 
     private static Finding mark(String name) {

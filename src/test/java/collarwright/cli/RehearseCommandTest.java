@@ -233,6 +233,8 @@ class RehearseCommandTest {
         Path wide =
                 Files.write(folder.resolve("wide.nc"), Files.readString(HOLES).getBytes(StandardCharsets.UTF_16));
         Path empty = Files.writeString(folder.resolve("empty.nc"), " \n");
+        Path endless = Files.writeString(folder.resolve("endless.nc"), "G21\n" + "G".repeat(3_000_000));
+        Path brackets = Files.writeString(folder.resolve("brackets.nc"), "(a)".repeat(400_000));
         CommandRun run = CommandRun.of(
                 "rehearse",
                 "--job",
@@ -241,11 +243,14 @@ class RehearseCommandTest {
                 folder.toString(),
                 marked.toString(),
                 wide.toString(),
-                empty.toString());
+                empty.toString(),
+                endless.toString(),
+                brackets.toString());
 
         assertThat(run.code()).isEqualTo(3);
         assertThat(run.err())
                 .contains("no such file", "a folder", "a byte order mark", "UTF-16", "an empty file")
+                .contains("endless.nc:2:1", "a line of 3000000 characters", "a line of 1200000 characters")
                 .doesNotContain("PROGRAM_FAULT");
     }
 
