@@ -52,8 +52,8 @@ final class TimeTable {
                 : "";
         return List.of(
                 Cell.strong((place == WorkTime.Place.SHOP ? "in the shop" : "on site") + price),
-                Cell.blank(),
-                Cell.blank(),
+                Cell.of(""),
+                Cell.of(""),
                 Cell.strong(clock(time.minutes(place))));
     }
 
