@@ -61,4 +61,24 @@ public record Job(
             Shop shop) {
         this(title, revision, order, dome, size, strut, hub, drilling, limits, shop, SheetSettings.USUAL);
     }
+
+    /**
+     * The same job with another hub.
+     *
+     * @param other collar, ring and how they are put together
+     * @return a job that differs in nothing else, its revision neither
+     */
+    public Job with(HubSettings other) {
+        return new Job(title, revision, order, dome, size, strut, other, drilling, limits, shop, sheet);
+    }
+
+    /**
+     * The same job with another revision.
+     *
+     * @param other 8 letters
+     * @return a job that differs in nothing else
+     */
+    Job revised(String other) {
+        return new Job(title, other, order, dome, size, strut, hub, drilling, limits, shop, sheet);
+    }
 }

@@ -36,18 +36,7 @@ final class Revisions {
      * @return the same job with its revision
      */
     static Job stamped(Job job) {
-        return new Job(
-                job.title(),
-                Letters.of(canonical(job.drilling().boring().endMills().isEmpty() ? drilled(job) : job)),
-                job.order(),
-                job.dome(),
-                job.size(),
-                job.strut(),
-                job.hub(),
-                job.drilling(),
-                job.limits(),
-                job.shop(),
-                job.sheet());
+        return job.revised(Letters.of(canonical(job)));
     }
 
     /** The job without cutting data of end mills, where it has none: such jobs keep the revision they had. */

@@ -200,27 +200,13 @@ public final class LeastCollars {
     }
 
     private Optional<Plan> clean(HubSettings hub) {
-        Plan whole = Planner.plan(with(hub), List.of());
+        Plan whole = Planner.plan(job.with(hub), List.of());
         boolean clean = whole.findings().stream()
                 .filter(f -> f.level() != Level.NOTE)
                 .allMatch(f -> ofTheFrame.contains(f.code()));
         return clean ? Optional.of(whole) : Optional.empty();
     }
 
-    private Job with(HubSettings hub) {
-        return new Job(
-                job.title(),
-                job.revision(),
-                job.order(),
-                job.dome(),
-                job.size(),
-                job.strut(),
-                hub,
-                job.drilling(),
-                job.limits(),
-                job.shop(),
-                job.sheet());
-    }
 
     private static CollarProposal proposal(Plan plan) {
         HubSettings hub = plan.job().hub();

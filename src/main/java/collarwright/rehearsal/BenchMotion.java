@@ -34,50 +34,18 @@ final class BenchMotion {
             rules.travel(stroke);
             rules.offTheStop(stroke);
         }
-        rules.end();
         return List.copyOf(rules.faults);
     }
 
     private void firstMotions() {
-        StringBuilder order = new StringBuilder();
-        for (Event.Stroke s : proof.strokes()) {
-            note(order, 'Z', s.from().z(), s.to().z());
-            note(order, 'X', s.from().x(), s.to().x());
-            note(order, 'Y', s.from().y(), s.to().y());
-            note(order, 'A', s.from().a(), s.to().a());
-        }
-        int line = proof.strokes().isEmpty() ? 1 : proof.strokes().get(0).line();
-        if (!order.toString().equals(ways.order())) {
-            fault(
-                    line,
-                    "first motions " + ways.order() + " in this order",
-                    order.isEmpty() ? "none" : order.toString());
-        }
-        proof.strokes().stream()
-                .findFirst()
-                .filter(s -> !proof.atClear(s.to().z()))
-                .ifPresent(s -> fault(
-                        s.line(), "first of all Z up to " + proof.text(proof.clear()), "Z " + proof.text(s.to().z())));
-    }
-
-    private static void note(StringBuilder order, char axis, double from, double to) {
-        if (Double.isNaN(from) && !Double.isNaN(to)) {
-            order.append(axis);
-        }
+        String found = MotionLimits.firstStated(proof, "ZXYA");
+        faults.addAll(MotionLimits.order(proof, found, ways.order(), ways.order()));
+        faults.addAll(MotionLimits.ends(proof));
     }
 
     private void oneAxis(Event.Stroke stroke) {
-        if (stroke.cycle()) {
-            return;
-        }
-        long axes = stroke.block().words().stream()
-                .filter(w -> "XYZA".indexOf(w.letter()) >= 0)
-                .count();
-        if (axes != 1) {
-            fault(stroke.line(), "one axis in a move", axes + " axes");
-        }
-        if (stroke.feed() && !stroke.block().has("Z")) {
-            fault(stroke.line(), "cuts along Z only", "another axis");
+        if (!stroke.cycle()) {
+            faults.addAll(MotionLimits.oneAxis(stroke));
         }
     }
 
@@ -99,30 +67,11 @@ final class BenchMotion {
     private void travel(Event.Stroke stroke) {
         Machine.Travel travel = proof.machine().travel();
         double slack = proof.tolerance();
-        double x = stroke.to().x();
-        double z = stroke.to().z();
         double y = stroke.to().y();
         if (travel.across().filter(r -> !Double.isNaN(y) && !r.holds(y, slack)).isPresent()) {
             fault(stroke.line(), "Y within the travel of the machine", "Y " + proof.text(y));
         }
-        if (x < travel.minX() - slack || x > travel.maxX() + slack) {
-            fault(
-                    stroke.line(),
-                    "X between " + proof.text(travel.minX()) + " and " + proof.text(travel.maxX()),
-                    "X " + proof.text(x));
-        }
-        if (z < travel.minZ() - slack || z > travel.maxZ() + slack) {
-            fault(
-                    stroke.line(),
-                    "Z between " + proof.text(travel.minZ()) + " and " + proof.text(travel.maxZ()),
-                    "Z " + proof.text(z));
-        }
-        if (stroke.feed() && stroke.drive().feedMmPerMin() > travel.maxFeedMmPerMin() + 1e-6) {
-            fault(
-                    stroke.line(),
-                    "F up to " + proof.text(travel.maxFeedMmPerMin()) + " a minute",
-                    proof.text(stroke.drive().feedMmPerMin()) + " a minute");
-        }
+        faults.addAll(MotionLimits.travel(proof, stroke));
     }
 
     /** The side of the cutter keeps its distance from the stop whenever it is below the clear height. */
@@ -134,14 +83,6 @@ final class BenchMotion {
                     "X " + proof.text(least) + " or more below the clear height, off the stop",
                     "X " + proof.text(stroke.to().x()));
         }
-    }
-
-    private void end() {
-        proof.strokes().stream()
-                .reduce((a, b) -> b)
-                .filter(s -> !proof.atClear(s.to().z()))
-                .ifPresent(s -> fault(
-                        s.line(), "at the end Z up to " + proof.text(proof.clear()), "Z " + proof.text(s.to().z())));
     }
 
     private void fault(int line, String expected, String found) {

@@ -17,7 +17,7 @@ import java.util.List;
  * @param levels the heights that it is held to, worked out anew
  * @param events what its text does
  */
-record BenchProof(Machine machine, ProgramUnits units, Tool tool, Levels levels, List<Event> events) {
+record BenchProof(Machine machine, ProgramUnits units, Tool tool, Levels levels, List<Event> events) implements Replayed {
 
     BenchProof {
         events = List.copyOf(events);
@@ -48,11 +48,13 @@ record BenchProof(Machine machine, ProgramUnits units, Tool tool, Levels levels,
     }
 
     /** Half a step of a length in the program, and a little for the arithmetic. */
-    double tolerance() {
+    @Override
+    public double tolerance() {
         return grid().step() / 2 + 1e-9;
     }
 
-    double clear() {
+    @Override
+    public double clear() {
         return levels.clear() + levels.lift();
     }
 
@@ -60,22 +62,13 @@ record BenchProof(Machine machine, ProgramUnits units, Tool tool, Levels levels,
         return levels.lift() > 0;
     }
 
-    boolean atClear(double z) {
-        return z >= clear() - tolerance();
-    }
-
-    String text(double length) {
+    @Override
+    public String text(double length) {
         return Double.isFinite(length)
                 ? Decimals.fixed(length / units.millimetres(), grid().decimals()) + " " + units.symbol()
                 : "nowhere stated";
     }
 
-    List<Event.Stroke> strokes() {
-        return events.stream()
-                .filter(Event.Stroke.class::isInstance)
-                .map(Event.Stroke.class::cast)
-                .toList();
-    }
 
     List<DrilledHole> holes() {
         return DrilledHole.from(strokes(), this::atClear);

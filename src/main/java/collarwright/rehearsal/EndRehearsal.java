@@ -25,8 +25,6 @@ import java.util.OptionalInt;
  */
 public final class EndRehearsal {
 
-    /** A broken program breaks a rule on most of its lines; more than this helps nobody: our choice, no source. */
-    private static final int MOST = 25;
 
     /** A turn in words has one decimal of degrees, and less than 0.05° is not asked for. */
     private static final double TURN_SLACK = Angles.radians(0.0501);
@@ -73,12 +71,7 @@ public final class EndRehearsal {
         faults.addAll(BenchMotion.check(proof.bench(), ways));
         faults.addAll(BenchCuts.check(proof.bench()));
         faults.addAll(stops(proof));
-        return faults.stream()
-                .distinct()
-                .sorted(Comparator.comparingInt(Fault::line))
-                .limit(MOST)
-                .map(f -> finding(file, f))
-                .toList();
+        return FaultyProgram.findings(file.name(), faults);
     }
 
     /** The program waits where the strut is turned and nowhere else, the spindle off. */
@@ -186,15 +179,5 @@ public final class EndRehearsal {
                 found,
                 "do not run these programs: together they do not make the strut",
                 "report it with the job file: whatever wrote them is at fault");
-    }
-
-    private static Finding finding(EndProgram file, Fault fault) {
-        return Finding.stop(
-                Code.REHEARSAL_FAILED,
-                new Where.Text(file.name(), fault.line(), 1),
-                fault.expected(),
-                fault.found(),
-                "do not run this program: it did not pass its own replay",
-                "report it with the job file: whatever wrote it is at fault");
     }
 }

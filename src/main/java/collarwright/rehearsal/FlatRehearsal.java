@@ -13,7 +13,6 @@ import collarwright.tooling.FlatStrip;
 import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalInt;
 
@@ -26,8 +25,6 @@ import java.util.OptionalInt;
  */
 public final class FlatRehearsal {
 
-    /** A broken program breaks a rule on most of its lines; more than this helps nobody: our choice, no source. */
-    private static final int MOST = 25;
 
     private static final Vec3 UP = new Vec3(0, 0, 1);
 
@@ -74,18 +71,7 @@ public final class FlatRehearsal {
         BenchProof proof = proof(file, settings, run.events());
         faults.addAll(BenchMotion.check(proof, new BenchMotion.Ways("ZXY", false, Double.NEGATIVE_INFINITY)));
         faults.addAll(BenchCuts.check(proof));
-        return faults.stream()
-                .distinct()
-                .sorted(Comparator.comparingInt(Fault::line))
-                .limit(MOST)
-                .map(f -> Finding.stop(
-                        Code.REHEARSAL_FAILED,
-                        new Where.Text(file.name(), f.line(), 1),
-                        f.expected(),
-                        f.found(),
-                        "do not run this program: it did not pass its own replay",
-                        "report it with the job file: whatever wrote it is at fault"))
-                .toList();
+        return FaultyProgram.findings(file.name(), faults);
     }
 
     private static BenchProof proof(FlatProgram file, FlatSettings settings, List<Event> events) {

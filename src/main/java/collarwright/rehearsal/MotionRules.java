@@ -25,37 +25,15 @@ final class MotionRules {
             rules.overJaws(stroke);
         }
         rules.turns();
-        rules.end();
         return List.copyOf(rules.faults);
     }
 
     /** Z, then Y, then A, then X; A may take two moves for its play. */
     private void firstMotions() {
-        StringBuilder order = new StringBuilder();
-        for (Event.Stroke s : proof.strokes()) {
-            note(order, 'Z', s.from().z(), s.to().z());
-            note(order, 'Y', s.from().y(), s.to().y());
-            note(order, 'A', s.from().a(), s.to().a());
-            note(order, 'X', s.from().x(), s.to().x());
-        }
         boolean byY = proof.machine().rotary().form().byY();
-        if (!order.toString().equals(byY ? "ZAX" : "ZYAX")) {
-            int line = proof.strokes().isEmpty() ? 1 : proof.strokes().get(0).line();
-            String expected =
-                    byY ? "first motions Z, the pipe, X in this order" : "first motions Z, Y, A, X in this order";
-            fault(line, expected, order.isEmpty() ? "none" : order.toString());
-        }
-        proof.strokes().stream()
-                .findFirst()
-                .filter(s -> !proof.atClear(s.to().z()))
-                .ifPresent(s -> fault(
-                        s.line(), "first of all Z up to " + proof.text(proof.clear()), "Z " + proof.text(s.to().z())));
-    }
-
-    private static void note(StringBuilder order, char axis, double from, double to) {
-        if (Double.isNaN(from) && !Double.isNaN(to)) {
-            order.append(axis);
-        }
+        String found = MotionLimits.firstStated(proof, "ZYAX");
+        faults.addAll(MotionLimits.order(proof, found, byY ? "ZAX" : "ZYAX", byY ? "Z, the pipe, X" : "Z, Y, A, X"));
+        faults.addAll(MotionLimits.ends(proof));
     }
 
     private void oneAxis(Event.Stroke stroke) {
@@ -66,15 +44,7 @@ final class MotionRules {
             boring(stroke);
             return;
         }
-        long axes = stroke.block().words().stream()
-                .filter(w -> "XYZA".indexOf(w.letter()) >= 0)
-                .count();
-        if (axes != 1) {
-            fault(stroke.line(), "one axis in a move", axes + " axes");
-        }
-        if (stroke.feed() && !stroke.block().has("Z")) {
-            fault(stroke.line(), "cuts along Z only", "another axis");
-        }
+        faults.addAll(MotionLimits.oneAxis(stroke));
     }
 
     /** Round in the hole, or straight along X and Y. */
@@ -108,32 +78,8 @@ final class MotionRules {
     }
 
     private void travel(Event.Stroke stroke) {
-        Machine.Travel travel = proof.machine().travel();
-        double slack = proof.tolerance();
-        Swept.Reach reach = stroke.reach();
-        boolean arc = stroke.path() instanceof Swept.Arc;
-        double z = stroke.to().z();
-        double least = arc ? reach.minX() : stroke.to().x();
-        double most = arc ? reach.maxX() : stroke.to().x();
-        if (least < travel.minX() - slack || most > travel.maxX() + slack) {
-            fault(
-                    stroke.line(),
-                    "X between " + proof.text(travel.minX()) + " and " + proof.text(travel.maxX()),
-                    "X " + proof.text(most > travel.maxX() + slack ? most : least));
-        }
-        across(stroke, reach);
-        if (z < travel.minZ() - slack || z > travel.maxZ() + slack) {
-            fault(
-                    stroke.line(),
-                    "Z between " + proof.text(travel.minZ()) + " and " + proof.text(travel.maxZ()),
-                    "Z " + proof.text(z));
-        }
-        if (stroke.feed() && stroke.drive().feedMmPerMin() > travel.maxFeedMmPerMin() + 1e-6) {
-            fault(
-                    stroke.line(),
-                    "F up to " + proof.text(travel.maxFeedMmPerMin()) + " a minute",
-                    proof.text(stroke.drive().feedMmPerMin()) + " a minute");
-        }
+        faults.addAll(MotionLimits.travel(proof, stroke));
+        across(stroke, stroke.reach());
     }
 
     /** Y goes no further than the machine, all round an arc. */
@@ -207,13 +153,6 @@ final class MotionRules {
                 return;
             }
         }
-    }
-
-    private void end() {
-        Optional<Event.Stroke> last = proof.strokes().stream().reduce((a, b) -> b);
-        last.filter(s -> !proof.atClear(s.to().z()))
-                .ifPresent(s -> fault(
-                        s.line(), "at the end Z up to " + proof.text(proof.clear()), "Z " + proof.text(s.to().z())));
     }
 
     private void fault(int line, String expected, String found) {

@@ -17,14 +17,16 @@ import java.util.List;
  * @param blocks the text's words
  * @param events what they do
  */
-record Proof(ProgramFile file, RotarySettings settings, List<Block> blocks, List<Event> events) {
+record Proof(ProgramFile file, RotarySettings settings, List<Block> blocks, List<Event> events) implements Replayed {
 
-    Machine machine() {
+    @Override
+    public Machine machine() {
         return settings.machine();
     }
 
     /** Half a step of a length in the program, and a little for the arithmetic. */
-    double tolerance() {
+    @Override
+    public double tolerance() {
         return 0.5 * StrictMath.pow(10, -lengthDecimals()) * settings.units().millimetres() + 1e-9;
     }
 
@@ -51,7 +53,8 @@ record Proof(ProgramFile file, RotarySettings settings, List<Block> blocks, List
     }
 
     /** Where the pipe may turn: above crown, out-of-round, jaws, gap and the cutter's lead, raised for an air cut. */
-    double clear() {
+    @Override
+    public double clear() {
         double lead = file.task().map(t -> t.cutter().lead()).orElse(0.0);
         return highestCrown()
                 + machine().rotary().jawHeight()
@@ -67,12 +70,9 @@ record Proof(ProgramFile file, RotarySettings settings, List<Block> blocks, List
                 .isPresent();
     }
 
-    boolean atClear(double z) {
-        return z >= clear() - tolerance();
-    }
-
     /** A length as the shop reads it. */
-    String text(double length) {
+    @Override
+    public String text(double length) {
         if (!Double.isFinite(length)) {
             return "nowhere stated";
         }
@@ -85,10 +85,4 @@ record Proof(ProgramFile file, RotarySettings settings, List<Block> blocks, List
         return Double.isFinite(angleDegrees) ? Decimals.fixed(angleDegrees, 3) + " degrees" : "nowhere stated";
     }
 
-    List<Event.Stroke> strokes() {
-        return events.stream()
-                .filter(Event.Stroke.class::isInstance)
-                .map(Event.Stroke.class::cast)
-                .toList();
-    }
 }

@@ -1,14 +1,11 @@
 package collarwright.rehearsal;
 
-import collarwright.finding.Code;
 import collarwright.finding.Finding;
-import collarwright.finding.Where;
 import collarwright.machining.PatternRun;
 import collarwright.machining.ProgramFile;
 import collarwright.machining.RotaryPlan;
 import collarwright.machining.RotarySettings;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -21,8 +18,6 @@ import java.util.List;
  */
 public final class Rehearsal {
 
-    /** A broken program breaks a rule on most of its lines; more than this helps nobody: our choice, no source. */
-    private static final int MOST = 25;
 
     private Rehearsal() {}
 
@@ -55,12 +50,7 @@ public final class Rehearsal {
     }
 
     private static List<Finding> findings(Reading reading, RotarySettings settings) {
-        return faults(reading, settings).stream()
-                .distinct()
-                .sorted(Comparator.comparingInt(Fault::line))
-                .limit(MOST)
-                .map(f -> finding(reading.file(), f))
-                .toList();
+        return FaultyProgram.findings(reading.file().name(), faults(reading, settings));
     }
 
     private static List<Fault> faults(Reading reading, RotarySettings settings) {
@@ -104,15 +94,5 @@ public final class Rehearsal {
             }
         });
         return faults;
-    }
-
-    private static Finding finding(ProgramFile file, Fault fault) {
-        return Finding.stop(
-                Code.REHEARSAL_FAILED,
-                new Where.Text(file.name(), fault.line(), 1),
-                fault.expected(),
-                fault.found(),
-                "do not run this program: it did not pass its own replay",
-                "report it with the job file: whatever wrote it is at fault");
     }
 }
