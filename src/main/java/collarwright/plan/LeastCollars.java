@@ -207,7 +207,6 @@ public final class LeastCollars {
         return clean ? Optional.of(whole) : Optional.empty();
     }
 
-
     private static CollarProposal proposal(Plan plan) {
         HubSettings hub = plan.job().hub();
         List<Check> margins = new ArrayList<>();

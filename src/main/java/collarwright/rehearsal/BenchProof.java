@@ -17,7 +17,8 @@ import java.util.List;
  * @param levels the heights that it is held to, worked out anew
  * @param events what its text does
  */
-record BenchProof(Machine machine, ProgramUnits units, Tool tool, Levels levels, List<Event> events) implements Replayed {
+record BenchProof(Machine machine, ProgramUnits units, Tool tool, Levels levels, List<Event> events)
+        implements Replayed {
 
     BenchProof {
         events = List.copyOf(events);
@@ -68,7 +69,6 @@ record BenchProof(Machine machine, ProgramUnits units, Tool tool, Levels levels,
                 ? Decimals.fixed(length / units.millimetres(), grid().decimals()) + " " + units.symbol()
                 : "nowhere stated";
     }
-
 
     List<DrilledHole> holes() {
         return DrilledHole.from(strokes(), this::atClear);

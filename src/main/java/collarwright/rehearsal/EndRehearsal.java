@@ -25,7 +25,6 @@ import java.util.OptionalInt;
  */
 public final class EndRehearsal {
 
-
     /** A turn in words has one decimal of degrees, and less than 0.05° is not asked for. */
     private static final double TURN_SLACK = Angles.radians(0.0501);
 

@@ -25,7 +25,6 @@ import java.util.OptionalInt;
  */
 public final class FlatRehearsal {
 
-
     private static final Vec3 UP = new Vec3(0, 0, 1);
 
     private FlatRehearsal() {}

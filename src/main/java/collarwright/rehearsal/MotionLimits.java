@@ -37,8 +37,8 @@ final class MotionLimits {
         int line = strokes.isEmpty() ? 1 : strokes.get(0).line();
         return found.equals(wanted)
                 ? List.of()
-                : List.of(new Fault(
-                        line, "first motions " + words + " in this order", found.isEmpty() ? "none" : found));
+                : List.of(
+                        new Fault(line, "first motions " + words + " in this order", found.isEmpty() ? "none" : found));
     }
 
     /** The tool goes up to the clear height first, and ends there. */

@@ -84,5 +84,4 @@ record Proof(ProgramFile file, RotarySettings settings, List<Block> blocks, List
     String degrees(double angleDegrees) {
         return Double.isFinite(angleDegrees) ? Decimals.fixed(angleDegrees, 3) + " degrees" : "nowhere stated";
     }
-
 }

@@ -18,7 +18,6 @@ import java.util.List;
  */
 public final class Rehearsal {
 
-
     private Rehearsal() {}
 
     /**
