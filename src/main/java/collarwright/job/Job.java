@@ -73,6 +73,16 @@ public record Job(
     }
 
     /**
+     * The same job in another shop.
+     *
+     * @param other machine, cutting data, times
+     * @return a job that differs in nothing else, its revision neither
+     */
+    Job with(Shop other) {
+        return new Job(title, revision, order, dome, size, strut, hub, drilling, limits, other, sheet);
+    }
+
+    /**
      * The same job with another revision.
      *
      * @param other 8 letters

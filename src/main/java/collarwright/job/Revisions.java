@@ -36,31 +36,21 @@ final class Revisions {
      * @return the same job with its revision
      */
     static Job stamped(Job job) {
-        return job.revised(Letters.of(canonical(job)));
+        boolean mills = !job.drilling().boring().endMills().isEmpty();
+        return job.revised(Letters.of(canonical(mills ? job : drilled(job))));
     }
 
     /** The job without cutting data of end mills, where it has none: such jobs keep the revision they had. */
     private static Job drilled(Job job) {
         Shop shop = job.shop();
-        return new Job(
-                job.title(),
-                job.revision(),
-                job.order(),
-                job.dome(),
-                job.size(),
-                job.strut(),
-                job.hub(),
-                job.drilling(),
-                job.limits(),
-                new Shop(
-                        shop.machine(),
-                        shop.programUnits(),
-                        drilled(shop.cutting()),
-                        shop.batch(),
-                        shop.times(),
-                        shop.strutBed().map(b -> new Shop.StrutBed(b.machine(), drilled(b.cutting()))),
-                        shop.strip()),
-                job.sheet());
+        return job.with(new Shop(
+                shop.machine(),
+                shop.programUnits(),
+                drilled(shop.cutting()),
+                shop.batch(),
+                shop.times(),
+                shop.strutBed().map(b -> new Shop.StrutBed(b.machine(), drilled(b.cutting()))),
+                shop.strip()));
     }
 
     private static CuttingData drilled(CuttingData data) {

@@ -13,7 +13,8 @@ final class MotionLimits {
     static String firstStated(Replayed program, String letters) {
         StringBuilder order = new StringBuilder();
         for (Event.Stroke s : program.strokes()) {
-            for (char letter : letters.toCharArray()) {
+            for (int i = 0; i < letters.length(); i++) {
+                char letter = letters.charAt(i);
                 if (Double.isNaN(at(s.from(), letter)) && !Double.isNaN(at(s.to(), letter))) {
                     order.append(letter);
                 }
