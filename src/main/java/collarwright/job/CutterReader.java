@@ -47,6 +47,7 @@ final class CutterReader {
                 case TWIST -> new Defaults(118, 0, 30, 30, 4000);
                 case HOLE_SAW -> new Defaults(118, 8, 38, 30, 1000);
                 case END_MILL -> new Defaults(118, 0, 30, 100, 24_000);
+                case TUBE_CUTTER -> throw new IllegalArgumentException("a tube cutter stands in no rack");
             };
         }
     }

@@ -117,6 +117,26 @@ final class MachinePart {
         return Optional.of(words);
     }
 
+    /** A list of tables, each with a name and a number above 0; none if it is left out. */
+    Map<String, Double> numbers(String key, String nameKey, String numberKey, double most) {
+        Map<String, Double> numbers = new LinkedHashMap<>();
+        Optional<KeyView> list = part.map(p -> p.key(key)).filter(KeyView::present);
+        for (KeyView item : list.map(KeyView::items).orElse(List.of())) {
+            Optional<TableView> row = item.table();
+            Optional<String> name = row.flatMap(
+                    r -> r.need(nameKey, "a name", nameKey + " = \"steel\"").text());
+            Optional<Double> number = row.flatMap(
+                    r -> r.need(numberKey, "a number", numberKey + " = 1000").number(10, most));
+            faulty |= name.isEmpty() || number.isEmpty();
+            if (name.isPresent() && number.isPresent() && numbers.put(name.get(), number.get()) != null) {
+                item.stop(
+                        Code.JOB_CONFLICT, "every " + nameKey + " once", name.get() + " a second time", "take one out");
+                faulty = true;
+            }
+        }
+        return numbers;
+    }
+
     double[] span(String key) {
         Optional<KeyView> list = need(key, "from the least to the largest position", "[\"0 mm\", \"500 mm\"]");
         List<KeyView> ends = list.map(KeyView::items).orElse(List.of());

@@ -27,8 +27,12 @@ final class MachineProfiles {
         kinds.put("rotary", Machine.Kind.ROTARY);
         kinds.put("bed", Machine.Kind.BED);
         kinds.put("flat", Machine.Kind.FLAT);
-        Optional<Machine.Kind> kind = table.need("kind", "press, rotary, bed or flat", "kind = \"press\"")
+        kinds.put("tube", Machine.Kind.TUBE);
+        Optional<Machine.Kind> kind = table.need("kind", "press, rotary, bed, flat or tube", "kind = \"press\"")
                 .word(kinds);
+        if (kind.filter(k -> k == Machine.Kind.TUBE).isPresent()) {
+            return TubeProfile.read(entry);
+        }
         MachinePart spindlePart = new MachinePart(table, "spindle", "the spindle's speeds");
         Machine.Spindle spindle = spindle(spindlePart);
         if (kind.isEmpty()) {
@@ -101,7 +105,8 @@ final class MachineProfiles {
                         spindle,
                         new Machine.Rotary(true, true, 0, 0, 0, 0, 0, 0, 0, 0, 0),
                         entry.source(),
-                        Optional.of(bed)));
+                        Optional.of(bed),
+                        Optional.empty()));
     }
 
     private static Bed flatTable(MachinePart part) {
@@ -138,7 +143,7 @@ final class MachineProfiles {
         return new Machine.Spindle(least, most, start, controlled);
     }
 
-    private static Machine.Travel travel(MachinePart part) {
+    static Machine.Travel travel(MachinePart part) {
         double[] x = part.span("x");
         double[] z = part.span("z");
         Optional<Machine.Reach> across = Optional.of("y")

@@ -100,6 +100,7 @@ record MarkedSize(Length size, Optional<String> name) {
             case TWIST -> "TW-";
             case HOLE_SAW -> "HS-";
             case END_MILL -> "EM-";
+            case TUBE_CUTTER -> "TC-";
         };
         return front + plain;
     }

@@ -23,6 +23,29 @@ final class PostProfile {
         this.form = form;
     }
 
+    /** Reads the table of a tube cutter: it has no speed, and no Y but where Y turns the pipe. */
+    Machine.Post cuttingTubes() {
+        Machine.Post post = read(true, form.byY());
+        Set<String> words = new LinkedHashSet<>(post.words());
+        if (!part.has("words")) {
+            words.remove("S");
+            words.addAll(TubeProfile.turning(form));
+        } else {
+            List<String> needed = new ArrayList<>(List.of("G0", "G1", "G4", "M3", "M5", "F", "X", "Z"));
+            needed.addAll(TubeProfile.turning(form));
+            needs(words, "tube.process", needed);
+        }
+        return new Machine.Post(
+                post.cycles(),
+                words,
+                post.lengthDecimals(),
+                post.angleDecimals(),
+                post.lineLength(),
+                post.endWord(),
+                post.extension(),
+                post.layout());
+    }
+
     /**
      * Reads the table.
      *

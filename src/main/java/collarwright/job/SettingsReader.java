@@ -5,6 +5,7 @@ import collarwright.machining.CuttingData;
 import collarwright.machining.Machine;
 import collarwright.machining.ProgramUnits;
 import collarwright.machining.StickRule;
+import collarwright.machining.TubeCutter;
 import collarwright.stock.Material;
 import collarwright.tooling.SharingLimits;
 import collarwright.units.Angles;
@@ -142,6 +143,7 @@ final class SettingsReader {
         if (table.isPresent()) {
             KeyView machineKey = table.get().key("machine");
             machine = machineKey.present() ? collarMachine(machineKey, profiles) : profiles.machine("press");
+            machine = machine.filter(m -> !burnt(m, machineKey, material));
             Map<String, ProgramUnits> words = new LinkedHashMap<>();
             words.put("mm", ProgramUnits.MM);
             words.put("in", ProgramUnits.INCH);
@@ -172,6 +174,23 @@ final class SettingsReader {
                 : Optional.empty();
     }
 
+    private static boolean burnt(Machine machine, KeyView key, Optional<Placed> material) {
+        Optional<TubeCutter.Means> burns =
+                machine.tube().map(TubeCutter::process).filter(TubeCutter.Means::burns);
+        Optional<Material> gas = material.map(Placed::material).filter(Material::chlorinated);
+        if (burns.isEmpty() || gas.isEmpty()) {
+            return false;
+        }
+        key.stop(
+                Code.LASER_PVC,
+                "a material that a laser or a plasma torch may cut",
+                gas.get().title() + ", whose fumes are toxic and corrosive, on a machine that cuts with "
+                        + burns.get().word(),
+                "drill it: name a press or a rotary mill",
+                "or take another material");
+        return true;
+    }
+
     private static Optional<Shop.Batch> batch(TableView table) {
         Map<String, StickRule> words = new LinkedHashMap<>();
         words.put("mixed", StickRule.MIXED);
@@ -197,7 +216,7 @@ final class SettingsReader {
 
     private static Optional<Machine> collarMachine(KeyView key, Profiles profiles) {
         Optional<Machine> machine = machine(key, profiles);
-        if (machine.filter(m -> m.kind() != Machine.Kind.PRESS && m.kind() != Machine.Kind.ROTARY)
+        if (machine.filter(m -> m.kind() == Machine.Kind.BED || m.kind() == Machine.Kind.FLAT)
                 .isPresent()) {
             key.stop(
                     Code.JOB_CONFLICT,

@@ -70,12 +70,15 @@ final class StripReader {
         if (process.good() && burnt(process.value(), material)) {
             good = false;
         }
-        if (collars.filter(m -> m.kind() == Machine.Kind.ROTARY).isPresent()) {
+        if (collars.filter(m -> m.kind() == Machine.Kind.ROTARY || m.kind() == Machine.Kind.TUBE)
+                .isPresent()) {
             process.key()
                     .stop(
                             Code.JOB_CONFLICT,
                             "collars from flat strip, or drilled on the stick",
-                            "[strip], and a rotary machine under [shop]",
+                            collars.get().kind() == Machine.Kind.TUBE
+                                    ? "[strip], and a tube cutter under [shop]"
+                                    : "[strip], and a rotary machine under [shop]",
                             "take one of the two out");
             good = false;
         }

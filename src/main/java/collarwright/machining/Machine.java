@@ -15,6 +15,7 @@ import java.util.Set;
  * @param rotary its rotary axis and the chuck on it
  * @param source where the figures come from
  * @param bed stop and seat of a bed for struts, or the table of a flat machine; empty for any other machine
+ * @param tube what a tube cutter cuts with; empty for any other machine
  */
 public record Machine(
         String name,
@@ -25,17 +26,13 @@ public record Machine(
         Spindle spindle,
         Rotary rotary,
         String source,
-        Optional<Bed> bed) {
+        Optional<Bed> bed,
+        Optional<TubeCutter> tube) {
     /** Checks the spindle, and what programs are made with; a press makes none, its other figures are not used. */
     public Machine {
-        MachineLimits.require(
-                spindle.minRpm() > 0
-                        && spindle.maxRpm() >= spindle.minRpm()
-                        && Double.isFinite(spindle.maxRpm())
-                        && spindle.startSeconds() >= 0
-                        && spindle.startSeconds() <= 60,
-                "spindle speeds are above 0, and its start takes 0 to 60 seconds");
-        if (kind == Kind.ROTARY) {
+        MachineLimits.check(spindle);
+        MachineLimits.require(tube.isPresent() == (kind == Kind.TUBE), "a tube cutter, and nothing else, has a jet");
+        if (kind == Kind.ROTARY || kind == Kind.TUBE) {
             MachineLimits.check(post);
             MachineLimits.check(travel);
             MachineLimits.check(rotary);
@@ -69,7 +66,7 @@ public record Machine(
             Spindle spindle,
             Rotary rotary,
             String source) {
-        this(name, title, kind, post, travel, spindle, rotary, source, Optional.empty());
+        this(name, title, kind, post, travel, spindle, rotary, source, Optional.empty(), Optional.empty());
     }
 
     /** What a machine can do. */

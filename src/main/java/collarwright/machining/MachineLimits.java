@@ -22,6 +22,16 @@ final class MachineLimits {
                 "a program ends with M2 or M30, not with " + post.endWord());
     }
 
+    static void check(Machine.Spindle spindle) {
+        require(
+                spindle.minRpm() > 0
+                        && spindle.maxRpm() >= spindle.minRpm()
+                        && Double.isFinite(spindle.maxRpm())
+                        && spindle.startSeconds() >= 0
+                        && spindle.startSeconds() <= 60,
+                "spindle speeds are above 0, and its start takes 0 to 60 seconds");
+    }
+
     static void check(Machine.Travel travel) {
         require(
                 travel.minX() < travel.maxX()

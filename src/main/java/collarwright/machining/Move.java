@@ -84,6 +84,13 @@ public sealed interface Move {
     record SpindleOff() implements Move {}
 
     /**
+     * Switches what a tube cutter cuts with.
+     *
+     * @param on whether it cuts from now on; M3 if so, else M5
+     */
+    record Torch(boolean on) implements Move {}
+
+    /**
      * Stops until the operator goes on.
      *
      * @param text what to do or to look at

@@ -2,7 +2,7 @@ package collarwright.machining;
 
 import collarwright.tooling.Cutter;
 
-/** One thing that is done to the pipe at one place; more kinds can join (contours, parting). */
+/** One thing that is done to the pipe at one place. */
 public sealed interface Operation {
 
     /**
@@ -93,6 +93,44 @@ public sealed interface Operation {
         @Override
         public String title() {
             return meaning.title();
+        }
+    }
+
+    /**
+     * A hole that is cut along its outline while the pipe turns.
+     *
+     * @param place of the hole's axis
+     * @param hole its number in the pattern
+     * @param cutter what cuts, its size the width of its cut
+     * @param diameter of the round cylinder that has to pass the hole
+     * @param bottom Z of the tip while it cuts
+     */
+    record Contour(Place place, int hole, Cutter cutter, double diameter, double bottom) implements Operation {
+        /** Checks the sizes. */
+        public Contour {
+            if (!(diameter > cutter.size())) {
+                throw new IllegalArgumentException("a hole is wider than the cut round it");
+            }
+        }
+
+        @Override
+        public String title() {
+            return "hole " + hole;
+        }
+    }
+
+    /**
+     * A cut all round that parts a collar off, or trims the free end of the stick.
+     *
+     * @param place the collar that comes off, with X of the middle of the cut
+     * @param trim whether it only trims the free end
+     * @param cutter what cuts
+     * @param bottom Z of the tip while it cuts
+     */
+    record PartOff(Place place, boolean trim, Cutter cutter, double bottom) implements Operation {
+        @Override
+        public String title() {
+            return trim ? "trim the free end" : "part collar " + place.collar() + " off";
         }
     }
 

@@ -63,9 +63,14 @@ final class ProgramHead {
         return List.of(
                 "UNITS " + settings.units().symbol() + ", angles in degrees",
                 "X0 jaw face, X+ to the free end. "
-                        + (settings.machine().rotary().form().byY() ? "Tool over the axis" : "Y0 over the axis"),
+                        + (overAxis(settings.machine()) ? "Tool over the axis" : "Y0 over the axis"),
                 "Z0 rotary axis, tip of the cutter; tip on the crown is Z " + length(settings, crown),
                 turnWord(settings.machine().rotary().form()) + "0 line of the pattern up. " + indexing.topDirection());
+    }
+
+    /** Whether no Y word brings the tool over the axis. */
+    static boolean overAxis(Machine machine) {
+        return machine.rotary().form().byY() || machine.kind() == Machine.Kind.TUBE;
     }
 
     private static String turnWord(RotaryForm form) {
@@ -84,6 +89,9 @@ final class ProgramHead {
     }
 
     private List<String> tool(ProgramTask task) {
+        if (settings.machine().tube().isPresent()) {
+            return TubeWords.tool(settings, task);
+        }
         String number = settings.machine().post().layout().habits().allInOneFile() ? task.tool() + ", " : "";
         return List.of(
                 "TOOL " + number + cutter(task) + ", tip "
@@ -104,6 +112,9 @@ final class ProgramHead {
     }
 
     private List<String> cautions() {
+        if (settings.machine().tube().isPresent()) {
+            return TubeWords.cautions(settings.machine().tube().get());
+        }
         List<String> lines = new ArrayList<>();
         lines.add("CAUTION run in the air first, single step, hand on stop");
         lines.add("CAUTION clamp the work, eye protection, no gloves");

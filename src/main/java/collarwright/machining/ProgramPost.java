@@ -139,6 +139,8 @@ final class ProgramPost {
             spindle(on);
         } else if (move instanceof Move.SpindleOff) {
             spindleOff();
+        } else if (move instanceof Move.Torch torch) {
+            lines.block(torch.on() ? "M3" : "M5");
         } else if (move instanceof Move.Pause pause) {
             pause(pause.text());
         } else if (move instanceof Move.Tool tool) {

@@ -60,7 +60,7 @@ public final class RotaryJob {
      * @param settings machine, pipe, cutting data
      * @param runs patterns in the order of the job with the collars to make
      * @param rule whether patterns may lie on one stick
-     * @return programs, setups and all findings: stops are SPINDLE_RANGE, PROFILE_WRONG (no cutting data), CUTTER_REACH,
+     * @return for a tube cutter one program a stick; else programs, setups and all findings: stops are SPINDLE_RANGE, PROFILE_WRONG (no cutting data), CUTTER_REACH,
      *     FAR_WALL, HOLE_TOO_WIDE, WEB_TO_EDGE, CLAMP_ZONE, STICK_TOO_SHORT, MACHINE_TRAVEL, MACHINE_UNABLE; a press gives no
      *     programs but the findings on its cutters, SPINDLE_RANGE and PROFILE_WRONG among them as warnings; no pattern
      *     gives nothing
@@ -69,8 +69,11 @@ public final class RotaryJob {
         if (runs.isEmpty()) {
             return new RotaryPlan(List.of(), List.of(), List.of());
         }
+        if (settings.machine().kind() == Machine.Kind.TUBE) {
+            return TubeJob.plan(settings, runs, rule);
+        }
         RotaryJob job = new RotaryJob(settings);
-        job.checkUnits();
+        degreesInInches(settings).ifPresent(job.findings::add);
         job.checkCutters(runs);
         if (!settings.machine().programmed()) {
             return job.result();
@@ -91,17 +94,18 @@ public final class RotaryJob {
     }
 
     /** A control that takes Y for a length would convert its degrees as well. */
-    private void checkUnits() {
+    static Optional<Finding> degreesInInches(RotarySettings settings) {
         boolean degrees = settings.machine().rotary().form().word() == RotaryForm.Word.Y_DEGREES;
-        if (settings.machine().programmed() && degrees && settings.units() == ProgramUnits.INCH) {
-            findings.add(Finding.stop(
-                    Code.MACHINE_UNABLE,
-                    new Where.Part("machine " + settings.machine().name()),
-                    "programs in millimetres, where a Y word turns the pipe by degrees",
-                    "programs in inches: the control would turn the pipe 25.4 times as far",
-                    "write program-units = \"mm\" in the job",
-                    "or let Y count a length: rotary.form = \"Y-mm\", if the machine does"));
+        if (!settings.machine().programmed() || !degrees || settings.units() != ProgramUnits.INCH) {
+            return Optional.empty();
         }
+        return Optional.of(Finding.stop(
+                Code.MACHINE_UNABLE,
+                new Where.Part("machine " + settings.machine().name()),
+                "programs in millimetres, where a Y word turns the pipe by degrees",
+                "programs in inches: the control would turn the pipe 25.4 times as far",
+                "write program-units = \"mm\" in the job",
+                "or let Y count a length: rotary.form = \"Y-mm\", if the machine does"));
     }
 
     private void checkCutters(List<PatternRun> runs) {

@@ -19,7 +19,7 @@ final class Setups {
     }
 
     private static SetupSheet.Zero zero(RotarySettings settings) {
-        boolean byY = settings.machine().rotary().form().byY();
+        boolean byY = ProgramHead.overAxis(settings.machine());
         boolean table = settings.machine().post().layout().habits().lengthTable();
         String height =
                 "Z0 at the rotary axis, for the cutter's lowest point: touch the crown of the pipe with it and set Z to "
@@ -73,6 +73,9 @@ final class Setups {
     }
 
     private static List<String> notes(RotarySettings settings) {
+        if (settings.machine().tube().isPresent()) {
+            return TubeWords.notes(settings);
+        }
         List<String> notes = new ArrayList<>();
         notes.add("Run " + DirectionTest.fileName(settings.machine()) + " once after every change to the machine.");
         notes.add("Run every program in the air first, single step, hand on stop.");

@@ -215,6 +215,7 @@ final class InputsJson {
             case TWIST -> "twist-drill";
             case HOLE_SAW -> "hole-saw";
             case END_MILL -> "end-mill";
+            case TUBE_CUTTER -> "tube-cutter";
         };
     }
 

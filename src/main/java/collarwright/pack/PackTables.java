@@ -243,7 +243,7 @@ public final class PackTables {
         return switch (kind) {
             case TWIST -> "centre punch";
             case HOLE_SAW -> "the saw's own pilot drill";
-            case END_MILL -> "none";
+            case END_MILL, TUBE_CUTTER -> "none";
         };
     }
 

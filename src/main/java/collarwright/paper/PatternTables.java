@@ -135,7 +135,7 @@ final class PatternTables {
         return switch (kind) {
             case TWIST -> "spot first";
             case HOLE_SAW -> "in saw";
-            case END_MILL -> "none";
+            case END_MILL, TUBE_CUTTER -> "none";
         };
     }
 
@@ -144,6 +144,7 @@ final class PatternTables {
             case TWIST -> cutter.marked() + " twist";
             case HOLE_SAW -> cutter.marked() + " saw";
             case END_MILL -> cutter.title();
+            case TUBE_CUTTER -> cutter.marked();
         };
     }
 

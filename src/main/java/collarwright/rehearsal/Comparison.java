@@ -61,7 +61,7 @@ public record Comparison(List<Finding> findings, Replay replay) {
         edited.faults().forEach(f -> teller.tellInFile(Level.STOP, f, ""));
         letters.forEach(f -> teller.stop(f, ""));
         Proof proof = new Proof(file, settings, reader.blocks(), run.events());
-        if (planned.task().isPresent()) {
+        if (planned.task().isPresent() && settings.machine().tube().isEmpty()) {
             holes(proof, teller);
         } else {
             Rehearsal.rules(proof).forEach(f -> teller.stop(f, ""));

@@ -53,12 +53,14 @@ final class Interpreter {
      *
      * @param turnWord the word that turns the pipe
      * @param dwellByX whether X of a dwell is its time
+     * @param torch whether M3 switches on what does not turn, and needs no S
      */
-    record Dialect(TurnWord turnWord, boolean dwellByX) {
+    record Dialect(TurnWord turnWord, boolean dwellByX, boolean torch) {
 
         static Dialect of(RotarySettings settings) {
             boolean dwellByX = settings.machine().post().layout().habits().dwellByX();
-            return new Dialect(TurnWord.of(settings), dwellByX);
+            boolean torch = settings.machine().tube().isPresent();
+            return new Dialect(TurnWord.of(settings), dwellByX, torch);
         }
     }
 
@@ -69,13 +71,12 @@ final class Interpreter {
         this.canned = new Canned(this);
     }
 
-    /** Runs blocks on a control whose A word turns the pipe by degrees. */
     static Run run(List<Block> blocks, Pose start) {
         return run(blocks, start, TurnWord.DEGREES);
     }
 
     static Run run(List<Block> blocks, Pose start, TurnWord turnWord) {
-        return run(blocks, start, new Dialect(turnWord, false));
+        return run(blocks, start, new Dialect(turnWord, false, false));
     }
 
     static Run run(List<Block> blocks, Pose start, Dialect dialect) {
@@ -163,7 +164,7 @@ final class Interpreter {
 
     private void spindle(Block block) {
         if (block.has("M3")) {
-            if (rpm <= 0) {
+            if (rpm <= 0 && !dialect.torch()) {
                 fault(block, "S with a speed before the spindle starts", "M3 without S");
             }
             events.add(new Event.Spindle(block.line(), true, rpm));
@@ -327,7 +328,6 @@ final class Interpreter {
     }
 
     // What cycles need.
-
     double length(Block block, double value) {
         return value * scale(block);
     }

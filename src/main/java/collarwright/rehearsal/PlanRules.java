@@ -65,6 +65,7 @@ final class PlanRules {
             rules.stick(setup.load());
             rules.holes(setup.load());
             rules.dimples(setup.load());
+            rules.partings(setup.load());
         }
         rules.names();
         return rules.findings;
@@ -171,7 +172,9 @@ final class PlanRules {
         MadeHoles made = made(load, true);
         double diameter = settings.mark().cutter().asDrilled().nominal();
         Map<String, List<DimplePlace>> places = new LinkedHashMap<>();
-        ordered.forEach((id, run) -> places.put(id, DimplePlace.of(run.pattern(), settings)));
+        if (TubeMade.marks(settings.machine())) {
+            ordered.forEach((id, run) -> places.put(id, DimplePlace.of(run.pattern(), settings)));
+        }
         int planned = 0;
         for (int collar = 1; collar <= load.collars(); collar++) {
             List<DimplePlace> dimples = places.getOrDefault(load.pattern(collar), List.of());
@@ -182,6 +185,14 @@ final class PlanRules {
             }
         }
         inAll(load, planned, made.size(), "dimples");
+    }
+
+    /** A tube cutter that parts collars off leaves each as wide as planned. */
+    private void partings(Load load) {
+        for (Reading reading : files.getOrDefault(load, List.of())) {
+            TubeMade.partings(reading, settings, load)
+                    .ifPresent(found -> fault(load, "a cut at each edge of every collar, and no other", found));
+        }
     }
 
     private void once(Load load, String what, long found) {
@@ -198,6 +209,10 @@ final class PlanRules {
 
     private MadeHoles made(Load load, boolean marks) {
         MadeHoles made = new MadeHoles();
+        if (settings.machine().tube().isPresent()) {
+            files.getOrDefault(load, List.of()).forEach(r -> TubeMade.add(made, r, settings, marks));
+            return made;
+        }
         boolean byY = settings.machine().rotary().form().byY();
         for (Reading reading : files.getOrDefault(load, List.of())) {
             if (reading.file().byTask().stream().noneMatch(f -> marks(f, marks))) {
@@ -234,8 +249,9 @@ final class PlanRules {
         double x = middle + place.height() * top.x();
         double slackDegrees =
                 1.5 * new Proof(plan.programs().get(0), settings, List.of(), List.of()).angleStepDegrees();
+        double same = settings.machine().tube().isPresent() ? 2 * OutlineRules.WIDE : SAME_DIAMETER;
         return made.near(x, settings.grid().step()).stream()
-                .filter(m -> StrictMath.abs(m.diameter() - place.diameter()) <= SAME_DIAMETER)
+                .filter(m -> StrictMath.abs(m.diameter() - place.diameter()) <= same)
                 .filter(m -> Wrap.offDegrees(m.direction(), place.azimuth(), top) <= slackDegrees)
                 .count();
     }

@@ -71,6 +71,10 @@ public final class Rehearsal {
             faults.addAll(DirectionRules.check(proof));
             return faults;
         }
+        if (proof.machine().tube().isPresent()) {
+            file.task().ifPresent(t -> faults.addAll(TubeRules.check(proof, t)));
+            return faults;
+        }
         faults.addAll(HandRules.check(proof));
         for (Section section :
                 Section.of(file, proof.events(), proof.machine().rotary().form().byY())) {

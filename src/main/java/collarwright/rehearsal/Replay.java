@@ -87,6 +87,9 @@ public record Replay(List<Made> holes, List<Leg> path, double seconds) {
                 leg(s, start, path);
             }
         }
+        if (proof.machine().tube().isPresent()) {
+            return new Replay(TubeMade.replayed(proof, strokes, starts), path, clock.seconds);
+        }
         List<Made> holes = new ArrayList<>();
         double tool = proof.file().task().map(t -> t.cutter().size()).orElse(0.0);
         for (DrilledHole hole : DrilledHole.from(proof)) {
@@ -135,7 +138,9 @@ public record Replay(List<Made> holes, List<Leg> path, double seconds) {
                 double p = StrictMath.max(0, dwell.p());
                 seconds += machine.post().layout().dwellMilliseconds() ? p / 1000 : p;
             } else if (event instanceof Event.Stroke s) {
-                seconds += StrictMath.max(linear(s), turn(s));
+                // Stretches of an outline follow one another without a stop, in the time that they state.
+                boolean sweep = s.feed() && s.turns();
+                seconds += sweep ? s.drive().seconds() : StrictMath.max(linear(s), turn(s));
             }
         }
 

@@ -7,7 +7,9 @@ public enum CutterKind {
     /** A hole saw with a pilot drill. */
     HOLE_SAW("hole saw"),
     /** An end mill, which bores a hole of any larger size by going round in it. */
-    END_MILL("end mill");
+    END_MILL("end mill"),
+    /** A jet or a blade that follows a hole's outline; its size is the width of its cut. */
+    TUBE_CUTTER("tube cutter");
 
     private final String title;
 

@@ -97,7 +97,8 @@ class EndJobTest {
                 bed.spindle(),
                 bed.rotary(),
                 bed.source(),
-                bed.bed());
+                bed.bed(),
+                bed.tube());
         EndPlan plan = plan(low, EndSamples.straight());
         assertThat(plan.programs()).hasSize(1);
         assertThat(plan.findings()).extracting(Finding::code).containsExactly(Code.MACHINE_TRAVEL);

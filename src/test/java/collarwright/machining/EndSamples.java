@@ -47,7 +47,8 @@ public final class EndSamples {
                 new Machine.Spindle(200, 6000, 2),
                 new Machine.Rotary(true, true, 0, 0, 0, 0, 0, 0, 0, 0, 0),
                 "invented",
-                Optional.of(bed));
+                Optional.of(bed),
+                Optional.empty());
     }
 
     /** PVC pipe of 40 mm, 39.9 to 40.2 as measured, out of round by 0.2. */

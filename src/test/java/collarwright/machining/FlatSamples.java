@@ -38,7 +38,8 @@ public final class FlatSamples {
                 new Machine.Spindle(60, 6000, 2),
                 new Machine.Rotary(true, true, 0, 0, 0, 0, 0, 0, 0, 0, 0),
                 "invented",
-                Optional.of(table));
+                Optional.of(table),
+                Optional.empty());
     }
 
     /** Settings with the usual title, overtravel and mark tool. */

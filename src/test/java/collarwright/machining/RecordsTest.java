@@ -29,7 +29,7 @@ class RecordsTest {
         refused(() -> new Workpiece("pipe", BODY, 0, true, List.of(0.0)));
         refused(() -> new MarkTool(RotarySamples.HOLE_SAW_44, 0));
         refused(() -> new PatternRun(RotarySamples.sixWay(RotarySamples.HOLE_SAW_44), 0));
-        refused(() -> new Cut(0, 1, 1, List.of(), ""));
+        refused(() -> new Cut(-1, 1, 1, List.of(), ""));
         refused(() -> new Cut(1, 0, 1, List.of(), ""));
         refused(() -> new Heights(10, 9, 20));
         refused(() -> new Heights(10, 12, 11));

@@ -67,22 +67,62 @@ public final class RotarySamples {
 
     /** The same machine with another post. */
     public static Machine with(Machine m, Machine.Post post) {
-        return new Machine(m.name(), m.title(), m.kind(), post, m.travel(), m.spindle(), m.rotary(), m.source());
+        return new Machine(
+                m.name(),
+                m.title(),
+                m.kind(),
+                post,
+                m.travel(),
+                m.spindle(),
+                m.rotary(),
+                m.source(),
+                m.bed(),
+                m.tube());
     }
 
     /** The same machine with another travel. */
     public static Machine with(Machine m, Machine.Travel travel) {
-        return new Machine(m.name(), m.title(), m.kind(), m.post(), travel, m.spindle(), m.rotary(), m.source());
+        return new Machine(
+                m.name(),
+                m.title(),
+                m.kind(),
+                m.post(),
+                travel,
+                m.spindle(),
+                m.rotary(),
+                m.source(),
+                m.bed(),
+                m.tube());
     }
 
     /** The same machine with another spindle. */
     public static Machine with(Machine m, Machine.Spindle spindle) {
-        return new Machine(m.name(), m.title(), m.kind(), m.post(), m.travel(), spindle, m.rotary(), m.source());
+        return new Machine(
+                m.name(),
+                m.title(),
+                m.kind(),
+                m.post(),
+                m.travel(),
+                spindle,
+                m.rotary(),
+                m.source(),
+                m.bed(),
+                m.tube());
     }
 
     /** The same machine with another rotary axis. */
     public static Machine with(Machine m, Machine.Rotary rotary) {
-        return new Machine(m.name(), m.title(), m.kind(), m.post(), m.travel(), m.spindle(), rotary, m.source());
+        return new Machine(
+                m.name(),
+                m.title(),
+                m.kind(),
+                m.post(),
+                m.travel(),
+                m.spindle(),
+                rotary,
+                m.source(),
+                m.bed(),
+                m.tube());
     }
 
     /** The same machine with another sign of A, and TOP the other way. */

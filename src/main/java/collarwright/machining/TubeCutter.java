@@ -1,0 +1,156 @@
+package collarwright.machining;
+
+import collarwright.geometry.Interval;
+import collarwright.tooling.Cutter;
+import collarwright.tooling.CutterKind;
+import collarwright.units.Decimals;
+import java.util.Map;
+import java.util.Objects;
+
+/**
+ * What a tube cutter cuts with: a jet or a blade that points at the pipe's axis and follows a hole's outline while X and
+ * the pipe move together.
+ *
+ * @param process what cuts
+ * @param kerf width of the cut, on the pipe's outside, where it is least; above 0
+ * @param start how a cut begins and ends
+ * @param speed how fast it goes over the pipe's outside
+ * @param heights of the tip over the pipe
+ * @param limits what the machine takes and does
+ */
+public record TubeCutter(Means process, double kerf, Start start, Speed speed, Heights heights, Limits limits) {
+
+    /** Checks the kerf, and that a jet stays above the pipe while a blade goes into it. */
+    public TubeCutter {
+        MachineLimits.require(kerf > 0 && Double.isFinite(kerf), "a cut has a width above 0");
+        MachineLimits.require(
+                (heights.cut() > 0) == (process != Means.KNIFE), "a jet cuts from above the pipe, a blade in it");
+        MachineLimits.require(start.markSeconds() == 0 || process != Means.KNIFE, "only a jet marks by a spot");
+    }
+
+    /** What cuts. */
+    public enum Means {
+        /** A plasma torch. */
+        PLASMA("plasma", true),
+        /** A laser. */
+        LASER("laser", true),
+        /** A blade or a small router that a head pushes through the wall. */
+        KNIFE("knife", false);
+
+        private final String word;
+        private final boolean burns;
+
+        Means(String word, boolean burns) {
+            this.word = word;
+            this.burns = burns;
+        }
+
+        /**
+         * Returns its word in profiles and on papers.
+         *
+         * @return such as {@code laser}
+         */
+        public String word() {
+            return word;
+        }
+
+        /**
+         * Tells whether it burns what it cuts.
+         *
+         * @return true for laser and plasma: never for PVC, CPVC or vinyl
+         */
+        public boolean burns() {
+            return burns;
+        }
+    }
+
+    /**
+     * How a cut begins and ends.
+     *
+     * @param pierceSeconds how long it stands after it was switched on, until it is through
+     * @param leadIn from where it pierces to the outline, in the waste; shortened in a small hole
+     * @param overcut how far it goes on after once round
+     * @param markSeconds how long a spot takes that marks the pipe and does not pierce it; 0 for no marks
+     */
+    public record Start(double pierceSeconds, double leadIn, double overcut, double markSeconds) {
+        /** Checks the values. */
+        public Start {
+            MachineLimits.require(
+                    pierceSeconds >= 0 && leadIn > 0 && overcut >= 0 && markSeconds >= 0,
+                    "a lead-in is above 0; pierce, overcut and spot are 0 or more");
+        }
+    }
+
+    /**
+     * How fast it cuts, along the pipe's outside.
+     *
+     * @param mmPerMin for every material without a speed of its own
+     * @param byMaterial speeds by material, mm/min
+     */
+    public record Speed(double mmPerMin, Map<String, Double> byMaterial) {
+        /** Checks and keeps the speeds. */
+        public Speed {
+            byMaterial = Map.copyOf(byMaterial);
+            MachineLimits.require(
+                    mmPerMin > 0 && byMaterial.values().stream().allMatch(s -> s > 0), "speeds are above 0");
+        }
+
+        /**
+         * Returns the speed in a material.
+         *
+         * @param material its name
+         * @return mm/min, above 0
+         */
+        public double of(String material) {
+            return Objects.requireNonNull(byMaterial.getOrDefault(material, mmPerMin));
+        }
+    }
+
+    /**
+     * Where the tip stands over the crown of the pipe.
+     *
+     * @param pierce while it pierces, above 0
+     * @param cut while it cuts; below 0 for a blade, that goes so deep
+     */
+    public record Heights(double pierce, double cut) {
+        /** Checks the order. */
+        public Heights {
+            MachineLimits.require(pierce > 0 && cut <= pierce, "it pierces from above the pipe, no lower than it cuts");
+        }
+    }
+
+    /**
+     * What the machine takes and does.
+     *
+     * @param largestOd the largest pipe that its chuck holds, outside diameter
+     * @param parts whether it parts collars off
+     * @param lines most lines of a program
+     */
+    public record Limits(double largestOd, boolean parts, int lines) {
+        /** Checks the values. */
+        public Limits {
+            MachineLimits.require(
+                    largestOd > 0 && lines >= 100, "a chuck holds a pipe, a program has 100 lines or more");
+        }
+    }
+
+    /**
+     * Returns it as what stands in the machine: its size is the width of its cut.
+     *
+     * @return a cutter of the kind TUBE_CUTTER, that does not turn
+     */
+    public Cutter cutter() {
+        return new Cutter(
+                "TC-" + process.name(),
+                CutterKind.TUBE_CUTTER,
+                process.word() + ", kerf " + Decimals.trimmed(kerf, 3) + " mm",
+                kerf,
+                Interval.of(kerf),
+                false,
+                0,
+                StrictMath.max(kerf, -heights.cut()),
+                1,
+                1,
+                "of the machine");
+    }
+}
