@@ -7,7 +7,7 @@ import java.util.List;
  * The shape of one hole in a collar's wall and the way it is made, as the edges that a strut may touch. What lies between
  * the edges never binds.
  */
-public sealed interface Aperture permits RoundAperture, TiltedDrilling, Slot, RolledFlat, Countersunk {
+public sealed interface Aperture permits RoundAperture, TiltedDrilling, Slot, RolledFlat, RadialCut, Countersunk {
 
     /**
      * Returns the size that is looked for when a strut is to lean further.

@@ -5,7 +5,9 @@ import collarwright.machining.Machine;
 import collarwright.machining.RotaryForm;
 import collarwright.machining.TubeCutter;
 import collarwright.units.Length;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -78,7 +80,9 @@ final class TubeProfile {
         double leadIn = tube.length("lead-in", "from where it pierces to the outline", Length.Zero.REFUSED);
         double overcut = tube.length("overcut", "how far it goes on after once round", Length.Zero.ALLOWED);
         double speed = tube.number("speed-mm-per-min", "speed over the outside, mm a minute", 10, MOST_SPEED);
-        Map<String, Double> speeds = tube.numbers("speeds", "material", "speed-mm-per-min", MOST_SPEED);
+        List<TubeCutter.Speed.Own> speeds = new ArrayList<>();
+        Map<String, Double> named = tube.numbers("speeds", "material", "speed-mm-per-min", MOST_SPEED);
+        named.forEach((material, own) -> speeds.add(new TubeCutter.Speed.Own(material, own)));
         double above = tube.length("pierce-height", "the tip over the pipe while it pierces", Length.Zero.REFUSED);
         double cut = tube.length("cut-height", "the tip over the pipe while it cuts", Length.Zero.EITHER_SIDE);
         double od = tube.length("largest-od", "the largest pipe that the chuck holds", Length.Zero.REFUSED);
@@ -127,12 +131,7 @@ final class TubeProfile {
     }
 
     private void against(TubeCutter cutter, Machine.Rotary axis, Machine.Travel ways) {
-        double fastest = StrictMath.max(
-                cutter.speed().mmPerMin(),
-                cutter.speed().byMaterial().values().stream()
-                        .mapToDouble(s -> s)
-                        .max()
-                        .orElse(0));
+        double fastest = cutter.speed().fastest();
         if (!travel.faulty() && fastest > ways.maxFeedMmPerMin()) {
             tube.conflict(
                     fastest > cutter.speed().mmPerMin() ? "speeds" : "speed-mm-per-min",

@@ -4,8 +4,7 @@ import collarwright.geometry.Interval;
 import collarwright.tooling.Cutter;
 import collarwright.tooling.CutterKind;
 import collarwright.units.Decimals;
-import java.util.Map;
-import java.util.Objects;
+import java.util.List;
 
 /**
  * What a tube cutter cuts with: a jet or a blade that points at the pipe's axis and follows a hole's outline while X and
@@ -85,14 +84,26 @@ public record TubeCutter(Means process, double kerf, Start start, Speed speed, H
      * How fast it cuts, along the pipe's outside.
      *
      * @param mmPerMin for every material without a speed of its own
-     * @param byMaterial speeds by material, mm/min
+     * @param own speeds of materials that have one, each material once
      */
-    public record Speed(double mmPerMin, Map<String, Double> byMaterial) {
+    public record Speed(double mmPerMin, List<Own> own) {
         /** Checks and keeps the speeds. */
         public Speed {
-            byMaterial = Map.copyOf(byMaterial);
-            MachineLimits.require(
-                    mmPerMin > 0 && byMaterial.values().stream().allMatch(s -> s > 0), "speeds are above 0");
+            own = List.copyOf(own);
+            MachineLimits.require(mmPerMin > 0, "speeds are above 0");
+        }
+
+        /**
+         * A material's own speed.
+         *
+         * @param material its name
+         * @param mmPerMin the speed, mm/min
+         */
+        public record Own(String material, double mmPerMin) {
+            /** Checks the speed. */
+            public Own {
+                MachineLimits.require(mmPerMin > 0, "speeds are above 0");
+            }
         }
 
         /**
@@ -102,7 +113,21 @@ public record TubeCutter(Means process, double kerf, Start start, Speed speed, H
          * @return mm/min, above 0
          */
         public double of(String material) {
-            return Objects.requireNonNull(byMaterial.getOrDefault(material, mmPerMin));
+            return own.stream()
+                    .filter(o -> o.material().equals(material))
+                    .mapToDouble(Own::mmPerMin)
+                    .findFirst()
+                    .orElse(mmPerMin);
+        }
+
+        /**
+         * Returns the highest speed of all.
+         *
+         * @return mm/min
+         */
+        public double fastest() {
+            return StrictMath.max(
+                    mmPerMin, own.stream().mapToDouble(Own::mmPerMin).max().orElse(0));
         }
     }
 

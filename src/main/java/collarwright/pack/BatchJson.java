@@ -75,7 +75,9 @@ final class BatchJson {
         out.rows("programs", setup.steps(), step -> {
             out.text("file", "machine/" + step.file());
             out.text("cutter", step.cutter().id());
-            out.whole("rpm", step.cut().rpm());
+            if (step.cut().rpm() > 0) {
+                out.whole("rpm", step.cut().rpm());
+            }
             out.number("feedMmPerMin", step.cut().feedMmPerMin());
             out.number("clearZMm", step.clear());
             out.number("bottomZMm", step.bottom());

@@ -7,6 +7,7 @@ import collarwright.geometry.Interval;
 import collarwright.job.Job;
 import collarwright.job.Limits;
 import collarwright.job.StripSettings;
+import collarwright.machining.TubeCutter;
 import collarwright.stock.RoundStock;
 import collarwright.strut.SizeBins;
 import collarwright.strut.SizeRule;
@@ -41,12 +42,33 @@ final class InputsJson {
             });
             limits(job.limits());
             out.text("machine", job.shop().machine().name());
+            if (job.shop().machine().tube().isPresent()) {
+                tube(job.shop().machine().tube().get());
+            }
             if (job.shop().strutBed().isPresent()) {
                 out.text("strutMachine", job.shop().strutBed().get().machine().name());
             }
             out.text("programUnits", job.shop().programUnits().symbol());
             if (job.shop().strip().isPresent()) {
                 strip(job.shop().strip().get());
+            }
+        });
+    }
+
+    private void tube(TubeCutter tube) throws IOException {
+        out.row("tubeCutter", () -> {
+            out.text("process", tube.process().word());
+            out.number("kerfMm", tube.kerf());
+            out.number("pierceSeconds", tube.start().pierceSeconds());
+            out.number("leadInMm", tube.start().leadIn());
+            out.number("overcutMm", tube.start().overcut());
+            out.number("pierceHeightMm", tube.heights().pierce());
+            out.number("cutHeightMm", tube.heights().cut());
+            out.number("largestOdMm", tube.limits().largestOd());
+            out.flag("partsOff", tube.limits().parts());
+            out.whole("mostLines", tube.limits().lines());
+            if (tube.start().markSeconds() > 0) {
+                out.number("markSeconds", tube.start().markSeconds());
             }
         });
     }

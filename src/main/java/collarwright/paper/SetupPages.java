@@ -3,12 +3,14 @@ package collarwright.paper;
 import collarwright.job.Job;
 import collarwright.machining.Load;
 import collarwright.machining.SetupSheet;
+import collarwright.machining.TubeCutter;
 import collarwright.picture.Figures;
 import collarwright.picture.StickPicture;
 import collarwright.tooling.Pattern;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The setup sheets of the programs of a rotary machine. */
 final class SetupPages {
@@ -123,14 +125,19 @@ final class SetupPages {
         String interval = checkEvery == 1
                 ? "Then measure every collar."
                 : "Then measure one collar of each pattern out of every " + checkEvery + ", and the last.";
+        String first = job.shop().machine().tube().isPresent() ? "cut" : "drill";
         return List.of(
-                "First article: drill one stick, part off the first collar of each pattern on it, and measure it by the table"
+                "First article: " + first + " one stick, part off the first collar of each pattern on it, and measure it by the table"
                         + " on its pattern's page. Go on only if it is right.",
                 interval,
                 "After a new or sharpened cutter, a new zero or a bump, begin again with a first article.");
     }
 
     private Grid steps(SetupSheet setup) {
+        Optional<TubeCutter> tube = job.shop().machine().tube();
+        if (tube.isPresent()) {
+            return TubeTables.steps(setup, tube.get(), figures);
+        }
         List<List<Cell>> rows = new ArrayList<>();
         for (SetupSheet.Step step : setup.steps()) {
             rows.add(List.of(

@@ -158,8 +158,8 @@ public final class BackplotPicture implements Picture {
 
     private void holes(Sketch sketch) {
         for (Replay.Made made : replay.holes()) {
-            if (Double.isNaN(made.x() + made.angleDegrees())) {
-                continue;
+            if (Double.isNaN(made.x() + made.angleDegrees()) || settings.machine().tube().isPresent()) {
+                continue; // the tracks of a tube cutter are outlines already
             }
             sketch.fill(Ink.PAPER, outline(made));
             sketch.draw(Stroking.solid(Stroking.NARROW, Ink.INK), outline(made));
@@ -192,8 +192,7 @@ public final class BackplotPicture implements Picture {
         for (Replay.Leg leg : replay.path()) {
             if (leg.fromX() != leg.toX() || leg.fromAngleDegrees() != leg.toAngleDegrees()) {
                 Path2D.Double way = leg.cut() ? cuts : rapids;
-                way.moveTo(x(leg.fromX()), y(leg.fromAngleDegrees()));
-                way.lineTo(x(leg.toX()), y(leg.toAngleDegrees()));
+                lay(way, leg);
             }
         }
         if (rapids.getCurrentPoint() != null) {
@@ -202,6 +201,28 @@ public final class BackplotPicture implements Picture {
         if (cuts.getCurrentPoint() != null) {
             sketch.draw(Stroking.edge(), cuts);
         }
+    }
+
+    /** What reaches beyond 0° or 360° comes in again at the other side. */
+    private void lay(Path2D.Double way, Replay.Leg leg) {
+        for (int turns = -1; turns <= 1; turns++) {
+            double from = leg.fromAngleDegrees() + 360 * turns;
+            double to = leg.toAngleDegrees() + 360 * turns;
+            double rise = to - from;
+            double enter = StrictMath.abs(rise) > 0 ? share((0 - from) / rise, (360 - from) / rise, false) : 0;
+            double leave = StrictMath.abs(rise) > 0 ? share((0 - from) / rise, (360 - from) / rise, true) : 1;
+            boolean level = rise == 0 && from >= 0 && from <= 360;
+            if (level || (rise != 0 && leave > enter)) {
+                double along = leg.toX() - leg.fromX();
+                way.moveTo(x(leg.fromX() + along * enter), y(from + rise * enter));
+                way.lineTo(x(leg.fromX() + along * leave), y(from + rise * leave));
+            }
+        }
+    }
+
+    private static double share(double one, double other, boolean later) {
+        double share = later ? StrictMath.max(one, other) : StrictMath.min(one, other);
+        return StrictMath.max(0, StrictMath.min(1, share));
     }
 
     private void numbers(Sketch sketch) {

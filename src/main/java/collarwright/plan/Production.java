@@ -56,6 +56,9 @@ public record Production(Plan plan, RotaryPlan rotary, EndPlan ends, StripWork s
         List<Finding> findings = new ArrayList<>(plan.findings());
         rotary.findings().stream().filter(f -> !findings.contains(f)).forEach(findings::add);
         findings.addAll(Rehearsal.rehearse(rotary, settings, rotary.programs().isEmpty() ? List.of() : runs));
+        if (settings.machine().tube().isPresent()) {
+            findings.addAll(TubeLean.check(job, plan.book().patterns()));
+        }
         EndPlan ends = ends(plan, findings);
         StripWork strips = StripWork.of(plan);
         strips.findings().stream().filter(f -> !findings.contains(f)).forEach(findings::add);

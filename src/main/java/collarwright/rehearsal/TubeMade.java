@@ -5,7 +5,9 @@ import collarwright.machining.Machine;
 import collarwright.machining.RotarySettings;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** What the texts for a tube cutter make on a stick: spots, holes and partings, as their moves tell. */
@@ -68,18 +70,15 @@ final class TubeMade {
 
     /** Everything it makes, with the moment at which it goes down. */
     static List<Replay.Made> replayed(Proof proof, List<Event.Stroke> strokes, List<Double> starts) {
+        Map<Integer, Double> byLine = new HashMap<>();
+        for (int i = 0; i < strokes.size(); i++) {
+            byLine.putIfAbsent(strokes.get(i).line(), starts.get(i));
+        }
         List<Replay.Made> made = new ArrayList<>();
         for (TubeStay stay : TubeStay.of(proof)) {
             Pose at = stay.middle();
-            double lowest = Double.POSITIVE_INFINITY;
-            double start = 0;
-            for (int i = strokes.size() - 1; i >= 0; i--) {
-                if (stay.events().contains(strokes.get(i))) {
-                    lowest = StrictMath.min(lowest, strokes.get(i).lowest());
-                    start = starts.get(i);
-                }
-            }
-            made.add(new Replay.Made(made.size() + 1, stay.line(), start, at.x(), at.a(), lowest, 0));
+            double start = byLine.getOrDefault(stay.line(), 0.0);
+            made.add(new Replay.Made(made.size() + 1, stay.line(), start, at.x(), at.a(), stay.lowest(), 0));
         }
         return made;
     }

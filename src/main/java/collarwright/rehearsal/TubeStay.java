@@ -101,6 +101,14 @@ record TubeStay(List<Event> events, int line) {
         return new Pose((x[0] + x[1]) / 2, 0, track().get(0).z(), (a[0] + a[1]) / 2);
     }
 
+    double lowest() {
+        return events.stream()
+                .filter(Event.Stroke.class::isInstance)
+                .mapToDouble(e -> ((Event.Stroke) e).lowest())
+                .min()
+                .orElse(Double.NaN);
+    }
+
     /** How far an outline reaches along X. */
     double length() {
         double[] x = reach(Pose::x);
