@@ -55,7 +55,8 @@ record FeedRate(double f, boolean inverseTime, double unit, TurnWord turnWord) {
             double seconds = 60 * all / feed;
             return new Event.Drive(length > 0 && turn > 0 ? feed * length / all : feed, rpm, stated, seconds);
         }
-        return new Event.Drive(feed, rpm, stated, 60 * (length > 0 ? length / feed : turn / f));
+        boolean degrees = length <= 0 && turn > 0;
+        return new Event.Drive(degrees ? 0 : feed, rpm, stated, 60 * (length > 0 ? length / feed : turn / f));
     }
 
     private static boolean rapid(Event.Kind kind) {

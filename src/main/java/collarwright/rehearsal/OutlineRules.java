@@ -90,11 +90,13 @@ final class OutlineRules {
 
     private void overcut(List<Track.Spot> rest, Track loop) {
         double way = 0;
+        double off = 0;
         for (int i = 1; i < rest.size(); i++) {
             way += rest.get(i - 1).to(rest.get(i));
-            if (!(loop.near(rest.get(i)) <= WIDE)) {
-                fault("the overcut along the outline", mm(loop.near(rest.get(i))) + " off it");
-            }
+            off = StrictMath.max(off, loop.near(rest.get(i)));
+        }
+        if (!(off <= WIDE)) {
+            fault("the overcut along the outline", mm(off) + " off it");
         }
         if (!(StrictMath.abs(way - tube.start().overcut()) <= WIDE)) {
             fault("an overcut of " + mm(tube.start().overcut()), mm(way));

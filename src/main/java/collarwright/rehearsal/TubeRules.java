@@ -181,6 +181,7 @@ final class TubeRules {
 
     private void stay(TubeStay stay, Operation operation) {
         String what = "collar " + operation.place().collar() + ", " + operation.title();
+        dwell(stay, operation, what);
         if (operation instanceof Operation.Contour contour) {
             if (stay.kind() == TubeStay.Kind.OUTLINE) {
                 faults.addAll(OutlineRules.check(proof, stay, contour));
@@ -191,6 +192,20 @@ final class TubeRules {
             round(stay, operation, what);
         } else if (stay.kind() != TubeStay.Kind.SPOT || !at(stay.start(), operation)) {
             faults.add(new Fault(stay.line(), what + " at " + place(operation), place(stay.start())));
+        }
+    }
+
+    /** How long it stands before it cuts, or on a spot. */
+    private void dwell(TubeStay stay, Operation operation, String what) {
+        boolean mark = operation instanceof Operation.Mark;
+        double wanted = mark ? tube.start().markSeconds() : tube.start().pierceSeconds();
+        for (Event event : stay.events()) {
+            if (event instanceof Event.Dwell dwell) {
+                double seconds = SpindleRules.seconds(proof.machine(), dwell);
+                if (StrictMath.abs(seconds - wanted) > 0.0051) {
+                    faults.add(new Fault(dwell.line(), what + ", a dwell of " + wanted + " s", seconds + " s"));
+                }
+            }
         }
     }
 
