@@ -33,7 +33,7 @@ final class PostProfile {
         } else {
             List<String> needed = new ArrayList<>(List.of("G0", "G1", "G4", "M3", "M5", "F", "X", "Z"));
             needed.addAll(TubeProfile.turning(form));
-            needs(words, "tube.process", needed);
+            needs(words, "kind = tube", needed);
         }
         return new Machine.Post(
                 post.cycles(),

@@ -30,7 +30,9 @@ final class Setups {
                 height
                         + (table
                                 ? "; the lengths of all cutters stand in the control's table (H, the number of the cutter)"
-                                : "; again after every tool change"),
+                                : settings.machine().tube().isPresent()
+                                        ? "; again after every change of what cuts"
+                                        : "; again after every tool change"),
                 turn(settings),
                 Indexing.of(settings).topDirection());
     }

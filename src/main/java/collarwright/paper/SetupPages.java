@@ -86,7 +86,9 @@ final class SetupPages {
                         "edge at X " + figures.size(stick.firstEdge()) + ", mid-plane at X "
                                 + figures.size(stick.firstMiddle()) + ", then every " + figures.size(stick.pitch())),
                 new DomeFacts.Fact(
-                        "clear height", "Z " + figures.size(clear) + " at most; the pipe turns only above the jaws"),
+                        "clear height",
+                        "Z " + figures.size(clear) + " at most; the pipe turns only above the jaws"
+                                + (job.shop().machine().tube().isPresent() ? ", but for what is cut" : "")),
                 new DomeFacts.Fact(
                         "time", time(setup.secondsInAll()) + " for all sticks, without loading and tool changes"));
     }

@@ -141,7 +141,7 @@ final class OutlineRules {
     }
 
     private static String mm(double length) {
-        return Decimals.fixed(length, 3) + " mm";
+        return Double.isFinite(length) ? Decimals.fixed(length, 3) + " mm" : "nowhere stated";
     }
 
     private void fault(String expected, String found) {

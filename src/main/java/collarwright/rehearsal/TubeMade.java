@@ -65,7 +65,9 @@ final class TubeMade {
                 ? Optional.empty()
                 : Optional.of("at X "
                         + String.join(
-                                ", ", found.stream().map(x -> Decimals.fixed(x, 3)).toList()));
+                                ", ", found.stream()
+                                        .map(x -> Double.isFinite(x) ? Decimals.fixed(x, 3) : "nowhere")
+                                        .toList()));
     }
 
     /** Everything it makes, with the moment at which it goes down. */

