@@ -1,7 +1,6 @@
 package collarwright.collar;
 
 import collarwright.collar.SwungContact.Wall;
-import collarwright.geometry.Vec3;
 import java.util.List;
 
 /**
@@ -47,8 +46,6 @@ public record RadialCut(double diameter, double bore) implements Aperture {
 
     private Rim rim(double radius) {
         return turn -> Rim.on(
-                radius,
-                radius * diameter / 2 * StrictMath.sin(turn) / bore,
-                diameter / 2 * StrictMath.cos(turn));
+                radius, radius * diameter / 2 * StrictMath.sin(turn) / bore, diameter / 2 * StrictMath.cos(turn));
     }
 }

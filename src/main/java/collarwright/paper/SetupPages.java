@@ -129,7 +129,8 @@ final class SetupPages {
                 : "Then measure one collar of each pattern out of every " + checkEvery + ", and the last.";
         String first = job.shop().machine().tube().isPresent() ? "cut" : "drill";
         return List.of(
-                "First article: " + first + " one stick, part off the first collar of each pattern on it, and measure it by the table"
+                "First article: " + first
+                        + " one stick, part off the first collar of each pattern on it, and measure it by the table"
                         + " on its pattern's page. Go on only if it is right.",
                 interval,
                 "After a new or sharpened cutter, a new zero or a bump, begin again with a first article.");

@@ -158,7 +158,8 @@ public final class BackplotPicture implements Picture {
 
     private void holes(Sketch sketch) {
         for (Replay.Made made : replay.holes()) {
-            if (Double.isNaN(made.x() + made.angleDegrees()) || settings.machine().tube().isPresent()) {
+            if (Double.isNaN(made.x() + made.angleDegrees())
+                    || settings.machine().tube().isPresent()) {
                 continue; // the tracks of a tube cutter are outlines already
             }
             sketch.fill(Ink.PAPER, outline(made));

@@ -123,11 +123,14 @@ final class OutlineRules {
             wide = StrictMath.max(wide, trace.outside(spot) + tube.kerf() / 2);
         }
         if (!(narrow <= SMALL)) {
-            fault("hole " + hole.hole() + " wide enough for " + mm(hole.diameter()) + " all through the wall",
+            fault(
+                    "hole " + hole.hole() + " wide enough for " + mm(hole.diameter()) + " all through the wall",
                     mm(narrow) + " too narrow somewhere");
         }
         if (!(wide <= WIDE)) {
-            fault("hole " + hole.hole() + " of " + mm(hole.diameter()) + " inside, no more than " + mm(WIDE) + " wider",
+            fault(
+                    "hole " + hole.hole() + " of " + mm(hole.diameter()) + " inside, no more than " + mm(WIDE)
+                            + " wider",
                     mm(wide) + " too wide somewhere");
         }
     }
@@ -136,8 +139,7 @@ final class OutlineRules {
     private Track.Spot seen(double radius, double round) {
         double across = hole.diameter() / 2 * StrictMath.sin(round);
         double up = StrictMath.sqrt(radius * radius - across * across);
-        return new Track.Spot(
-                hole.diameter() / 2 * StrictMath.cos(round), StrictMath.atan2(across, up) * outer);
+        return new Track.Spot(hole.diameter() / 2 * StrictMath.cos(round), StrictMath.atan2(across, up) * outer);
     }
 
     private static String mm(double length) {
@@ -146,8 +148,6 @@ final class OutlineRules {
 
     private void fault(String expected, String found) {
         faults.add(new Fault(
-                stay.line(),
-                "collar " + hole.place().collar() + ", hole " + hole.hole() + ": " + expected,
-                found));
+                stay.line(), "collar " + hole.place().collar() + ", hole " + hole.hole() + ": " + expected, found));
     }
 }

@@ -57,10 +57,7 @@ final class TorchRules {
                 proof.settings().work().body().outerRadius() + tube.heights().pierce();
         boolean placed = StrictMath.abs(at.z() - pierce) <= 2 * proof.tolerance() && !Double.isNaN(at.x() + at.a());
         if (torch.on() && !air && !placed) {
-            fault(
-                    torch,
-                    "it switched on at Z " + proof.text(pierce) + ", where it pierces",
-                    "Z " + proof.text(at.z()));
+            fault(torch, "it switched on at Z " + proof.text(pierce) + ", where it pierces", "Z " + proof.text(at.z()));
         }
         if (!torch.on() && waits == 0 && !air) {
             fault(torch, "a dwell between M3 and M5", "none");

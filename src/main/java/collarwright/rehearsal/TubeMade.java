@@ -35,7 +35,10 @@ final class TubeMade {
 
     private static List<TubeStay> stays(Reading reading, RotarySettings settings) {
         return TubeStay.of(new Proof(
-                reading.file(), settings, reading.blocks().blocks(), reading.run().events()));
+                reading.file(),
+                settings,
+                reading.blocks().blocks(),
+                reading.run().events()));
     }
 
     /** Where the partings are, if that is not at the edges of the collars; the middle of each cut half a kerf outside. */
@@ -59,13 +62,15 @@ final class TubeMade {
                 .toList();
         boolean same = found.size() == wanted.size();
         for (int i = 0; same && i < found.size(); i++) {
-            same = StrictMath.abs(found.get(i) - wanted.get(i)) <= settings.grid().step();
+            same = StrictMath.abs(found.get(i) - wanted.get(i))
+                    <= settings.grid().step();
         }
         return same
                 ? Optional.empty()
                 : Optional.of("at X "
                         + String.join(
-                                ", ", found.stream()
+                                ", ",
+                                found.stream()
                                         .map(x -> Double.isFinite(x) ? Decimals.fixed(x, 3) : "nowhere")
                                         .toList()));
     }

@@ -104,7 +104,10 @@ final class TubeRules {
             }
             double most = tube.speed().of(proof.settings().cutting().material());
             if (stroke.drive().feedMmPerMin() > most * (1 + SPEED)) {
-                fault(stroke, "down no faster than " + speed(most), speed(stroke.drive().feedMmPerMin()));
+                fault(
+                        stroke,
+                        "down no faster than " + speed(most),
+                        speed(stroke.drive().feedMmPerMin()));
             }
             return;
         }
@@ -136,7 +139,8 @@ final class TubeRules {
         if (!(turning <= rotary.rapidDegreesPerMin() * (1 + SPEED / 10))) {
             fault(
                     stroke,
-                    "the pipe turned at " + Decimals.fixed(rotary.rapidDegreesPerMin(), 0) + " degrees a minute at most",
+                    "the pipe turned at " + Decimals.fixed(rotary.rapidDegreesPerMin(), 0)
+                            + " degrees a minute at most",
                     Double.isFinite(turning) ? Decimals.fixed(turning, 0) : "no time stated");
         }
         boolean slowed = turning >= rotary.rapidDegreesPerMin() * (1 - SPEED);

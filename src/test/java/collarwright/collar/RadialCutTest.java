@@ -41,7 +41,8 @@ class RadialCutTest {
             var outside = cut.rims(wall).get(1).at(turn);
             assertThat(Math.hypot(inside.x(), inside.y())).isCloseTo(51, within(1e-9));
             assertThat(Math.hypot(outside.x(), outside.y())).isCloseTo(57, within(1e-9));
-            assertThat(Math.atan2(outside.y(), outside.x())).isCloseTo(Math.atan2(inside.y(), inside.x()), within(1e-12));
+            assertThat(Math.atan2(outside.y(), outside.x()))
+                    .isCloseTo(Math.atan2(inside.y(), inside.x()), within(1e-12));
             assertThat(Math.hypot(inside.y(), inside.z())).isCloseTo(20, within(1e-9));
         }
     }

@@ -52,24 +52,27 @@ class TubeProfilesTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', quoteCharacter = '`', value = {
-        "cut-height = \"1.5 mm\"|cut-height = \"-6 mm\"|above 0 for a jet",
-        "pierce-height = \"4 mm\"|pierce-height = \"1 mm\"|as high as cut-height",
-        "take-up-deg = 0|take-up-deg = 2|turns both ways",
-        "parting-kerf = \"1.5 mm\"|parting-kerf = \"3 mm\"|as wide as tube.kerf",
-        "end-trim = \"10 mm\"|end-trim = \"1 mm\"|as much as tube.kerf",
-        "cycles = false|cycles = true|drills nothing",
-        "extension = \"nc\"|extension = \"nc\"~tool-change = \"pause\"|has one cutter",
-        "extension = \"nc\"|extension = \"nc\"~words = [\"G0\", \"G1\", \"X\"]|for kind = tube",
-        "speed-mm-per-min = 2000|speed-mm-per-min = 9000|at most travel.max-feed",
-        "speed-mm-per-min = 2500|speed-mm-per-min = 9000|at most travel.max-feed",
-        "z = [\"0 mm\"|y = [\"-5 mm\", \"5 mm\"]~z = [\"0 mm\"|stays over the axis",
-        "sign = \"rs274\"|sign = \"rs274\"~form = \"by-hand\"|a word that turns the pipe",
-        "kerf = \"1.5 mm\"~pierce|kerf = \"0 mm\"~pierce|above 0",
-        "most-lines = 100000|most-lines = 3|100",
-        "speeds = [ {|speeds = [ { material = \"aluminium\", speed-mm-per-min = 900 }, {|once",
-        "process = \"plasma\"|process = \"water\"|plasma",
-    })
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "cut-height = \"1.5 mm\"|cut-height = \"-6 mm\"|above 0 for a jet",
+                "pierce-height = \"4 mm\"|pierce-height = \"1 mm\"|as high as cut-height",
+                "take-up-deg = 0|take-up-deg = 2|turns both ways",
+                "parting-kerf = \"1.5 mm\"|parting-kerf = \"3 mm\"|as wide as tube.kerf",
+                "end-trim = \"10 mm\"|end-trim = \"1 mm\"|as much as tube.kerf",
+                "cycles = false|cycles = true|drills nothing",
+                "extension = \"nc\"|extension = \"nc\"~tool-change = \"pause\"|has one cutter",
+                "extension = \"nc\"|extension = \"nc\"~words = [\"G0\", \"G1\", \"X\"]|for kind = tube",
+                "speed-mm-per-min = 2000|speed-mm-per-min = 9000|at most travel.max-feed",
+                "speed-mm-per-min = 2500|speed-mm-per-min = 9000|at most travel.max-feed",
+                "z = [\"0 mm\"|y = [\"-5 mm\", \"5 mm\"]~z = [\"0 mm\"|stays over the axis",
+                "sign = \"rs274\"|sign = \"rs274\"~form = \"by-hand\"|a word that turns the pipe",
+                "kerf = \"1.5 mm\"~pierce|kerf = \"0 mm\"~pierce|above 0",
+                "most-lines = 100000|most-lines = 3|100",
+                "speeds = [ {|speeds = [ { material = \"aluminium\", speed-mm-per-min = 900 }, {|once",
+                "process = \"plasma\"|process = \"water\"|plasma",
+            })
     void keys_againstOneAnother_areFound(String old, String other, String expected) throws IOException {
         Profiles profiles = changed(old.replace("~", "\n"), other.replace("~", "\n"));
         assertThat(profiles.machine("tube-plain")).isEmpty();
@@ -78,10 +81,13 @@ class TubeProfilesTest {
 
     @Test
     void markSeconds_areRead() throws IOException {
-        Profiles profiles = changed(
-                "cut-height = \"1.5 mm\"\n",
-                "cut-height = \"1.5 mm\"\nmark-seconds = 0.1\n");
-        assertThat(profiles.machine("tube-plain").orElseThrow().tube().orElseThrow().start().markSeconds())
+        Profiles profiles = changed("cut-height = \"1.5 mm\"\n", "cut-height = \"1.5 mm\"\nmark-seconds = 0.1\n");
+        assertThat(profiles.machine("tube-plain")
+                        .orElseThrow()
+                        .tube()
+                        .orElseThrow()
+                        .start()
+                        .markSeconds())
                 .isEqualTo(0.1);
     }
 

@@ -126,7 +126,10 @@ class BrokenTubeTest {
     private static Stream<Arguments> partings() {
         return Stream.of(
                 broken("a parting in another place", t -> t.replace("X202.250", "X203.250"), "part collar"),
-                broken("half round", t -> t.replaceFirst("A360.000", "A300.000").replaceFirst("A361\\.", "A301."), "trim the free end, once round"),
+                broken(
+                        "half round",
+                        t -> t.replaceFirst("A360.000", "A300.000").replaceFirst("A361\\.", "A301."),
+                        "trim the free end, once round"),
                 broken("a parting first", BrokenTubeTest::partedFirst, "cuts all round last of all"),
                 broken("from the chuck outward", BrokenTubeTest::outward, "from the free end inward"));
     }
@@ -136,7 +139,9 @@ class BrokenTubeTest {
         int next = text.indexOf("(collar 3, part", trim);
         int first = text.indexOf("(collar 1, hole 1)");
         int second = text.indexOf("(collar 2, hole 1)", first);
-        return text.substring(0, second) + text.substring(trim, next) + text.substring(second, trim)
+        return text.substring(0, second)
+                + text.substring(trim, next)
+                + text.substring(second, trim)
                 + text.substring(next);
     }
 

@@ -31,9 +31,8 @@ class TubeMutationsTest {
         Set<String> caught = new TreeSet<>();
         int spoiltOnes = 0;
         for (int seed = 1; seed <= SEEDS; seed++) {
-            Machine machine = seed == 4
-                    ? TubeSamples.with(TubeSamples.plain(), TubeSamples.laser())
-                    : TubeSamples.plain();
+            Machine machine =
+                    seed == 4 ? TubeSamples.with(TubeSamples.plain(), TubeSamples.laser()) : TubeSamples.plain();
             ProfileJobs job = ProfileJobs.draw(Seeds.of(seed), machine);
             assertThat(job.programs()).as("seed " + seed).isNotEmpty();
             ProgramFile file = job.programs().get(0);
@@ -49,7 +48,8 @@ class TubeMutationsTest {
                     if (!Rehearsal.rehearse(TubeSamples.with(file, spoilt.text()), job.settings())
                             .isEmpty()) {
                         caught.add(mutation.name());
-                    } else if (!(mutation.name().endsWith("a little") && spoilt.before().matches("G1 X.* A.*"))
+                    } else if (!(mutation.name().endsWith("a little")
+                                    && spoilt.before().matches("G1 X.* A.*"))
                             && !sameMoves(good, spoilt.text())) {
                         missed.add("seed " + seed + ": " + mutation.name() + ", line " + spoilt.line() + ": "
                                 + spoilt.before() + " / " + spoilt.after());

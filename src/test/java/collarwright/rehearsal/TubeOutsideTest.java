@@ -120,8 +120,8 @@ class TubeOutsideTest {
             }
         }
         ring.set(ring.size() - 1, ring.get(0).copy());
-        Geometry cut = FACTORY.createPolygon(ring.toArray(Coordinate[]::new))
-                .buffer(kerf / 2, 64, BufferParameters.CAP_ROUND);
+        Geometry cut =
+                FACTORY.createPolygon(ring.toArray(Coordinate[]::new)).buffer(kerf / 2, 64, BufferParameters.CAP_ROUND);
         for (int layer = 0; layer <= 4; layer++) {
             Geometry crossing = crossing(hole.diameter(), bore + (outer - bore) * layer / 4, outer);
             assertThat(cut.buffer(0.001).covers(crossing)).as("radius " + layer).isTrue();

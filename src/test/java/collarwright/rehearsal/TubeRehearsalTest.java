@@ -50,7 +50,8 @@ class TubeRehearsalTest {
         RotarySettings settings = TubeSamples.settings(TubeSamples.plain(), false);
         ProgramFile file = TubeSamples.cut(TubeSamples.plan(settings));
         Replay replay = Replay.of(file, settings);
-        assertThat(replay.holes()).hasSize(file.task().orElseThrow().operations().size());
+        assertThat(replay.holes())
+                .hasSize(file.task().orElseThrow().operations().size());
         assertThat(replay.seconds()).isCloseTo(file.seconds(), within(0.03 * file.seconds()));
     }
 
@@ -71,8 +72,8 @@ class TubeRehearsalTest {
         ProgramFile air = TubeSamples.plan(settings).programs().get(1);
         assertThat(air.purpose()).isEqualTo(ProgramFile.Purpose.AIR_CUT);
         assertThat(air.text()).doesNotContain("M3\n").doesNotContain("M5\n").contains("G93");
-        List<Finding> spoilt = Rehearsal.rehearse(
-                TubeSamples.with(air, air.text().replaceFirst("\nG4 ", "\nM3\nG4 ")), settings);
+        List<Finding> spoilt =
+                Rehearsal.rehearse(TubeSamples.with(air, air.text().replaceFirst("\nG4 ", "\nM3\nG4 ")), settings);
         assertThat(spoilt).isNotEmpty();
     }
 
@@ -106,13 +107,12 @@ class TubeRehearsalTest {
         TubeCutter t = plain.tube().orElseThrow();
         assertThat(stops(plain, new TubeCutter.Limits(150, true, 100_000))).containsExactly(Code.MACHINE_UNABLE);
         assertThat(stops(plain, new TubeCutter.Limits(200, true, 100))).containsExactly(Code.MACHINE_UNABLE);
-        Machine wide = TubeSamples.with(
-                plain, new TubeCutter(t.process(), 22, t.start(), t.speed(), t.heights(), t.limits()));
+        Machine wide =
+                TubeSamples.with(plain, new TubeCutter(t.process(), 22, t.start(), t.speed(), t.heights(), t.limits()));
         assertThat(codes(wide)).containsOnly(Code.MACHINE_UNABLE);
         Machine low = TubeSamples.with(
                 plain,
-                new TubeCutter(
-                        t.process(), 1.5, t.start(), t.speed(), new TubeCutter.Heights(4, 0.5), t.limits()));
+                new TubeCutter(t.process(), 1.5, t.start(), t.speed(), new TubeCutter.Heights(4, 0.5), t.limits()));
         assertThat(codes(low)).containsExactly(Code.MACHINE_UNABLE);
         TubeCutter k = TubeSamples.knife();
         Machine shallow = TubeSamples.with(
@@ -123,14 +123,15 @@ class TubeRehearsalTest {
                 plain, new Machine.Travel(-10, 1500, 0, 100, 6000, 6000, v.accelerationMmPerS2(), 10));
         assertThat(codes(flat)).containsExactly(Code.MACHINE_TRAVEL);
         Machine degrees = TubeSamples.with(
-                plain,
-                new RotaryForm(
-                        RotaryForm.Word.Y_DEGREES, java.util.Optional.empty(), RotaryForm.Sweep.FEED));
+                plain, new RotaryForm(RotaryForm.Word.Y_DEGREES, java.util.Optional.empty(), RotaryForm.Sweep.FEED));
         RotarySettings inches = TubeSamples.settings(degrees, true);
         assertThat(inches.units()).isEqualTo(ProgramUnits.INCH);
-        assertThat(TubeSamples.plan(inches).findings()).extracting(Finding::code).containsExactly(Code.MACHINE_UNABLE);
+        assertThat(TubeSamples.plan(inches).findings())
+                .extracting(Finding::code)
+                .containsExactly(Code.MACHINE_UNABLE);
         PatternRun bore = new PatternRun(RotarySamples.pattern("CA", RotarySamples.twist(150), 0, 180), 1);
-        assertThat(RotaryJob.plan(TubeSamples.settings(plain, false), List.of(bore)).findings())
+        assertThat(RotaryJob.plan(TubeSamples.settings(plain, false), List.of(bore))
+                        .findings())
                 .extracting(Finding::code)
                 .contains(Code.HOLE_TOO_WIDE);
     }

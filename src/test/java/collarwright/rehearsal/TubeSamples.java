@@ -96,8 +96,7 @@ final class TubeSamples {
                 p.endWord(),
                 p.extension(),
                 p.layout());
-        return RotarySamples.with(
-                RotarySamples.with(m, post), m.rotary().with(form));
+        return RotarySamples.with(RotarySamples.with(m, post), m.rotary().with(form));
     }
 
     /** In millimetres on PVC's size of pipe, called steel; in inches on 4 in pipe. */
