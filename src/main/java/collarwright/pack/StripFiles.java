@@ -5,7 +5,8 @@ import collarwright.drawing.StripSheet;
 import collarwright.job.Job;
 import collarwright.job.Shop;
 import collarwright.job.StripSettings;
-import collarwright.machining.FlatProgram;
+import collarwright.machining.BenchProgram;
+import collarwright.machining.FlatTask;
 import collarwright.plan.Plan;
 import collarwright.plan.RolledHole;
 import collarwright.plan.StripWork;
@@ -56,7 +57,7 @@ final class StripFiles {
                 what + "DXF R12, lines and arcs",
                 bytes(DxfWriter.print(sheet, DxfFlavour.R12)));
         taker.put(TABLE, "size of every strip, where its holes are, and what they do after rolling", table());
-        for (FlatProgram program : work.programs().programs()) {
+        for (BenchProgram<FlatTask> program : work.programs().programs()) {
             String purpose = "flat strip of pattern " + program.task().strip().pattern() + ", "
                     + (program.task().marks()
                             ? "the two dimples"
@@ -72,11 +73,11 @@ final class StripFiles {
                 + (gas ? " Never with a laser or a plasma torch: the gas is toxic." : "");
     }
 
-    static String path(FlatProgram program) {
+    static String path(BenchProgram<FlatTask> program) {
         return "strips/" + program.name();
     }
 
-    static ProgramEntry entry(FlatProgram program, Shop shop) {
+    static ProgramEntry entry(BenchProgram<FlatTask> program, Shop shop) {
         String machine =
                 shop.strip().flatMap(StripSettings::machine).orElseThrow().name();
         return new ProgramEntry(

@@ -1,7 +1,7 @@
 package collarwright.paper;
 
 import collarwright.job.StripSettings;
-import collarwright.machining.FlatProgram;
+import collarwright.machining.BenchProgram;
 import collarwright.machining.FlatTask;
 import collarwright.picture.Figures;
 import collarwright.plan.RolledHole;
@@ -89,7 +89,7 @@ final class StripPages {
                 "clear Z " + figures.length(first.heights().clear())
                         + " and more, by the cutter; a board below the strip;" + " clamps beside every hole"));
         List<List<Cell>> rows = new ArrayList<>();
-        for (FlatProgram program : work.programs().programs()) {
+        for (BenchProgram<FlatTask> program : work.programs().programs()) {
             if (program.air()) {
                 continue;
             }

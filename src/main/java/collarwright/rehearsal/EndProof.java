@@ -1,7 +1,8 @@
 package collarwright.rehearsal;
 
 import collarwright.machining.BedSettings;
-import collarwright.machining.EndProgram;
+import collarwright.machining.BenchProgram;
+import collarwright.machining.EndTask;
 import java.util.List;
 import java.util.Map;
 
@@ -12,14 +13,15 @@ import java.util.Map;
  * @param bench what its text does
  * @param notes the comment that stands in front of a line, by line
  */
-record EndProof(EndProgram file, BenchProof bench, Map<Integer, String> notes) {
+record EndProof(BenchProgram<EndTask> file, BenchProof bench, Map<Integer, String> notes) {
 
     EndProof {
         notes = Map.copyOf(notes);
     }
 
     /** Heights are worked out anew from the thinnest and the thickest strut in every seat. */
-    static EndProof of(EndProgram file, BedSettings settings, List<Event> events, Map<Integer, String> notes) {
+    static EndProof of(
+            BenchProgram<EndTask> file, BedSettings settings, List<Event> events, Map<Integer, String> notes) {
         List<SeatedStrut> struts = SeatedStrut.all(settings.bar().stock());
         double top = struts.stream().mapToDouble(SeatedStrut::crown).max().orElseThrow();
         double low = struts.stream().mapToDouble(SeatedStrut::lowest).min().orElseThrow();

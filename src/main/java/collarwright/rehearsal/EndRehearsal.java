@@ -4,9 +4,10 @@ import collarwright.finding.Code;
 import collarwright.finding.Finding;
 import collarwright.finding.Where;
 import collarwright.machining.BedSettings;
+import collarwright.machining.BenchProgram;
 import collarwright.machining.EndPlan;
-import collarwright.machining.EndProgram;
 import collarwright.machining.EndStops;
+import collarwright.machining.EndTask;
 import collarwright.units.Angles;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
@@ -52,7 +53,7 @@ public final class EndRehearsal {
      * @param settings what it was made with
      * @return REHEARSAL_FAILED stops by line, the first 25 if there are more
      */
-    public static List<Finding> rehearse(EndProgram file, BedSettings settings) {
+    public static List<Finding> rehearse(BenchProgram<EndTask> file, BedSettings settings) {
         List<Fault> faults =
                 new ArrayList<>(TextRules.check(file.text(), settings.machine().post()));
         BlockReader reader = BlockReader.read(file.text());
@@ -93,7 +94,7 @@ public final class EndRehearsal {
         return faults;
     }
 
-    private static EndProof proof(EndProgram file, BedSettings settings, List<Event> events) {
+    private static EndProof proof(BenchProgram<EndTask> file, BedSettings settings, List<Event> events) {
         return EndProof.of(file, settings, events, notes(file.text()));
     }
 
@@ -122,7 +123,7 @@ public final class EndRehearsal {
     }
 
     /** The holes that a program's text drills in a strut of a length. */
-    static List<StrutHole> holes(EndProgram file, BedSettings settings, double cut) {
+    static List<StrutHole> holes(BenchProgram<EndTask> file, BedSettings settings, double cut) {
         List<Block> blocks = BlockReader.read(file.text()).blocks();
         List<Event> events = Interpreter.run(blocks, Pose.UNKNOWN).events();
         return StrutHole.from(proof(file, settings, events), cut);
@@ -130,7 +131,7 @@ public final class EndRehearsal {
 
     private static List<Finding> strut(EndPlan plan, BedSettings settings, EndStops strut) {
         List<StrutHole> holes = new ArrayList<>();
-        for (EndProgram file : plan.programs()) {
+        for (BenchProgram<EndTask> file : plan.programs()) {
             if (!file.air() && file.task().stops().type().equals(strut.type())) {
                 holes.addAll(holes(file, settings, strut.cut()));
             }

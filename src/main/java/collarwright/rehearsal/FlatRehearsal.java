@@ -5,8 +5,8 @@ import collarwright.finding.Finding;
 import collarwright.finding.Where;
 import collarwright.geometry.Interval;
 import collarwright.geometry.Vec3;
+import collarwright.machining.BenchProgram;
 import collarwright.machining.FlatPlan;
-import collarwright.machining.FlatProgram;
 import collarwright.machining.FlatSettings;
 import collarwright.machining.FlatTask;
 import collarwright.tooling.FlatStrip;
@@ -57,7 +57,7 @@ public final class FlatRehearsal {
      * @param settings what it was made with
      * @return REHEARSAL_FAILED stops by line, the first 25 if there are more
      */
-    public static List<Finding> rehearse(FlatProgram file, FlatSettings settings) {
+    public static List<Finding> rehearse(BenchProgram<FlatTask> file, FlatSettings settings) {
         List<Fault> faults =
                 new ArrayList<>(TextRules.check(file.text(), settings.machine().post()));
         BlockReader reader = BlockReader.read(file.text());
@@ -73,7 +73,7 @@ public final class FlatRehearsal {
         return FaultyProgram.findings(file.name(), faults);
     }
 
-    private static BenchProof proof(FlatProgram file, FlatSettings settings, List<Event> events) {
+    private static BenchProof proof(BenchProgram<FlatTask> file, FlatSettings settings, List<Event> events) {
         FlatTask task = file.task();
         Interval wall = task.strip().body().wall();
         double clear = settings.table().clampHeight()
@@ -143,7 +143,7 @@ public final class FlatRehearsal {
 
     private static List<Made> made(FlatPlan plan, FlatSettings settings, Pattern pattern, boolean marks) {
         List<Made> made = new ArrayList<>();
-        for (FlatProgram file : plan.programs()) {
+        for (BenchProgram<FlatTask> file : plan.programs()) {
             boolean ours = file.task().marks() == marks
                     && file.task().strip().pattern().equals(pattern.id());
             if (ours && !file.air()) {
