@@ -17,7 +17,6 @@ import collarwright.sheet.SvgWriter;
 import collarwright.tooling.FlatStrip;
 import collarwright.units.Angles;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 
 /** Prints the files of collars from flat strip: cut files, a table, drilling programs. */
 final class StripFiles {
@@ -59,12 +58,16 @@ final class StripFiles {
         taker.put(TABLE, "size of every strip, where its holes are, and what they do after rolling", table());
         for (BenchProgram<FlatTask> program : work.programs().programs()) {
             String purpose = "flat strip of pattern " + program.task().strip().pattern() + ", "
-                    + (program.task().marks()
-                            ? "the two dimples"
-                            : program.task().cutter().kind().title() + " "
-                                    + program.task().cutter().marked());
+                    + String.join(
+                            ", ", program.tasks().stream().map(StripFiles::made).toList());
             taker.put(path(program), program.air() ? "air cut of " + purpose : purpose, bytes(program.text()));
         }
+    }
+
+    private static String made(FlatTask task) {
+        return task.marks()
+                ? "the two dimples"
+                : task.cutter().kind().title() + " " + task.cutter().marked();
     }
 
     private String process() {
@@ -84,7 +87,7 @@ final class StripFiles {
                 path(program),
                 machine,
                 program.seconds(),
-                List.of(program.task().cutter().id()));
+                program.tasks().stream().map(t -> t.cutter().id()).toList());
     }
 
     private byte[] table() {

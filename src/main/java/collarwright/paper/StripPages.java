@@ -93,16 +93,9 @@ final class StripPages {
             if (program.air()) {
                 continue;
             }
-            FlatTask task = program.task();
-            rows.add(List.of(
-                    Cell.strong(program.name()),
-                    Cell.of(task.cutter().marked() + " " + task.cutter().kind().title()),
-                    Cell.of(task.cut().rpm() + " rpm\n"
-                            + figures.length(task.cut().feedMmPerMin()) + "/min"),
-                    Cell.of(figures.length(task.deepest())),
-                    Cell.of(task.points().size() + "\n" + SetupPages.time(program.seconds())),
-                    Cell.of(Integer.toString(task.strip().made())),
-                    Cell.tick()));
+            for (FlatTask task : program.tasks()) {
+                rows.add(row(program, task));
+            }
         }
         flow.grid(new Grid(
                 "Time for one strip; in the air first: the file of the same name with -air",
@@ -115,5 +108,18 @@ final class StripPages {
                         Column.numbers("strips"),
                         Column.marks("done")),
                 rows));
+    }
+
+    /** The time is that of the whole file and stands beside its first cutter. */
+    private List<Cell> row(BenchProgram<FlatTask> program, FlatTask task) {
+        boolean first = task.equals(program.task());
+        return List.of(
+                first ? Cell.strong(program.name()) : Cell.of("then cutter " + task.tool()),
+                Cell.of(task.cutter().marked() + " " + task.cutter().kind().title()),
+                Cell.of(task.cut().rpm() + " rpm\n" + figures.length(task.cut().feedMmPerMin()) + "/min"),
+                Cell.of(figures.length(task.deepest())),
+                Cell.of(task.points().size() + (first ? "\n" + SetupPages.time(program.seconds()) : "")),
+                Cell.of(Integer.toString(task.strip().made())),
+                Cell.tick());
     }
 }

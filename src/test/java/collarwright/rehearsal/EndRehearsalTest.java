@@ -101,7 +101,7 @@ class EndRehearsalTest {
     }
 
     private static BenchProgram<EndTask> with(BenchProgram<EndTask> p, UnaryOperator<String> change) {
-        return new BenchProgram<>(p.name(), p.task(), p.lift(), p.seconds(), change.apply(p.text()));
+        return new BenchProgram<>(p.name(), p.tasks(), p.lift(), p.seconds(), change.apply(p.text()));
     }
 
     private static Arguments swap(String what, String from, String to, String expected) {
@@ -126,7 +126,7 @@ class EndRehearsalTest {
                 swap("no spindle", "S1592 M3\n", "", "the spindle running"),
                 swap("no wait", "G4 P2.00\n", "", "a dwell after"),
                 swap("another speed", "S1592", "S1600", "1592 rpm as planned"),
-                swap("turned with the spindle on", "M5\nG4 P2.00\n(TURN", "(TURN", "the spindle off while"),
+                swap("turned with the spindle on", "M5\nG4 P2.00\n(TURN", "(TURN", "the spindle stopped"),
                 swap(
                         "a turn that nobody tells",
                         "(TURN THE STRUT 23.4 DEG",

@@ -132,7 +132,7 @@ class FlatRehearsalTest {
     }
 
     private static BenchProgram<FlatTask> with(BenchProgram<FlatTask> p, String text) {
-        return new BenchProgram<>(p.name(), p.task(), p.lift(), p.seconds(), text);
+        return new BenchProgram<>(p.name(), p.tasks(), p.lift(), p.seconds(), text);
     }
 
     static Stream<Arguments> broken() {
