@@ -41,12 +41,12 @@ class BrokenBenchTest {
         pause        | M5~G4 P3.00~\\(CUTTER   | M5~(CUTTER                 | the spindle stopped
         pause        | M5~G4 P3.00~\\(CUTTER   | G4 P3.00~(CUTTER           | the spindle stopped
         plain        | M5~                     | M5~(Look)~M0~              | no stop but to change
-        plain        | S3000                   | S2900                      | 3000 rpm as planned
+        plain        | S6000                   | S5900                      | 6000 rpm as planned
         dwell-x      | G4 X3.00                | G4 P3.00                   | G4 with X
         milliseconds | G4 P3000                | G4 P3000.0                 | P with a whole number
         milliseconds | G4 P3000                | G4 P3                      | a dwell after
         by-hand      | \\(Stop the spindle\\)~M0~ | ''                      | the spindle off at the end
-        by-hand      | Set the spindle to 3000 | Set the spindle to 300     | 3000 rpm as planned
+        by-hand      | Set the spindle to 6000 | Set the spindle to 600     | 6000 rpm as planned
         numbers      | O0007                   | O7                         | an O number of four digits
         """)
     void flat_broken_isCaught(String dialect, String from, String to, String expected) {
@@ -66,9 +66,9 @@ class BrokenBenchTest {
         m6-g43       | G0 G43 H1 (Z.*)         | G0 G43 H1 $1~G43 H2        | one G43 H1
         m6-g43       | T1 M6~                  | ''                         | cutter 1
         m6-touch     | \\(Set Z anew.*\\)~M0~  | ''                         | a stop to set Z anew
-        m6-touch     | the strut is Z 20.02    | the strut is Z 10.02       | Z set to Z 20.0
-        m6-touch     | tip on its top is Z 20.02 | tip on its top is Z 19.02 | Z set to Z 20.0
-        plain        | tip on its top is Z 20.02 | tip on its top is Z 19.02 | Z set to Z 20.0
+        m6-touch     | the strut is Z 20.03    | the strut is Z 10.03       | Z set to Z 20.0
+        m6-touch     | tip on its top is Z 20.03 | tip on its top is Z 19.03 | Z set to Z 20.0
+        plain        | tip on its top is Z 20.03 | tip on its top is Z 19.03 | Z set to Z 20.0
         by-hand      | \\(Set the spindle.*\\)~M0~ | ''                     | the spindle running
         by-hand      | \\(Stop the spindle\\)~M0~G4 P3.00~\\(TURN | (TURN   | the spindle stopped
         by-hand      | TURN THE STRUT 23.4     | TURN THE STRUT A BIT       | words that tell
