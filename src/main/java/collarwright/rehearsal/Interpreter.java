@@ -1,5 +1,6 @@
 package collarwright.rehearsal;
 
+import collarwright.machining.Machine;
 import collarwright.machining.RotarySettings;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -58,9 +59,17 @@ final class Interpreter {
     record Dialect(TurnWord turnWord, boolean dwellByX, boolean torch) {
 
         static Dialect of(RotarySettings settings) {
-            boolean dwellByX = settings.machine().post().layout().habits().dwellByX();
             boolean torch = settings.machine().tube().isPresent();
-            return new Dialect(TurnWord.of(settings), dwellByX, torch);
+            return new Dialect(TurnWord.of(settings), dwellByX(settings.machine()), torch);
+        }
+
+        /** Of a machine on which the work lies still. */
+        static Dialect of(Machine machine) {
+            return new Dialect(TurnWord.DEGREES, dwellByX(machine), false);
+        }
+
+        private static boolean dwellByX(Machine machine) {
+            return machine.post().layout().habits().dwellByX();
         }
     }
 
@@ -149,7 +158,7 @@ final class Interpreter {
             if (tool <= 0) {
                 fault(block, "T with the cutter's number before M6", "M6 without T");
             }
-            events.add(new Event.Tool(block.line(), tool));
+            events.add(new Event.Tool(block.line(), tool, block.comments()));
         }
     }
 

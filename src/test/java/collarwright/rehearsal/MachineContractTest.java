@@ -203,8 +203,12 @@ class MachineContractTest {
 
     /** In words that rs274 knows: it takes a dwell from P only, and no O number. */
     static String asItReads(String text, RotarySettings settings) {
+        return asItReads(text, settings.machine());
+    }
+
+    static String asItReads(String text, Machine machine) {
         String plain = text.replaceAll("(?m)^O\\d+\\s*$\\R", "");
-        return settings.machine().post().layout().habits().dwellByX() ? plain.replace("G4 X", "G4 P") : plain;
+        return machine.post().layout().habits().dwellByX() ? plain.replace("G4 X", "G4 P") : plain;
     }
 
     /** The moves of each stay below the clear height in which something is cut. */
@@ -273,7 +277,8 @@ class MachineContractTest {
             assertThat(file.name()).matches("[A-Z0-9]{1,8}\\.[A-Z0-9]{1,3}");
             assertThat(file.text()).startsWith("%\r\nO" + (1001 + i) + "\r\n").endsWith(" M30\r\n%\r\n");
         }
-        assertThat(programs.get(0).text()).contains("T1 M6\r\n", "G43 H1\r\n", "T2 M6\r\n", "G43 H2\r\n", "T3 M6\r\n");
+        assertThat(programs.get(0).text())
+                .contains("T1 M6\r\n", "G0 G43 H1 Z", "T2 M6\r\n", "G0 G43 H2 Z", "T3 M6\r\n");
         assertThat(programs.stream().map(ProgramFile::name).distinct()).hasSameSizeAs(programs);
     }
 }
