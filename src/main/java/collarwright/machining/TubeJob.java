@@ -58,7 +58,7 @@ final class TubeJob {
         }
         try {
             loads.forEach(load -> write(load, places));
-            programs.add(DirectionTest.program(settings, 0, names));
+            programs.add(DirectionTest.program(settings, List.of(tube.cutter()), names));
         } catch (JobException e) {
             findings.addAll(e.findings());
         }
