@@ -4,6 +4,8 @@ import collarwright.finding.Finding;
 import collarwright.finding.Level;
 import collarwright.machining.ProgramFile;
 import collarwright.rehearsal.Comparison;
+import collarwright.rehearsal.Replay;
+import java.util.List;
 
 /** Says in one line what came of a rehearsed program. */
 final class RehearseText {
@@ -19,9 +21,9 @@ final class RehearseText {
     }
 
     private static String made(ProgramFile planned, Comparison comparison) {
-        int count = comparison.replay().holes().size();
-        boolean marks = planned.task().filter(t -> t.marks()).isPresent();
-        String holes = count(marks ? 0 : count, "hole") + " and " + count(marks ? count : 0, "dimple");
+        List<Replay.Made> made = comparison.replay().holes();
+        int dimples = (int) made.stream().filter(Replay.Made::dimple).count();
+        String holes = count(made.size() - dimples, "hole") + " and " + count(dimples, "dimple");
         return switch (planned.purpose()) {
             case CUT -> holes + " as planned";
             case AIR_CUT -> holes + " in the air as planned";

@@ -10,6 +10,7 @@ import collarwright.job.Shop;
 import collarwright.machining.EndProgram;
 import collarwright.machining.EndTask;
 import collarwright.machining.ProgramFile;
+import collarwright.machining.ProgramTask;
 import collarwright.machining.RotarySettings;
 import collarwright.paper.FrontPage;
 import collarwright.paper.PackFile;
@@ -28,6 +29,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Makes every file of a pack in memory, so that a folder is written only when all of them could be made. */
 public final class PackContents {
@@ -171,17 +174,23 @@ public final class PackContents {
     }
 
     static String purpose(ProgramFile program) {
+        String cutters = tasks(program)
+                .map(t -> t.marks()
+                        ? "the two dimples"
+                        : t.cutter().kind().title() + " " + t.cutter().marked())
+                .collect(Collectors.joining(", then "));
         String what = program.task()
-                .map(t -> "stick " + t.load().id() + ", "
-                        + (t.marks()
-                                ? "the two dimples"
-                                : t.cutter().kind().title() + " " + t.cutter().marked()))
+                .map(t -> "stick " + t.load().id() + ", " + cutters)
                 .orElse("turns the rotary axis by 30° and asks which way it went");
         return switch (program.purpose()) {
             case CUT -> what;
             case AIR_CUT -> "air cut of " + what;
             case DIRECTION_TEST -> "run this first: " + what;
         };
+    }
+
+    private static Stream<ProgramTask> tasks(ProgramFile program) {
+        return program.byTask().stream().flatMap(view -> view.task().stream());
     }
 
     private List<ProgramEntry> programs() {
@@ -203,7 +212,7 @@ public final class PackContents {
     }
 
     private ProgramEntry entry(ProgramFile program) {
-        List<String> tools = program.task().map(t -> List.of(t.cutter().id())).orElse(List.of());
+        List<String> tools = tasks(program).map(t -> t.cutter().id()).distinct().toList();
         boolean cuts = program.purpose() == ProgramFile.Purpose.CUT;
         return new ProgramEntry(
                 path(program),
