@@ -25,4 +25,13 @@ public record EndProgram(String name, EndTask task, double lift, double seconds,
     public boolean air() {
         return lift > 0;
     }
+
+    /**
+     * Returns how often it is run for the order.
+     *
+     * @return once for each piece that is made; 1 for an air cut
+     */
+    public int runs() {
+        return air() ? 1 : task.stops().made();
+    }
 }

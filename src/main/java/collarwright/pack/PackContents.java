@@ -29,6 +29,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -93,7 +95,8 @@ public final class PackContents {
         put(
                 PlanJson.FILE,
                 "everything that was computed, for other programs",
-                PlanJson.write(plan, programs(), new PlanJson.Making(production.rotary(), time())));
+                PlanJson.write(
+                        plan, programs(), new PlanJson.Making(production.rotary(), production.strips(), time())));
         purposes.add(new PackFile("files.sha256", "tells whether a file was changed since", 0));
         files.put(FRONT_PAGE, FrontPage.print(paperwork()));
         return files;
@@ -130,7 +133,7 @@ public final class PackContents {
     }
 
     private WorkTime time() {
-        return WorkTime.of(plan, production.rotary().summary());
+        return WorkTime.of(plan, production.machines());
     }
 
     private void templates(Pattern pattern) {
@@ -208,7 +211,13 @@ public final class PackContents {
     private ProgramEntry entry(EndProgram program) {
         Shop.StrutBed bed = plan.job().shop().strutBed().orElseThrow();
         String drill = Production.bed(plan.job()).orElseThrow().drill().id();
-        return new ProgramEntry(path(program), bed.machine().name(), program.seconds(), List.of(drill));
+        return new ProgramEntry(
+                path(program),
+                bed.machine().name(),
+                program.seconds(),
+                List.of(drill),
+                Optional.empty(),
+                OptionalInt.of(program.runs()));
     }
 
     private ProgramEntry entry(ProgramFile program) {
@@ -220,6 +229,8 @@ public final class PackContents {
                 program.seconds(),
                 tools,
                 program.task().map(t -> t.load().id()),
-                program.task().filter(t -> cuts).map(t -> t.load().runs()).orElse(1));
+                program.task().stream()
+                        .mapToInt(t -> cuts ? t.load().runs() : 1)
+                        .findFirst());
     }
 }

@@ -17,6 +17,8 @@ import collarwright.tooling.FlatStrip;
 import collarwright.units.Angles;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 
 /** Prints the files of collars from flat strip: cut files, a table, drilling programs. */
 final class StripFiles {
@@ -83,7 +85,9 @@ final class StripFiles {
                 path(program),
                 machine,
                 program.seconds(),
-                List.of(program.task().cutter().id()));
+                List.of(program.task().cutter().id()),
+                Optional.empty(),
+                OptionalInt.of(program.runs()));
     }
 
     private byte[] table() {
