@@ -2,7 +2,6 @@ package collarwright.cli;
 
 import collarwright.finding.Finding;
 import collarwright.finding.Level;
-import collarwright.machining.ProgramFile;
 import collarwright.rehearsal.Comparison;
 import collarwright.rehearsal.Replay;
 import java.util.List;
@@ -12,7 +11,7 @@ final class RehearseText {
 
     private RehearseText() {}
 
-    static String line(String name, ProgramFile planned, Comparison comparison) {
+    static String line(String name, PackProgram planned, Comparison comparison) {
         String what = comparison.findings().stream().anyMatch(f -> f.level() == Level.STOP)
                 ? "must not be run, " + FindingPrinter.summary(comparison.findings())
                 : made(planned, comparison) + ", running time "
@@ -20,7 +19,7 @@ final class RehearseText {
         return name + ": " + what + "\n";
     }
 
-    private static String made(ProgramFile planned, Comparison comparison) {
+    private static String made(PackProgram planned, Comparison comparison) {
         List<Replay.Made> made = comparison.replay().holes();
         int dimples = (int) made.stream().filter(Replay.Made::dimple).count();
         String holes = count(made.size() - dimples, "hole") + " and " + count(dimples, "dimple");
@@ -31,7 +30,7 @@ final class RehearseText {
         };
     }
 
-    private static String rest(ProgramFile planned, Comparison comparison) {
+    private static String rest(PackProgram planned, Comparison comparison) {
         boolean same = comparison.findings().stream().noneMatch(f -> f.level() == Level.WARN);
         return same
                 ? "same as the program " + planned.name() + " of the pack"

@@ -88,6 +88,13 @@ final class PostProfile {
                     "percent = false",
                     "write percent = true, or take program-number out");
         }
+        if (milliseconds && habits.dwellByX()) {
+            part.conflict(
+                    "dwell-unit",
+                    "ms with dwell-word = P only: X counts seconds",
+                    "dwell-word = X",
+                    "write dwell-unit = \"s\", or dwell-word = \"P\"");
+        }
         return new Machine.Layout(step, percent, crlf, milliseconds, habits);
     }
 

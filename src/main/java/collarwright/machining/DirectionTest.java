@@ -1,6 +1,8 @@
 package collarwright.machining;
 
+import collarwright.tooling.Cutter;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -24,8 +26,15 @@ final class DirectionTest {
         return (shortName ? "ROTTEST" : NAME) + "." + ProgramNames.extension(machine);
     }
 
-    /** The program; Z goes to a height that is clear for the longest cutter of the job. */
-    static ProgramFile program(RotarySettings settings, double longestLead, ProgramNames names) {
+    /**
+     * The program; Z goes to a height that is clear for the longest cutter of the job. Where programs change cutters, that
+     * one comes in first: no height counts before a cutter has its length.
+     *
+     * @param cutters all cutters of the job, by number; one or more
+     */
+    static ProgramFile program(RotarySettings settings, List<Cutter> cutters, ProgramNames names) {
+        Cutter longest =
+                cutters.stream().max(Comparator.comparingDouble(Cutter::lead)).orElseThrow();
         Grid grid = settings.grid();
         Machine machine = settings.machine();
         double crown = settings.work().body().outerRadius();
@@ -33,10 +42,13 @@ final class DirectionTest {
                 + settings.work().outOfRound()
                 + machine.rotary().jawHeight()
                 + machine.travel().clearGap()
-                + longestLead);
+                + longest.lead());
         List<Move> moves = new ArrayList<>();
         head(settings, crown).forEach(l -> moves.add(new Move.Comment(l)));
         moves.add(new Move.Setup());
+        if (machine.post().layout().habits().toolChange() == ControlHabits.ToolChange.M6) {
+            moves.add(Move.Tool.change(cutters.indexOf(longest) + 1, longest, ProgramWriter.zero(settings)));
+        }
         moves.add(new Move.Rapid(Axis.Z, clear));
         moves.add(new Move.Rapid(Axis.A, 0));
         moves.add(new Move.Pause("Make a line on top of the pipe. Then start again"));
@@ -69,6 +81,6 @@ final class DirectionTest {
     private static String question(Machine machine) {
         String side = machine.rotary().positive() ? "RIGHT" : "LEFT";
         return "Stand at the free end, look toward the chuck. Did the line go to your " + side
-                + ": yes or no. Yes: go on. No: turn the sign of A in the machine profile, and make the programs anew";
+                + ": yes or no. Yes: go on. No: write the other rotary.sign in the machine profile, and make the programs anew";
     }
 }

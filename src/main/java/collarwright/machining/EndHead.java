@@ -74,9 +74,11 @@ final class EndHead {
     private List<String> tool() {
         Cutter drill = settings.drill();
         double unit = settings.cuts().units().millimetres();
+        boolean numbered = settings.machine().post().layout().habits().toolChange() == ControlHabits.ToolChange.M6;
+        String number = numbered ? EndTask.TOOL + ", " : "";
         return List.of(
-                "TOOL " + drill.id() + ", twist drill " + drill.marked().replace("#", "No. ") + ", flutes "
-                        + length(settings.flutes()) + " or more",
+                "TOOL " + number + drill.id() + ", twist drill "
+                        + drill.marked().replace("#", "No. ") + ", flutes " + length(settings.flutes()) + " or more",
                 "THROUGH " + (settings.bar().stock().wall().isPresent() ? "BOTH WALLS" : "THE WHOLE BAR")
                         + ", room below " + length(-task.heights().crown() - task.deepest()) + " or more",
                 "SPINDLE " + task.cut().rpm() + " rpm, FEED "

@@ -20,10 +20,12 @@ public final class EndJob {
 
     private final BedSettings settings;
     private final List<Finding> findings = new ArrayList<>();
-    private final List<EndProgram> programs = new ArrayList<>();
+    private final ProgramNames names;
+    private final List<BenchProgram<EndTask>> programs = new ArrayList<>();
 
     private EndJob(BedSettings settings) {
         this.settings = settings;
+        this.names = new ProgramNames(settings.machine());
     }
 
     /**
@@ -151,7 +153,7 @@ public final class EndJob {
     }
 
     private void write(EndTask task) {
-        EndWriter writer = new EndWriter(settings, task);
+        EndWriter writer = new EndWriter(settings, task, names);
         programs.add(writer.cut());
         writer.air().ifPresentOrElse(programs::add, () -> findings.add(noAirCut(task, writer)));
     }

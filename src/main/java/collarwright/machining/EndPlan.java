@@ -10,7 +10,7 @@ import java.util.List;
  * @param programs by strut type, each followed by its air cut; empty if any finding stops the work
  * @param findings stops, warnings and notes
  */
-public record EndPlan(List<EndProgram> programs, List<Finding> findings) {
+public record EndPlan(List<BenchProgram<EndTask>> programs, List<Finding> findings) {
 
     /** Nothing to drill by program. */
     public static final EndPlan NONE = new EndPlan(List.of(), List.of());

@@ -13,6 +13,9 @@ import java.util.List;
  * @param heights crown, R plane and clear height
  */
 public record EndTask(EndStops stops, StrutTip atStop, List<EndHole> holes, Cut cut, Heights heights) {
+    /** Number of the one drill on a machine that changes cutters. */
+    public static final int TOOL = 1;
+
     /** Checks that there is something to drill. */
     public EndTask {
         holes = List.copyOf(holes);

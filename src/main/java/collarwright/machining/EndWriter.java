@@ -4,6 +4,7 @@ import collarwright.hub.StrutTip;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 
 /**
  * Writes one task on a strut as a program and as its air cut.
@@ -13,58 +14,57 @@ import java.util.Optional;
  */
 final class EndWriter {
 
-    /** A spindle gets at least this long to come up to speed: our choice, no source. */
-    private static final double LEAST_DWELL_SECONDS = 1;
-
     private final BedSettings settings;
     private final EndTask task;
     private final Grid grid;
+    private final BenchPrint print;
 
-    EndWriter(BedSettings settings, EndTask task) {
+    EndWriter(BedSettings settings, EndTask task, ProgramNames names) {
         this.settings = settings;
         this.task = task;
         this.grid = settings.grid();
+        this.print = new BenchPrint(settings.machine(), grid, settings.bar().highest(), names);
     }
 
-    EndProgram cut() {
-        return file("", 0, moves());
+    BenchProgram<EndTask> cut() {
+        return print.cut(work(), this::head);
     }
 
     /** The air cut, if the machine goes up so far. */
-    Optional<EndProgram> air() {
-        double lift = lift();
-        if (task.heights().clear() + lift > settings.machine().travel().maxZ()) {
-            return Optional.empty();
-        }
-        return Optional.of(file("-air", lift, MoveList.lifted(moves(), lift, grid)));
+    Optional<BenchProgram<EndTask>> air() {
+        return print.air(work(), this::head);
     }
 
     /** Brings the deepest point above the highest crown by the clear gap. */
     double lift() {
-        double gap = settings.machine().travel().clearGap();
-        return grid.snapUp(settings.bar().highest() + gap - task.deepest());
+        return print.lift(task.deepest());
     }
 
-    private EndProgram file(String air, double lift, List<Move> moves) {
-        double seconds = MotionTime.of(MoveList.expanded(moves, grid), settings.machine())
-                .seconds();
-        List<Move> whole = new ArrayList<>();
-        new EndHead(settings, task).lines(lift, seconds).forEach(l -> whole.add(new Move.Comment(l)));
-        whole.addAll(moves);
+    private DoubleFunction<List<String>> head(double lift) {
+        return seconds -> new EndHead(settings, task).lines(lift, seconds);
+    }
+
+    private BenchPrint.Work<EndTask> work() {
         String end = task.inLine() ? "ends" : task.atStop() == StrutTip.A ? "E1" : "E2";
-        return new EndProgram(
-                ProgramNames.safe(task.stops().type()) + "-" + end + air + "."
-                        + settings.machine().post().extension(),
-                task,
-                lift,
-                seconds,
-                ProgramPost.print(whole, settings.machine(), grid));
+        return new BenchPrint.Work<>(
+                List.of(task),
+                task.stops().type(),
+                "-",
+                end,
+                moves(),
+                task.deepest(),
+                task.heights().clear());
     }
 
     private List<Move> moves() {
         double clear = task.heights().clear();
         List<Move> moves = new ArrayList<>();
         moves.add(new Move.Setup());
+        if (settings.machine().post().layout().habits().toolChange() == ControlHabits.ToolChange.M6) {
+            String zero = "top of the strut is Z "
+                    + Sizes.in(settings.cuts().units(), task.heights().crown());
+            moves.add(Move.Tool.change(EndTask.TOOL, settings.drill(), zero));
+        }
         moves.add(new Move.Rapid(Axis.Z, clear));
         if (settings.machine().travel().across().isPresent()) {
             moves.add(new Move.Rapid(Axis.Y, 0));
@@ -103,8 +103,7 @@ final class EndWriter {
     }
 
     private Move dwell() {
-        return new Move.Dwell(
-                StrictMath.max(LEAST_DWELL_SECONDS, settings.machine().spindle().startSeconds()));
+        return Move.Dwell.ofSpindle(settings.machine());
     }
 
     private Move.Cycle cycle(EndHole hole) {

@@ -31,12 +31,14 @@ public final class FlatJob {
     private static final double ARC = 6;
 
     private final FlatSettings settings;
+    private final ProgramNames names;
     private final Map<Cutter, Cut> cuts = new LinkedHashMap<>();
     private final List<Finding> findings = new ArrayList<>();
-    private final List<FlatProgram> programs = new ArrayList<>();
+    private final List<BenchProgram<FlatTask>> programs = new ArrayList<>();
 
     private FlatJob(FlatSettings settings) {
         this.settings = settings;
+        this.names = new ProgramNames(settings.machine());
     }
 
     /**
@@ -163,19 +165,22 @@ public final class FlatJob {
                                     grid.snap(h.y()),
                                     bottom(cutter, strip)));
                 });
-        int files = points.size() + 1;
-        Cutter drill = settings.mark().cutter();
-        write(task(strip, drill, dimples(strip), true), 1, files);
-        int order = 1;
-        for (Map.Entry<Cutter, List<FlatTask.FlatPoint>> entry : points.entrySet()) {
-            order++;
-            write(task(strip, entry.getKey(), entry.getValue(), false), order, files);
+        List<FlatTask> tasks = new ArrayList<>();
+        tasks.add(task(strip, settings.mark().cutter(), dimples(strip), true));
+        points.forEach((cutter, at) -> tasks.add(task(strip, cutter, at, false)));
+        if (settings.machine().post().layout().habits().allInOneFile()) {
+            write(tasks, 1, 1);
+            return;
+        }
+        for (int i = 0; i < tasks.size(); i++) {
+            write(List.of(tasks.get(i)), i + 1, tasks.size());
         }
     }
 
     private FlatTask task(FlatStrip strip, Cutter cutter, List<FlatTask.FlatPoint> points, boolean marks) {
         Cut cut = Objects.requireNonNull(cuts.get(cutter), "checked before");
-        return new FlatTask(strip, cutter, cut, heights(cutter), points, marks);
+        int number = List.copyOf(cuts.keySet()).indexOf(cutter) + 1;
+        return new FlatTask(strip, cutter, cut, heights(cutter), points, marks, number);
     }
 
     private List<FlatTask.FlatPoint> dimples(FlatStrip strip) {
@@ -192,15 +197,15 @@ public final class FlatJob {
                 new FlatTask.FlatPoint(Operation.Meaning.ZERO_LINE.title(), zero, y, bottom));
     }
 
-    private void write(FlatTask task, int order, int files) {
-        FlatWriter writer = new FlatWriter(settings, task, order, files);
+    private void write(List<FlatTask> tasks, int order, int files) {
+        FlatWriter writer = new FlatWriter(settings, tasks, new FlatHead.Place(order, files), names);
         programs.add(writer.cut());
         writer.air()
                 .ifPresentOrElse(
                         programs::add,
                         () -> findings.add(Finding.warn(
                                 Code.MACHINE_TRAVEL,
-                                new Where.Part("strip " + task.strip().pattern()),
+                                new Where.Part("strip " + tasks.get(0).strip().pattern()),
                                 "room for an air cut, " + Sizes.both(writer.lift()) + " higher",
                                 "Z travel ends at "
                                         + Sizes.both(settings.machine().travel().maxZ()),

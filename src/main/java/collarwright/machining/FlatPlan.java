@@ -10,7 +10,7 @@ import java.util.List;
  * @param programs by strip and cutter, each followed by its air cut; empty if any finding stops the work
  * @param findings stops, warnings and notes
  */
-public record FlatPlan(List<FlatProgram> programs, List<Finding> findings) {
+public record FlatPlan(List<BenchProgram<FlatTask>> programs, List<Finding> findings) {
 
     /** Nothing to drill by program. */
     public static final FlatPlan NONE = new FlatPlan(List.of(), List.of());

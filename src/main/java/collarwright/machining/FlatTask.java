@@ -13,9 +13,10 @@ import java.util.List;
  * @param heights upper face (0), R plane and clear height
  * @param points where it drills, in order
  * @param marks whether it only sets dimples
+ * @param tool the cutter's number in the job, from 1
  */
 public record FlatTask(
-        FlatStrip strip, Cutter cutter, Cut cut, Heights heights, List<FlatPoint> points, boolean marks) {
+        FlatStrip strip, Cutter cutter, Cut cut, Heights heights, List<FlatPoint> points, boolean marks, int tool) {
     /** Checks that there is something to drill. */
     public FlatTask {
         points = List.copyOf(points);

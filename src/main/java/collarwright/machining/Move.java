@@ -1,5 +1,6 @@
 package collarwright.machining;
 
+import collarwright.tooling.Cutter;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -71,7 +72,21 @@ public sealed interface Move {
      *
      * @param seconds how long
      */
-    record Dwell(double seconds) implements Move {}
+    record Dwell(double seconds) implements Move {
+
+        /** A spindle gets at least this long to come up to speed: our choice, no source. */
+        private static final double LEAST_SECONDS = 1;
+
+        /**
+         * What a spindle needs to start, or to stand still.
+         *
+         * @param machine the machine
+         * @return 1 s or more
+         */
+        static Dwell ofSpindle(Machine machine) {
+            return new Dwell(StrictMath.max(LEAST_SECONDS, machine.spindle().startSeconds()));
+        }
+    }
 
     /**
      * Starts the spindle clockwise.
@@ -97,7 +112,32 @@ public sealed interface Move {
      * @param title which cutter
      * @param touch how Z is set with it, where no table of lengths does it
      */
-    record Tool(int number, String title, String touch) implements Move {}
+    record Tool(int number, String title, String touch) implements Move {
+
+        /**
+         * A change to a cutter.
+         *
+         * @param number the cutter's number in the job, from 1
+         * @param cutter the cutter
+         * @param zero what its tip is set on, and to which Z, such as {@code crown is Z 50.00 mm}
+         * @return the move
+         */
+        static Tool change(int number, Cutter cutter, String zero) {
+            return new Tool(number, title(cutter), "Set Z anew: tip on the " + zero);
+        }
+
+        /**
+         * A cutter in words.
+         *
+         * @param cutter the cutter
+         * @return its id, its kind and what is stamped on it
+         */
+        static String title(Cutter cutter) {
+            // A # begins a parameter in a program, and is no letter of it anywhere else.
+            return cutter.id() + ", " + cutter.kind().title() + " "
+                    + cutter.marked().replace("#", "No. ");
+        }
+    }
 
     /** The program's end. */
     record End() implements Move {}

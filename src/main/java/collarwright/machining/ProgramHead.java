@@ -1,6 +1,5 @@
 package collarwright.machining;
 
-import collarwright.tooling.Cutter;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.List;
@@ -77,26 +76,15 @@ final class ProgramHead {
         };
     }
 
-    /** A cutter in words. */
-    static String cutter(ProgramTask task) {
-        Cutter cutter = task.cutter();
-        return cutter.id() + ", " + cutter.kind().title() + " " + marked(cutter);
-    }
-
     private List<String> tool(ProgramTask task) {
         String number = settings.machine().post().layout().habits().allInOneFile() ? task.tool() + ", " : "";
         return List.of(
-                "TOOL " + number + cutter(task) + ", tip "
+                "TOOL " + number + Move.Tool.title(task.cutter()) + ", tip "
                         + length(task.cutter().lead()) + " below its edge",
                 "SPINDLE " + task.cut().rpm() + " rpm, FEED "
                         + Decimals.fixed(
                                 task.cut().feedMmPerMin() / settings.units().millimetres(), 2)
                         + " " + settings.units().symbol() + "/min");
-    }
-
-    // A # begins a parameter in a program, and is no letter of it anywhere else.
-    private static String marked(Cutter cutter) {
-        return cutter.marked().replace("#", "No. ");
     }
 
     private boolean leavesDisc(Operation operation) {

@@ -1,6 +1,11 @@
 package collarwright.machining;
 
+import collarwright.finding.Code;
+import collarwright.finding.Finding;
+import collarwright.finding.JobException;
+import collarwright.finding.Where;
 import collarwright.units.PlainText;
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -13,6 +18,9 @@ final class ProgramNames {
 
     private static final int LONGEST = 40;
 
+    /** Four digits. */
+    private static final int MOST_SHORT = 9999;
+
     private final Machine machine;
     private int count;
 
@@ -23,11 +31,19 @@ final class ProgramNames {
     /** A program's name and number. */
     record Name(String file, int number) {}
 
-    Name next(ProgramTask task, ProgramFile.Purpose purpose, int order, boolean all) {
+    /**
+     * The next program's name and number.
+     *
+     * @param id of the stick, strip or strut
+     * @param middle what stands behind it in a long name
+     * @param what the cutter or the work, cut short where a long name has no room
+     * @param air whether it is an air cut
+     * @throws JobException MACHINE_UNABLE if there are no more short names
+     */
+    Name next(String id, String middle, String what, boolean air) {
         count++;
-        boolean air = purpose == ProgramFile.Purpose.AIR_CUT;
         ControlHabits habits = machine.post().layout().habits();
-        String file = habits.shortNames() ? shortName(task, air) : longName(task, air, order, all);
+        String file = habits.shortNames() ? shortName(id, air) : longName(safe(id) + middle, safe(what), air);
         return new Name(file, number());
     }
 
@@ -42,19 +58,27 @@ final class ProgramNames {
         return first == 0 ? 0 : first + count - 1;
     }
 
-    private String longName(ProgramTask task, boolean air, int order, boolean all) {
-        String what = all ? "all" : task.marks() ? "mark" : safe(task.cutter().id());
-        String front = safe(task.load().id()) + "-" + order + "-";
+    private String longName(String start, String what, boolean air) {
         String end = (air ? "-air" : "") + "." + machine.post().extension();
-        int room = StrictMath.max(1, LONGEST - front.length() - end.length());
+        int room = StrictMath.max(1, LONGEST - end.length() - 1);
+        String front = start.length() > room ? start.substring(0, room) : start;
+        room = LONGEST - front.length() - end.length();
         return front + (what.length() > room ? what.substring(0, room) : what) + end;
     }
 
-    private String shortName(ProgramTask task, boolean air) {
-        String letters =
-                PlainText.ascii(task.load().id()).replaceAll("[^A-Za-z0-9]", "").toUpperCase(Locale.ROOT);
+    private String shortName(String id, boolean air) {
+        if (count > MOST_SHORT) {
+            throw new JobException(List.of(Finding.stop(
+                    Code.MACHINE_UNABLE,
+                    new Where.Part("machine " + machine.name()),
+                    MOST_SHORT + " programs at most with file-names = 8.3",
+                    "one more",
+                    "let the profile write long file names",
+                    "or split the job")));
+        }
+        String letters = PlainText.ascii(id).replaceAll("[^A-Za-z0-9]", "").toUpperCase(Locale.ROOT);
         String front = letters.substring(0, StrictMath.min(3, letters.length()));
-        String digits = String.valueOf(10_000 + count).substring(1);
+        String digits = String.valueOf(MOST_SHORT + 1 + count).substring(1);
         return front + digits + (air ? "A." : "C.") + extension(machine);
     }
 

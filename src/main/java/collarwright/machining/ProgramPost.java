@@ -28,6 +28,8 @@ final class ProgramPost {
     private final PostPlace place = new PostPlace();
     private boolean cycleActive;
     private boolean inverseTime;
+    /** The cutter whose length the next move of Z takes in; 0 for none. */
+    private int length;
 
     private ProgramPost(Machine machine, Sheet sheet) {
         this.machine = machine;
@@ -48,10 +50,12 @@ final class ProgramPost {
     /**
      * Prints a program that turns no pipe, or turns it by degrees.
      *
-     * @throws JobException MACHINE_UNABLE if the profile does not allow a word or a line as long as one
+     * @param number its O number; 0 for none
+     * @throws JobException MACHINE_UNABLE if the profile does not allow a word, a line as long as one, or no O number so
+     *     large
      */
-    static String print(List<Move> moves, Machine machine, Grid grid) {
-        return print(moves, machine, new Sheet(grid, 180 / StrictMath.PI, 0));
+    static String print(List<Move> moves, Machine machine, Grid grid, int number) {
+        return print(moves, machine, new Sheet(grid, 180 / StrictMath.PI, number));
     }
 
     /**
@@ -127,6 +131,9 @@ final class ProgramPost {
     }
 
     private void single(Move move) {
+        if (length > 0 && !(move instanceof Move.Rapid r && r.axis() == Axis.Z)) {
+            throw new IllegalStateException("a cutter's length is taken in by the next move, along Z");
+        }
         if (move instanceof Move.Setup) {
             lines.block(grid.units() == ProgramUnits.INCH ? "G20" : "G21");
             lines.block("G90", "G94", "G17");
@@ -151,7 +158,10 @@ final class ProgramPost {
     }
 
     private void rapid(Move.Rapid rapid) {
-        if (rapid.axis() != Axis.A) {
+        if (rapid.axis() == Axis.Z && length > 0) {
+            lines.block("G0", "G43", "H" + length, z(rapid.to()));
+            length = 0;
+        } else if (rapid.axis() != Axis.A) {
             lines.block("G0", rapid.axis() + grid.length(rapid.to()));
         } else if (machine.rotary().form().byHand()) {
             rotary.byHand(rapid.to()).forEach(lines::comment);
@@ -182,6 +192,14 @@ final class ProgramPost {
         lines.block("M0");
     }
 
+    /**
+     * A length is taken in with the first move of Z, in one block: some controls go there at the word itself, others with the
+     * next position, and in one block both mean the same height.
+     *
+     * <p>Source: Beckhoff, TwinCAT CNC, channel parameters, P-CHAN-00100 (at once, as DIN 66025 has it, or with the next
+     * position); Kramer, Proctor, Messina, The NIST RS274NGC Interpreter - Version 3, NISTIR 6556, 2000, table 8: in a block
+     * the length comes before the motion.
+     */
     private void tool(Move.Tool tool) {
         ControlHabits habits = machine.post().layout().habits();
         lines.comment("CUTTER " + tool.number() + ", " + tool.title());
@@ -189,7 +207,7 @@ final class ProgramPost {
             lines.block("T" + tool.number(), "M6");
         }
         if (habits.lengthTable()) {
-            lines.block("G43", "H" + tool.number());
+            length = tool.number();
         } else {
             pause(tool.touch());
         }
@@ -197,7 +215,7 @@ final class ProgramPost {
 
     private String dwell(double seconds) {
         return machine.post().layout().dwellMilliseconds()
-                ? Decimals.fixed(seconds * 1000, 1)
+                ? Decimals.fixed(seconds * 1000, 0)
                 : Decimals.fixed(seconds, 2);
     }
 

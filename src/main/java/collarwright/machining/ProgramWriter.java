@@ -13,9 +13,6 @@ import java.util.Optional;
  */
 final class ProgramWriter {
 
-    /** A spindle gets at least this long to come up to speed: our choice, no source. */
-    private static final double LEAST_DWELL_SECONDS = 1;
-
     private final RotarySettings settings;
     private final List<ProgramTask> tasks;
     private final ProgramTask first;
@@ -68,7 +65,11 @@ final class ProgramWriter {
         String place = "FILE " + order + " OF " + files;
         head.lines(purpose, place, lift, effort.seconds()).forEach(l -> whole.add(new Move.Comment(l)));
         whole.addAll(moves);
-        ProgramNames.Name name = names.next(first, purpose, order, tasks.size() > 1);
+        String what = tasks.size() > 1
+                ? "all"
+                : first.marks() ? "mark" : first.cutter().id();
+        ProgramNames.Name name =
+                names.next(first.load().id(), "-" + order + "-", what, purpose == ProgramFile.Purpose.AIR_CUT);
         double radius = settings.work().body().outerRadius();
         return new ProgramFile(
                 name.file(),
@@ -104,7 +105,7 @@ final class ProgramWriter {
                 moves.add(dwell());
             }
             if (!start || habits.toolChange() == ControlHabits.ToolChange.M6) {
-                moves.add(new Move.Tool(task.tool(), ProgramHead.cutter(task), touch(task)));
+                moves.add(Move.Tool.change(task.tool(), task.cutter(), zero(settings)));
             }
             add(moves, task);
         }
@@ -112,9 +113,10 @@ final class ProgramWriter {
         return moves;
     }
 
-    private String touch(ProgramTask task) {
-        return "Set Z anew: tip on the crown is Z "
-                + Sizes.in(settings.units(), task.heights().crown());
+    /** What the tip is set on. */
+    static String zero(RotarySettings settings) {
+        double crown = settings.work().body().outerRadius();
+        return "crown is Z " + Sizes.in(settings.units(), crown);
     }
 
     private void add(List<Move> moves, ProgramTask task) {
@@ -140,8 +142,7 @@ final class ProgramWriter {
     }
 
     private Move.Dwell dwell() {
-        return new Move.Dwell(
-                StrictMath.max(LEAST_DWELL_SECONDS, settings.machine().spindle().startSeconds()));
+        return Move.Dwell.ofSpindle(settings.machine());
     }
 
     private void addOperations(List<Move> moves, ProgramTask task) {

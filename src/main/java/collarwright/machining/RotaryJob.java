@@ -83,7 +83,7 @@ public final class RotaryJob {
         }
         try {
             loads.forEach(job::write);
-            job.programs.add(DirectionTest.program(settings, job.longestLead(), job.names));
+            job.programs.add(DirectionTest.program(settings, List.copyOf(job.cuts.keySet()), job.names));
         } catch (JobException e) {
             job.findings.addAll(e.findings());
         }
@@ -256,10 +256,6 @@ public final class RotaryJob {
                 "room for an air cut, " + Sizes.both(lift) + " higher",
                 "Z travel ends at " + Sizes.both(settings.machine().travel().maxZ()),
                 "run the program first with no pipe in the chuck");
-    }
-
-    private double longestLead() {
-        return cuts.keySet().stream().mapToDouble(Cutter::lead).max().orElse(0);
     }
 
     private boolean stopped() {

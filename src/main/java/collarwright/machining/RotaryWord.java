@@ -31,7 +31,13 @@ record RotaryWord(RotaryForm form, Grid grid, double radius) {
                 "TURN TO " + grid.degrees(angleDegrees) + " DEG",
                 "THAT IS " + (int) (full ? whole + 1 : whole) + " DEG " + Decimals.fixed(full ? 0 : minutes, 2)
                         + " MIN",
-                "ARC " + Decimals.fixed(angleDegrees / 180 * StrictMath.PI * radius, 2) + " MM FROM THE 0 LINE");
+                "ARC " + tape(angleDegrees / 180 * StrictMath.PI * radius) + " FROM THE 0 LINE");
+    }
+
+    /** What a tape shows: millimetres, in programs in inches both units. */
+    private String tape(double arc) {
+        String inches = grid.units() == ProgramUnits.INCH ? Decimals.fixed(arc / 25.4, 3) + " IN, " : "";
+        return inches + Decimals.fixed(arc, 2) + " MM";
     }
 
     /**

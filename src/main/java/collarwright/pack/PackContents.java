@@ -7,7 +7,7 @@ import collarwright.frame.FrameObj;
 import collarwright.frame.FrameStl;
 import collarwright.hub.StrutTip;
 import collarwright.job.Shop;
-import collarwright.machining.EndProgram;
+import collarwright.machining.BenchProgram;
 import collarwright.machining.EndTask;
 import collarwright.machining.ProgramFile;
 import collarwright.machining.ProgramTask;
@@ -160,7 +160,7 @@ public final class PackContents {
         return "machine/" + program.name().substring(0, program.name().lastIndexOf('.')) + ".svg";
     }
 
-    private void endProgram(EndProgram program) {
+    private void endProgram(BenchProgram<EndTask> program) {
         EndTask task = program.task();
         String ends =
                 task.inLine() ? "both tie holes" : task.atStop() == StrutTip.A ? "tie hole at E1" : "tie hole at E2";
@@ -168,7 +168,7 @@ public final class PackContents {
         put(path(program), program.air() ? "air cut of " + what : what, program.text());
     }
 
-    static String path(EndProgram program) {
+    static String path(BenchProgram<EndTask> program) {
         return "struts/" + program.name();
     }
 
@@ -208,7 +208,7 @@ public final class PackContents {
         return List.copyOf(entries);
     }
 
-    private ProgramEntry entry(EndProgram program) {
+    private ProgramEntry entry(BenchProgram<EndTask> program) {
         Shop.StrutBed bed = plan.job().shop().strutBed().orElseThrow();
         String drill = Production.bed(plan.job()).orElseThrow().drill().id();
         return new ProgramEntry(
@@ -217,7 +217,7 @@ public final class PackContents {
                 program.seconds(),
                 List.of(drill),
                 Optional.empty(),
-                OptionalInt.of(program.runs()));
+                OptionalInt.of(program.air() ? 1 : program.task().stops().made()));
     }
 
     private ProgramEntry entry(ProgramFile program) {

@@ -5,7 +5,8 @@ import collarwright.drawing.StripSheet;
 import collarwright.job.Job;
 import collarwright.job.Shop;
 import collarwright.job.StripSettings;
-import collarwright.machining.FlatProgram;
+import collarwright.machining.BenchProgram;
+import collarwright.machining.FlatTask;
 import collarwright.plan.Plan;
 import collarwright.plan.RolledHole;
 import collarwright.plan.StripWork;
@@ -16,7 +17,6 @@ import collarwright.sheet.SvgWriter;
 import collarwright.tooling.FlatStrip;
 import collarwright.units.Angles;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -58,14 +58,18 @@ final class StripFiles {
                 what + "DXF R12, lines and arcs",
                 bytes(DxfWriter.print(sheet, DxfFlavour.R12)));
         taker.put(TABLE, "size of every strip, where its holes are, and what they do after rolling", table());
-        for (FlatProgram program : work.programs().programs()) {
+        for (BenchProgram<FlatTask> program : work.programs().programs()) {
             String purpose = "flat strip of pattern " + program.task().strip().pattern() + ", "
-                    + (program.task().marks()
-                            ? "the two dimples"
-                            : program.task().cutter().kind().title() + " "
-                                    + program.task().cutter().marked());
+                    + String.join(
+                            ", ", program.tasks().stream().map(StripFiles::made).toList());
             taker.put(path(program), program.air() ? "air cut of " + purpose : purpose, bytes(program.text()));
         }
+    }
+
+    private static String made(FlatTask task) {
+        return task.marks()
+                ? "the two dimples"
+                : task.cutter().kind().title() + " " + task.cutter().marked();
     }
 
     private String process() {
@@ -74,20 +78,20 @@ final class StripFiles {
                 + (gas ? " Never with a laser or a plasma torch: the gas is toxic." : "");
     }
 
-    static String path(FlatProgram program) {
+    static String path(BenchProgram<FlatTask> program) {
         return "strips/" + program.name();
     }
 
-    static ProgramEntry entry(FlatProgram program, Shop shop) {
+    static ProgramEntry entry(BenchProgram<FlatTask> program, Shop shop) {
         String machine =
                 shop.strip().flatMap(StripSettings::machine).orElseThrow().name();
         return new ProgramEntry(
                 path(program),
                 machine,
                 program.seconds(),
-                List.of(program.task().cutter().id()),
+                program.tasks().stream().map(t -> t.cutter().id()).toList(),
                 Optional.empty(),
-                OptionalInt.of(program.runs()));
+                OptionalInt.of(program.air() ? 1 : program.task().strip().made()));
     }
 
     private byte[] table() {

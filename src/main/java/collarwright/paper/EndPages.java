@@ -2,9 +2,9 @@ package collarwright.paper;
 
 import collarwright.hub.StrutTip;
 import collarwright.machining.BedSettings;
+import collarwright.machining.BenchProgram;
 import collarwright.machining.EndHole;
 import collarwright.machining.EndPlan;
-import collarwright.machining.EndProgram;
 import collarwright.machining.EndStops;
 import collarwright.machining.EndTask;
 import collarwright.machining.StrutTurn;
@@ -24,7 +24,7 @@ final class EndPages {
     }
 
     void print(EndPlan plan, BedSettings settings) {
-        List<EndProgram> programs =
+        List<BenchProgram<EndTask>> programs =
                 plan.programs().stream().filter(p -> !p.air()).toList();
         EndTask first = programs.get(0).task();
         boolean tube = settings.bar().stock().wall().isPresent();
@@ -76,9 +76,9 @@ final class EndPages {
         return points;
     }
 
-    private Grid table(List<EndProgram> programs) {
+    private Grid table(List<BenchProgram<EndTask>> programs) {
         List<List<Cell>> rows = new ArrayList<>();
-        for (EndProgram program : programs) {
+        for (BenchProgram<EndTask> program : programs) {
             EndTask task = program.task();
             EndStops stops = task.stops();
             StringBuilder at = new StringBuilder();

@@ -1,7 +1,7 @@
 package collarwright.paper;
 
 import collarwright.job.StripSettings;
-import collarwright.machining.FlatProgram;
+import collarwright.machining.BenchProgram;
 import collarwright.machining.FlatTask;
 import collarwright.picture.Figures;
 import collarwright.plan.RolledHole;
@@ -89,20 +89,13 @@ final class StripPages {
                 "clear Z " + figures.length(first.heights().clear())
                         + " and more, by the cutter; a board below the strip;" + " clamps beside every hole"));
         List<List<Cell>> rows = new ArrayList<>();
-        for (FlatProgram program : work.programs().programs()) {
+        for (BenchProgram<FlatTask> program : work.programs().programs()) {
             if (program.air()) {
                 continue;
             }
-            FlatTask task = program.task();
-            rows.add(List.of(
-                    Cell.strong(program.name()),
-                    Cell.of(task.cutter().marked() + " " + task.cutter().kind().title()),
-                    Cell.of(task.cut().rpm() + " rpm\n"
-                            + figures.length(task.cut().feedMmPerMin()) + "/min"),
-                    Cell.of(figures.length(task.deepest())),
-                    Cell.of(task.points().size() + "\n" + SetupPages.time(program.seconds())),
-                    Cell.of(Integer.toString(task.strip().made())),
-                    Cell.tick()));
+            for (FlatTask task : program.tasks()) {
+                rows.add(row(program, task));
+            }
         }
         flow.grid(new Grid(
                 "Time for one strip; in the air first: the file of the same name with -air",
@@ -115,5 +108,18 @@ final class StripPages {
                         Column.numbers("strips"),
                         Column.marks("done")),
                 rows));
+    }
+
+    /** The time is that of the whole file and stands beside its first cutter. */
+    private List<Cell> row(BenchProgram<FlatTask> program, FlatTask task) {
+        boolean first = task.equals(program.task());
+        return List.of(
+                first ? Cell.strong(program.name()) : Cell.of("then cutter " + task.tool()),
+                Cell.of(task.cutter().marked() + " " + task.cutter().kind().title()),
+                Cell.of(task.cut().rpm() + " rpm\n" + figures.length(task.cut().feedMmPerMin()) + "/min"),
+                Cell.of(figures.length(task.deepest())),
+                Cell.of(task.points().size() + (first ? "\n" + SetupPages.time(program.seconds()) : "")),
+                Cell.of(Integer.toString(task.strip().made())),
+                Cell.tick());
     }
 }

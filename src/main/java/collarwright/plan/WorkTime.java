@@ -1,10 +1,11 @@
 package collarwright.plan;
 
 import collarwright.job.ShopTimes;
+import collarwright.machining.BenchProgram;
 import collarwright.machining.EndPlan;
-import collarwright.machining.EndProgram;
+import collarwright.machining.EndTask;
 import collarwright.machining.FlatPlan;
-import collarwright.machining.FlatProgram;
+import collarwright.machining.FlatTask;
 import collarwright.machining.RotaryPlan;
 import collarwright.tooling.Pattern;
 import java.util.ArrayList;
@@ -191,18 +192,22 @@ public record WorkTime(List<Row> rows, ShopTimes.Money money) {
                 new Row(Work.RUN_PROGRAMS, rotary.programRuns(), rotary.effort().seconds()));
     }
 
-    /** Each cutter goes through all strips of a pattern before the next is put in, as at the press. */
+    /**
+     * Where a file has one cutter, it goes through all strips of a pattern before the next is put in, as at the press; where a file has all of them,
+     * they change on every strip.
+     */
     private static void strips(Machines machines, ShopTimes times, List<Row> rows) {
-        long programs = 0;
+        long cutters = 0;
         long runs = 0;
         double seconds = 0;
-        for (FlatProgram program : machines.strips().programs()) {
-            programs += program.air() ? 0 : 1;
-            runs += program.air() ? 0 : program.runs();
-            seconds += program.air() ? 0 : program.runs() * program.seconds();
+        for (BenchProgram<FlatTask> program : machines.strips().programs()) {
+            int pieces = program.air() ? 0 : program.task().strip().made();
+            cutters += (long) program.tasks().size() * (program.air() ? 0 : program.tasks().size() > 1 ? pieces : 1);
+            runs += pieces;
+            seconds += pieces * program.seconds();
         }
         rows.add(row(Work.LAY_STRIPS, runs, times.pressCollar()));
-        rows.add(row(Work.CHANGE_CUTTERS, programs + drill(machines), times.cutterChange()));
+        rows.add(row(Work.CHANGE_CUTTERS, cutters + drill(machines), times.cutterChange()));
         rows.add(new Row(Work.DRILL_STRIPS, runs, seconds));
     }
 
@@ -220,9 +225,10 @@ public record WorkTime(List<Row> rows, ShopTimes.Money money) {
         }
         long runs = 0;
         double seconds = 0;
-        for (EndProgram program : machines.ends().programs()) {
-            runs += program.air() ? 0 : program.runs();
-            seconds += program.air() ? 0 : program.runs() * program.seconds();
+        for (BenchProgram<EndTask> program : machines.ends().programs()) {
+            int pieces = program.air() ? 0 : program.task().stops().made();
+            runs += pieces;
+            seconds += pieces * program.seconds();
         }
         rows.add(row(Work.LAY_STRUTS, runs, times.pressCollar()));
         rows.add(new Row(Work.DRILL_ENDS, runs, seconds));

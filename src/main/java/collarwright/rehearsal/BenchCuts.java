@@ -1,15 +1,10 @@
 package collarwright.rehearsal;
 
-import collarwright.machining.Cut;
-import collarwright.machining.ProgramUnits;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Holds each hole against work that lies still: through all of it, in pecks, with room below and chips cleared. */
+/** Holds each hole against its plan and against work that lies still: through all of it, with room below. */
 final class BenchCuts {
-
-    /** Closest that a rapid may come to uncut material: a peck's 0.254 less rounding; our choice, no source. */
-    private static final double LEAST_GAP = 0.2;
 
     private final BenchProof proof;
     private final List<Fault> faults = new ArrayList<>();
@@ -20,20 +15,44 @@ final class BenchCuts {
 
     static List<Fault> check(BenchProof proof) {
         BenchCuts rules = new BenchCuts(proof);
-        for (DrilledHole hole : proof.holes()) {
-            rules.cuts(hole);
-            if (!proof.air()) {
-                rules.through(hole);
-            }
+        List<DrilledHole> holes = proof.holes();
+        int planned = proof.points().size();
+        rules.faults.addAll(DrilledHole.counted(proof, holes, planned, "holes or dimples"));
+        for (int i = 0; i < StrictMath.min(planned, holes.size()); i++) {
+            rules.place(holes.get(i), proof.points().get(i));
         }
+        if (!proof.air()) {
+            holes.forEach(rules::through);
+        }
+        BenchProof.Levels levels = proof.levels();
+        rules.faults.addAll(DrillRules.check(
+                proof,
+                holes,
+                new DrillRules.Drilling(
+                        proof.tool().cut(),
+                        proof.tool().dimples(),
+                        levels.top() + levels.lift(),
+                        levels.retract() + levels.lift())));
         if (proof.air()) {
             proof.strokes().forEach(rules::inTheAir);
         }
         return List.copyOf(rules.faults);
     }
 
-    private double highest() {
-        return proof.levels().top() + proof.levels().lift();
+    private void place(DrilledHole hole, BenchProof.Point point) {
+        double slack = 2 * proof.tolerance();
+        double y = hole.at().y();
+        boolean across = Double.isNaN(y) || StrictMath.abs(y - point.y()) <= slack;
+        if (!(StrictMath.abs(hole.at().x() - point.x()) <= slack && across)) {
+            fault(
+                    hole.line(),
+                    point.title() + " at X " + proof.text(point.x()) + ", Y " + proof.text(point.y()),
+                    "X " + proof.text(hole.at().x()) + ", Y " + proof.text(y));
+        }
+        double bottom = point.bottom() + proof.levels().lift();
+        if (StrictMath.abs(hole.bottom() - bottom) > slack) {
+            fault(hole.line(), point.title() + " to Z " + proof.text(bottom), "Z " + proof.text(hole.bottom()));
+        }
     }
 
     private void through(DrilledHole hole) {
@@ -53,57 +72,6 @@ final class BenchCuts {
                     hole.line(),
                     "the cutter off the bed, Z " + proof.text(levels.floor()) + " or higher",
                     "Z " + proof.text(hole.bottom()));
-        }
-    }
-
-    private void cuts(DrilledHole hole) {
-        double crown = highest();
-        double reached = Double.POSITIVE_INFINITY;
-        for (Event.Stroke cut : hole.cuts()) {
-            double from = cut.from().z();
-            double ground = StrictMath.min(reached, crown);
-            if (from < ground + (reached < crown ? LEAST_GAP : 0) - proof.tolerance()) {
-                fault(cut.line(), "a rapid ends above uncut material", "Z " + proof.text(from));
-            }
-            bite(cut, StrictMath.min(reached, from) - cut.to().z());
-            reached = StrictMath.min(reached, cut.to().z());
-        }
-        Event.Stroke first = hole.cuts().get(0);
-        if (!first.drive().feedStated()) {
-            fault(first.line(), "F on the first cut of each hole", "none");
-        }
-        retracts(hole, crown);
-    }
-
-    private void bite(Event.Stroke cut, double bite) {
-        Cut planned = proof.tool().cut();
-        if (!proof.tool().dimples() && bite > planned.peck() + 4 * proof.tolerance() + 1e-6) {
-            fault(cut.line(), "pecks up to " + proof.text(planned.peck()), proof.text(bite));
-        }
-        if (!(bite > 0)) {
-            fault(cut.line(), "every cut goes deeper", proof.text(bite));
-        }
-        double slack = proof.units() == ProgramUnits.INCH ? 0.0051 * 25.4 : 0.051;
-        if (StrictMath.abs(cut.drive().feedMmPerMin() - planned.feedMmPerMin()) > slack) {
-            fault(
-                    cut.line(),
-                    "feed " + proof.text(planned.feedMmPerMin()) + " a minute",
-                    proof.text(cut.drive().feedMmPerMin()) + " a minute");
-        }
-    }
-
-    /** Chips come out: between two cuts the cutter goes up out of the work. */
-    private void retracts(DrilledHole hole, double crown) {
-        List<Event.Stroke> strokes = hole.strokes();
-        List<Event.Stroke> cuts = hole.cuts();
-        for (int i = 1; i < cuts.size(); i++) {
-            int after = strokes.indexOf(cuts.get(i - 1));
-            int before = strokes.indexOf(cuts.get(i));
-            boolean out =
-                    strokes.subList(after + 1, before).stream().anyMatch(s -> s.to().z() >= crown - proof.tolerance());
-            if (!out) {
-                fault(cuts.get(i).line(), "the cutter out of the hole between pecks", "none");
-            }
         }
     }
 

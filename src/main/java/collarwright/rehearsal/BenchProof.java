@@ -15,12 +15,14 @@ import java.util.List;
  * @param units unit of lengths in the program
  * @param tool the cutter and how it turns
  * @param levels the heights that it is held to, worked out anew
+ * @param points the planned holes, in their order
  * @param events what its text does
  */
-record BenchProof(Machine machine, ProgramUnits units, Tool tool, Levels levels, List<Event> events)
+record BenchProof(Machine machine, ProgramUnits units, Tool tool, Levels levels, List<Point> points, List<Event> events)
         implements Replayed {
 
     BenchProof {
+        points = List.copyOf(points);
         events = List.copyOf(events);
     }
 
@@ -30,8 +32,19 @@ record BenchProof(Machine machine, ProgramUnits units, Tool tool, Levels levels,
      * @param cutter the cutter
      * @param cut planned speed, feed and peck
      * @param dimples whether it only sets dimples, in one cut each
+     * @param number the cutter's number in the job
      */
-    record Tool(Cutter cutter, Cut cut, boolean dimples) {}
+    record Tool(Cutter cutter, Cut cut, boolean dimples, int number) {}
+
+    /**
+     * A planned hole.
+     *
+     * @param title for people
+     * @param x along the work
+     * @param y across it
+     * @param bottom Z of the cutter's lowest point, without the lift of an air cut
+     */
+    record Point(String title, double x, double y, double bottom) {}
 
     /**
      * Heights without the lift of an air cut.
@@ -39,10 +52,11 @@ record BenchProof(Machine machine, ProgramUnits units, Tool tool, Levels levels,
      * @param top the highest that the work may stand
      * @param through what the full diameter has to go below; for dimples what their point has to go below
      * @param floor what no point may go below
+     * @param retract the R plane
      * @param clear where the cutter may travel
      * @param lift how far every Z is raised; 0 but for an air cut
      */
-    record Levels(double top, double through, double floor, double clear, double lift) {}
+    record Levels(double top, double through, double floor, double retract, double clear, double lift) {}
 
     private Grid grid() {
         return Grid.of(machine.post(), units);

@@ -59,12 +59,8 @@ final class BoreRules {
         BoreRules rules = new BoreRules(proof, task);
         List<DrilledHole> holes = DrilledHole.from(proof);
         int planned = task.operations().size();
-        if (holes.size() != planned) {
-            int line = proof.events().isEmpty()
-                    ? 1
-                    : proof.events().get(proof.events().size() - 1).line();
-            rules.fault(line, planned + " bored holes", holes.size() + " made");
-        }
+        rules.faults.addAll(DrilledHole.counted(proof, holes, planned, "bored holes"));
+        rules.rapids();
         for (int i = 0; i < StrictMath.min(planned, holes.size()); i++) {
             if (task.operations().get(i) instanceof Operation.Bore bore) {
                 rules.place(holes.get(i), bore);
@@ -123,14 +119,22 @@ final class BoreRules {
                 feed(stroke, bore);
                 down(stroke);
                 path(stroke, bore, crown);
-            } else if (stroke.to().z() < crown - proof.tolerance()) {
+            }
+        }
+        end(hole, bore);
+    }
+
+    /** Also where nothing is cut. */
+    private void rapids() {
+        double crown = proof.highestCrown() + proof.file().lift();
+        for (Event.Stroke stroke : proof.strokes()) {
+            if (!stroke.feed() && stroke.to().z() < crown - proof.tolerance()) {
                 fault(
                         stroke.line(),
                         "no rapid that ends below the crown",
                         "Z " + proof.text(stroke.to().z()));
             }
         }
-        end(hole, bore);
     }
 
     private void feed(Event.Stroke stroke, Operation.Bore bore) {

@@ -3,13 +3,14 @@ package collarwright.rehearsal;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The rotary direction test only lifts Z, goes to A0, stops, turns to A30 and stops again. */
+/** The rotary direction test only takes a cutter in, lifts Z, goes to A0, stops, turns to A30 and stops again. */
 final class DirectionRules {
 
     private DirectionRules() {}
 
     static List<Fault> check(Proof proof) {
-        List<Fault> faults = new ArrayList<>();
+        List<Fault> faults = new ArrayList<>(
+                CutterRules.check(proof.machine().post().layout().habits(), proof.events()));
         List<String> done = new ArrayList<>();
         for (Event event : proof.events()) {
             if (event instanceof Event.Stroke s) {
@@ -18,7 +19,7 @@ final class DirectionRules {
                 if (StopNote.read(stop.comments()).isEmpty()) {
                     done.add("stop");
                 }
-            } else if (!(event instanceof Event.End)) {
+            } else if (event instanceof Event.Spindle || event instanceof Event.Dwell) {
                 faults.add(new Fault(event.line(), "a test that moves Z and A only", "spindle or dwell"));
             }
         }

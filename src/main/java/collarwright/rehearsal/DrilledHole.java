@@ -79,6 +79,16 @@ record DrilledHole(Pose at, List<Event.Stroke> strokes) {
         return holes;
     }
 
+    /** Whether as many are made as are planned. */
+    static List<Fault> counted(Replayed program, List<DrilledHole> holes, int planned, String things) {
+        if (holes.size() == planned) {
+            return List.of();
+        }
+        List<Event> events = program.events();
+        int line = events.isEmpty() ? 1 : events.get(events.size() - 1).line();
+        return List.of(new Fault(line, planned + " " + things, holes.size() + " made"));
+    }
+
     private static void close(List<DrilledHole> holes, List<Event.Stroke> strokes) {
         strokes.stream().filter(Event.Stroke::feed).findFirst().ifPresent(first -> {
             double lowest =

@@ -4,17 +4,15 @@ import collarwright.finding.Code;
 import collarwright.finding.Finding;
 import collarwright.finding.Where;
 import collarwright.machining.BedSettings;
+import collarwright.machining.BenchProgram;
 import collarwright.machining.EndPlan;
-import collarwright.machining.EndProgram;
 import collarwright.machining.EndStops;
+import collarwright.machining.EndTask;
 import collarwright.units.Angles;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.OptionalInt;
 
 /**
  * Reads the programs for the ends of struts back and proves them, before any of them may be written.
@@ -26,7 +24,7 @@ import java.util.OptionalInt;
 public final class EndRehearsal {
 
     /** A turn in words has one decimal of degrees, and less than 0.05° is not asked for. */
-    private static final double TURN_SLACK = Angles.radians(0.0501);
+    static final double TURN_SLACK = Angles.radians(0.0501);
 
     private EndRehearsal() {}
 
@@ -52,85 +50,21 @@ public final class EndRehearsal {
      * @param settings what it was made with
      * @return REHEARSAL_FAILED stops by line, the first 25 if there are more
      */
-    public static List<Finding> rehearse(EndProgram file, BedSettings settings) {
-        List<Fault> faults =
-                new ArrayList<>(TextRules.check(file.text(), settings.machine().post()));
-        BlockReader reader = BlockReader.read(file.text());
-        faults.addAll(reader.faults());
-        Interpreter.Run run = Interpreter.run(reader.blocks(), Pose.UNKNOWN);
-        faults.addAll(run.faults());
-        faults.addAll(WordRules.check(settings.machine(), settings.cuts().units(), reader.blocks()));
-        faults.addAll(SpindleRules.check(
-                settings.machine(),
-                run.events(),
-                OptionalInt.of(file.task().cut().rpm())));
-        EndProof proof = proof(file, settings, run.events());
-        String order = settings.machine().withoutY() ? "ZX" : "ZYX";
-        BenchMotion.Ways ways = new BenchMotion.Ways(order, true, settings.bed().stopClear());
-        faults.addAll(BenchMotion.check(proof.bench(), ways));
-        faults.addAll(BenchCuts.check(proof.bench()));
-        faults.addAll(stops(proof));
-        return FaultyProgram.findings(file.name(), faults);
-    }
-
-    /** The program waits where the strut is turned and nowhere else, the spindle off. */
-    private static List<Fault> stops(EndProof proof) {
-        List<Fault> faults = new ArrayList<>();
-        boolean on = false;
-        for (Event event : proof.events()) {
-            if (event instanceof Event.Spindle s) {
-                on = s.on();
-            } else if (event instanceof Event.Stop) {
-                if (on) {
-                    faults.add(new Fault(event.line(), "the spindle off while a strut is turned", "spindle running"));
-                }
-                String note = proof.notes().getOrDefault(event.line(), "");
-                if (Double.isNaN(StrutHole.clockwise(note))) {
-                    faults.add(new Fault(event.line(), "words that tell by how much to turn", "(" + note + ")"));
-                }
-            }
-        }
-        return faults;
-    }
-
-    private static EndProof proof(EndProgram file, BedSettings settings, List<Event> events) {
-        return EndProof.of(file, settings, events, notes(file.text()));
-    }
-
-    /** The comment lines straight in front of a line, joined where a long one was broken. */
-    private static Map<Integer, String> notes(String text) {
-        Map<Integer, String> notes = new HashMap<>();
-        StringBuilder note = new StringBuilder();
-        int line = 0;
-        for (String raw : text.split("\n", -1)) {
-            line++;
-            String code = raw.strip();
-            if (code.startsWith("(") && code.endsWith(")")) {
-                String words = code.substring(1, code.length() - 1);
-                if (words.startsWith(".. ")) {
-                    note.append(' ').append(words.substring(3));
-                } else {
-                    note.setLength(0);
-                    note.append(words);
-                }
-            } else {
-                notes.put(line, note.toString());
-                note.setLength(0);
-            }
-        }
-        return Map.copyOf(notes);
+    public static List<Finding> rehearse(BenchProgram<EndTask> file, BedSettings settings) {
+        return BenchRehearsal.rehearse(file, new EndBench(settings));
     }
 
     /** The holes that a program's text drills in a strut of a length. */
-    static List<StrutHole> holes(EndProgram file, BedSettings settings, double cut) {
-        List<Block> blocks = BlockReader.read(file.text()).blocks();
-        List<Event> events = Interpreter.run(blocks, Pose.UNKNOWN).events();
-        return StrutHole.from(proof(file, settings, events), cut);
+    static List<StrutHole> holes(BenchProgram<EndTask> file, BedSettings settings, double cut) {
+        return StrutHole.from(
+                BenchRehearsal.proofs(file, new EndBench(settings)).get(0),
+                file.task().atStop(),
+                cut);
     }
 
     private static List<Finding> strut(EndPlan plan, BedSettings settings, EndStops strut) {
         List<StrutHole> holes = new ArrayList<>();
-        for (EndProgram file : plan.programs()) {
+        for (BenchProgram<EndTask> file : plan.programs()) {
             if (!file.air() && file.task().stops().type().equals(strut.type())) {
                 holes.addAll(holes(file, settings, strut.cut()));
             }

@@ -92,8 +92,17 @@ sealed interface Event {
         }
     }
 
-    /** A cutter comes into the spindle, which stops. */
-    record Tool(int line, int number) implements Event {}
+    /**
+     * A cutter comes into the spindle, which stops.
+     *
+     * @param number its number
+     * @param comments what is said of it
+     */
+    record Tool(int line, int number, List<String> comments) implements Event {
+        public Tool {
+            comments = List.copyOf(comments);
+        }
+    }
 
     /** The control adds a cutter's length from its table; 0 for none. */
     record Offset(int line, int number) implements Event {}

@@ -3,10 +3,9 @@ package collarwright.rehearsal;
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
 import collarwright.finding.Where;
-import collarwright.geometry.Interval;
 import collarwright.geometry.Vec3;
+import collarwright.machining.BenchProgram;
 import collarwright.machining.FlatPlan;
-import collarwright.machining.FlatProgram;
 import collarwright.machining.FlatSettings;
 import collarwright.machining.FlatTask;
 import collarwright.tooling.FlatStrip;
@@ -14,7 +13,6 @@ import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalInt;
 
 /**
  * Reads the programs for flat strips back and proves them, before any of them may be written.
@@ -57,34 +55,8 @@ public final class FlatRehearsal {
      * @param settings what it was made with
      * @return REHEARSAL_FAILED stops by line, the first 25 if there are more
      */
-    public static List<Finding> rehearse(FlatProgram file, FlatSettings settings) {
-        List<Fault> faults =
-                new ArrayList<>(TextRules.check(file.text(), settings.machine().post()));
-        BlockReader reader = BlockReader.read(file.text());
-        faults.addAll(reader.faults());
-        Interpreter.Run run = Interpreter.run(reader.blocks(), Pose.UNKNOWN);
-        faults.addAll(run.faults());
-        faults.addAll(WordRules.check(settings.machine(), settings.cuts().units(), reader.blocks()));
-        int rpm = file.task().cut().rpm();
-        faults.addAll(SpindleRules.check(settings.machine(), run.events(), OptionalInt.of(rpm)));
-        BenchProof proof = proof(file, settings, run.events());
-        faults.addAll(BenchMotion.check(proof, new BenchMotion.Ways("ZXY", false, Double.NEGATIVE_INFINITY)));
-        faults.addAll(BenchCuts.check(proof));
-        return FaultyProgram.findings(file.name(), faults);
-    }
-
-    private static BenchProof proof(FlatProgram file, FlatSettings settings, List<Event> events) {
-        FlatTask task = file.task();
-        Interval wall = task.strip().body().wall();
-        double clear = settings.table().clampHeight()
-                + settings.machine().travel().clearGap()
-                + task.cutter().lead();
-        BenchProof.Levels levels = task.marks()
-                ? new BenchProof.Levels(0, 0, -wall.min(), clear, file.lift())
-                : new BenchProof.Levels(
-                        0, -wall.max(), -wall.min() - settings.table().under(), clear, file.lift());
-        BenchProof.Tool tool = new BenchProof.Tool(task.cutter(), task.cut(), task.marks());
-        return new BenchProof(settings.machine(), settings.cuts().units(), tool, levels, events);
+    public static List<Finding> rehearse(BenchProgram<FlatTask> file, FlatSettings settings) {
+        return BenchRehearsal.rehearse(file, new FlatBench(settings));
     }
 
     /** Where a hole is on the strip, and what made it. */
@@ -143,18 +115,24 @@ public final class FlatRehearsal {
 
     private static List<Made> made(FlatPlan plan, FlatSettings settings, Pattern pattern, boolean marks) {
         List<Made> made = new ArrayList<>();
-        for (FlatProgram file : plan.programs()) {
-            boolean ours = file.task().marks() == marks
-                    && file.task().strip().pattern().equals(pattern.id());
+        FlatBench bench = new FlatBench(settings);
+        for (BenchProgram<FlatTask> file : plan.programs()) {
+            boolean ours = file.task().strip().pattern().equals(pattern.id());
             if (ours && !file.air()) {
-                List<Block> blocks = BlockReader.read(file.text()).blocks();
-                double diameter = file.task().cutter().asDrilled().nominal();
-                proof(file, settings, Interpreter.run(blocks, Pose.UNKNOWN).events())
-                        .holes()
-                        .forEach(h -> made.add(new Made(h.at().x(), h.at().y(), diameter)));
+                for (BenchProof proof : BenchRehearsal.proofs(file, bench)) {
+                    add(proof, marks, made);
+                }
             }
         }
         return made;
+    }
+
+    private static void add(BenchProof proof, boolean marks, List<Made> made) {
+        BenchProof.Tool tool = proof.tool();
+        if (tool.dimples() == marks) {
+            double diameter = tool.cutter().asDrilled().nominal();
+            proof.holes().forEach(h -> made.add(new Made(h.at().x(), h.at().y(), diameter)));
+        }
     }
 
     /** Where something belongs on the rolled collar. */

@@ -1,5 +1,6 @@
 package collarwright.rehearsal;
 
+import collarwright.machining.Machine;
 import collarwright.machining.RotarySettings;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -57,8 +58,16 @@ final class Interpreter {
     record Dialect(TurnWord turnWord, boolean dwellByX) {
 
         static Dialect of(RotarySettings settings) {
-            boolean dwellByX = settings.machine().post().layout().habits().dwellByX();
-            return new Dialect(TurnWord.of(settings), dwellByX);
+            return new Dialect(TurnWord.of(settings), dwellByX(settings.machine()));
+        }
+
+        /** Of a machine on which the work lies still. */
+        static Dialect of(Machine machine) {
+            return new Dialect(TurnWord.DEGREES, dwellByX(machine));
+        }
+
+        private static boolean dwellByX(Machine machine) {
+            return machine.post().layout().habits().dwellByX();
         }
     }
 
@@ -148,7 +157,7 @@ final class Interpreter {
             if (tool <= 0) {
                 fault(block, "T with the cutter's number before M6", "M6 without T");
             }
-            events.add(new Event.Tool(block.line(), tool));
+            events.add(new Event.Tool(block.line(), tool, block.comments()));
         }
     }
 

@@ -8,6 +8,7 @@ import collarwright.machining.Load;
 import collarwright.machining.Machine;
 import collarwright.machining.PatternRun;
 import collarwright.machining.ProgramFile;
+import collarwright.machining.ProgramTask;
 import collarwright.machining.RotaryPlan;
 import collarwright.machining.RotarySettings;
 import collarwright.machining.SetupSheet;
@@ -67,6 +68,9 @@ final class PlanRules {
             rules.dimples(setup.load());
         }
         rules.names();
+        readings.stream()
+                .filter(r -> r.file().purpose() == ProgramFile.Purpose.DIRECTION_TEST)
+                .forEach(rules::direction);
         return rules.findings;
     }
 
@@ -117,6 +121,28 @@ final class PlanRules {
                                         t.cutter().id());
                             }
                         });
+            }
+        }
+    }
+
+    /** The direction test is clear for every cutter of the job, and takes in one of them. */
+    private void direction(Reading test) {
+        List<ProgramTask> tasks = plan.programs().stream()
+                .flatMap(f -> f.byTask().stream())
+                .flatMap(f -> f.task().stream())
+                .toList();
+        double lead = tasks.stream().mapToDouble(t -> t.cutter().lead()).max().orElse(0);
+        List<Event> events = test.run().events();
+        Proof proof = new Proof(test.file(), settings, test.blocks().blocks(), events);
+        double lowest =
+                proof.strokes().stream().mapToDouble(s -> s.to().z()).min().orElse(Double.NaN);
+        if (!proof.atClear(lowest - lead)) {
+            String wanted = "Z " + proof.text(proof.clear() + lead) + " or higher, clear for the longest cutter";
+            fault("program " + test.file().name(), wanted, "Z " + proof.text(lowest));
+        }
+        for (Event event : events) {
+            if (event instanceof Event.Tool tool && tasks.stream().noneMatch(t -> t.tool() == tool.number())) {
+                fault("program " + test.file().name(), "a cutter of the job", "cutter " + tool.number());
             }
         }
     }

@@ -24,6 +24,11 @@ record Proof(ProgramFile file, RotarySettings settings, List<Block> blocks, List
         return settings.machine();
     }
 
+    @Override
+    public ProgramUnits units() {
+        return settings.units();
+    }
+
     /** Half a step of a length in the program, and a little for the arithmetic. */
     @Override
     public double tolerance() {

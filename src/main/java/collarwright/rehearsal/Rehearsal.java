@@ -1,6 +1,7 @@
 package collarwright.rehearsal;
 
 import collarwright.finding.Finding;
+import collarwright.machining.ControlHabits;
 import collarwright.machining.PatternRun;
 import collarwright.machining.ProgramFile;
 import collarwright.machining.RotaryPlan;
@@ -67,6 +68,8 @@ public final class Rehearsal {
     static List<Fault> rules(Proof proof) {
         ProgramFile file = proof.file();
         List<Fault> faults = new ArrayList<>(WordRules.check(proof));
+        double crown = proof.settings().work().body().outerRadius();
+        faults.addAll(ZeroRules.check(proof.blocks(), crown));
         if (file.purpose() == ProgramFile.Purpose.DIRECTION_TEST) {
             faults.addAll(DirectionRules.check(proof));
             return faults;
@@ -81,8 +84,11 @@ public final class Rehearsal {
 
     private static List<Fault> section(Section section, Proof whole) {
         Proof proof = new Proof(section.file(), whole.settings(), whole.blocks(), section.events());
-        List<Fault> faults =
-                new ArrayList<>(section.cutter(whole.machine().post().layout().habits()));
+        ControlHabits habits = whole.machine().post().layout().habits();
+        List<Fault> faults = new ArrayList<>();
+        section.file()
+                .task()
+                .ifPresent(t -> faults.addAll(CutterRules.check(habits, section.events(), t.tool(), t.cutter())));
         faults.addAll(SpindleRules.check(proof));
         faults.addAll(MotionRules.check(proof));
         section.file().task().ifPresent(t -> {

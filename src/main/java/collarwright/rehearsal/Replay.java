@@ -97,10 +97,37 @@ public record Replay(List<Made> holes, List<Leg> path, double seconds) {
     }
 
     static Replay of(Proof proof) {
-        Clock clock = new Clock(proof.machine());
+        List<Part> parts = new ArrayList<>();
+        boolean byY = proof.machine().rotary().form().byY();
+        for (Section section : Section.of(proof.file(), proof.events(), byY)) {
+            Proof part = new Proof(section.file(), proof.settings(), proof.blocks(), section.events());
+            Optional<ProgramTask> task = section.file().task();
+            parts.add(new Part(
+                    section.events(),
+                    DrilledHole.from(part),
+                    task.map(ProgramTask::cutter),
+                    task.filter(ProgramTask::marks).isPresent()));
+        }
+        return of(proof.machine(), proof.events(), parts);
+    }
+
+    /** The same for work that lies still: A is nowhere stated. */
+    static Replay of(List<Event> events, List<BenchProof> proofs) {
+        List<Part> parts = proofs.stream()
+                .map(p -> new Part(
+                        p.events(), p.holes(), Optional.of(p.tool().cutter()), p.tool().dimples()))
+                .toList();
+        return of(proofs.get(0).machine(), events, parts);
+    }
+
+    /** What one cutter does, with its own clear height and size; all parts together have all events in their order. */
+    private record Part(List<Event> events, List<DrilledHole> holes, Optional<Cutter> cutter, boolean dimple) {}
+
+    private static Replay of(Machine machine, List<Event> events, List<Part> parts) {
+        Clock clock = new Clock(machine);
         List<Leg> path = new ArrayList<>();
         List<Double> starts = new ArrayList<>();
-        for (Event event : proof.events()) {
+        for (Event event : events) {
             double start = clock.seconds;
             clock.add(event);
             starts.add(start);
@@ -109,25 +136,29 @@ public record Replay(List<Made> holes, List<Leg> path, double seconds) {
             }
         }
         List<Made> holes = new ArrayList<>();
-        boolean byY = proof.machine().rotary().form().byY();
         int before = 0;
-        for (Section section : Section.of(proof.file(), proof.events(), byY)) {
-            Proof part = new Proof(section.file(), proof.settings(), proof.blocks(), section.events());
-            made(part, starts.subList(before, before + section.events().size()), holes);
-            before += section.events().size();
+        for (Part part : parts) {
+            made(part, starts.subList(before, before + part.events().size()), holes);
+            before += part.events().size();
         }
         return new Replay(holes, path, clock.seconds);
     }
 
-    /** The holes of one cutter, which has its own clear height and size. */
-    private static void made(Proof part, List<Double> starts, List<Made> holes) {
-        Optional<Cutter> cutter = part.file().task().map(ProgramTask::cutter);
-        boolean dimple = part.file().task().filter(ProgramTask::marks).isPresent();
-        for (DrilledHole hole : DrilledHole.from(part)) {
+    private static void made(Part part, List<Double> starts, List<Made> holes) {
+        for (DrilledHole hole : part.holes()) {
             Pose at = hole.at();
             double start = starts.get(indexOf(part.events(), hole.cuts().get(0)));
-            double bored = hole.bored(cutter.map(Cutter::size).orElse(0.0)).orElse(0);
-            holes.add(new Made(holes.size() + 1, hole.line(), start, at.x(), at.a(), at.z(), bored, cutter, dimple));
+            double bored = hole.bored(part.cutter().map(Cutter::size).orElse(0.0)).orElse(0);
+            holes.add(new Made(
+                    holes.size() + 1,
+                    hole.line(),
+                    start,
+                    at.x(),
+                    at.a(),
+                    at.z(),
+                    bored,
+                    part.cutter(),
+                    part.dimple()));
         }
     }
 

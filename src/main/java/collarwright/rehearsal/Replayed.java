@@ -1,6 +1,7 @@
 package collarwright.rehearsal;
 
 import collarwright.machining.Machine;
+import collarwright.machining.ProgramUnits;
 import java.util.List;
 
 /** A program's replay with what its rules need, whether the pipe turns or the work lies still. */
@@ -9,6 +10,9 @@ interface Replayed {
     Machine machine();
 
     List<Event> events();
+
+    /** Unit of lengths in the program. */
+    ProgramUnits units();
 
     /** Half a step of a length in the program, and a little for the arithmetic. */
     double tolerance();

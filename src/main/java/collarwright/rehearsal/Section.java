@@ -1,8 +1,6 @@
 package collarwright.rehearsal;
 
-import collarwright.machining.ControlHabits;
 import collarwright.machining.ProgramFile;
-import collarwright.machining.ProgramTask;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -31,31 +29,48 @@ record Section(ProgramFile file, List<Event> events) {
         if (views.size() < 2) {
             return List.of(new Section(file, events));
         }
-        List<List<Event>> parts = new ArrayList<>();
-        parts.add(new ArrayList<>());
-        for (Event event : events) {
-            boolean used = parts.get(parts.size() - 1).stream().anyMatch(Event.Stroke.class::isInstance);
-            if (used && change(event).isPresent() && parts.size() < views.size()) {
-                parts.add(new ArrayList<>());
-            }
-            parts.get(parts.size() - 1).add(event);
-        }
+        List<List<Event>> parts = split(events, views.size(), byY);
         List<Section> sections = new ArrayList<>();
         for (int i = 0; i < views.size(); i++) {
-            sections.add(new Section(views.get(i), i < parts.size() ? restated(parts.get(i), byY) : List.of()));
+            sections.add(new Section(views.get(i), parts.get(i)));
         }
         return sections;
     }
 
-    /** The number of the cutter that comes in. */
-    static Optional<Integer> change(Event event) {
+    /**
+     * Takes events apart at changes of the cutter.
+     *
+     * @param count how many parts are wanted, 1 or more; parts that are lacking are empty
+     */
+    static List<List<Event>> split(List<Event> events, int count, boolean byY) {
+        if (count < 2) {
+            return List.of(events);
+        }
+        List<List<Event>> parts = new ArrayList<>();
+        parts.add(new ArrayList<>());
+        for (Event event : events) {
+            boolean used = parts.get(parts.size() - 1).stream().anyMatch(Event.Stroke.class::isInstance);
+            if (used && change(event).isPresent() && parts.size() < count) {
+                parts.add(new ArrayList<>());
+            }
+            parts.get(parts.size() - 1).add(event);
+        }
+        List<List<Event>> out = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            out.add(i < parts.size() ? restated(parts.get(i), byY) : List.of());
+        }
+        return out;
+    }
+
+    /** The cutter that comes in. */
+    static Optional<StopNote.Cutter> change(Event event) {
         if (event instanceof Event.Tool tool) {
-            return Optional.of(tool.number());
+            return Optional.of(new StopNote.Cutter(tool.number(), ""));
         }
         if (event instanceof Event.Stop stop) {
             return StopNote.read(stop.comments()).stream()
                     .filter(StopNote.Cutter.class::isInstance)
-                    .map(n -> ((StopNote.Cutter) n).number())
+                    .map(StopNote.Cutter.class::cast)
                     .findFirst();
         }
         return Optional.empty();
@@ -85,36 +100,5 @@ record Section(ProgramFile file, List<Event> events) {
         boolean named = s.block().words().stream().anyMatch(w -> letters.indexOf(w.letter()) >= 0);
         boolean hand = s.kind() == Event.Kind.HAND && letters.equals("A");
         return named || hand || from != to || !Double.isNaN(stated) ? to : Double.NaN;
-    }
-
-    /** The right cutter with its own length, and only where the profile has it so. */
-    List<Fault> cutter(ControlHabits habits) {
-        List<Fault> faults = new ArrayList<>();
-        Optional<ProgramTask> task = file.task();
-        if (task.isEmpty() || !habits.allInOneFile()) {
-            return faults;
-        }
-        int number = task.get().tool();
-        int line = events.isEmpty() ? 1 : events.get(0).line();
-        List<Integer> changes =
-                events.stream().flatMap(e -> change(e).stream()).distinct().toList();
-        boolean needed = habits.toolChange() == ControlHabits.ToolChange.M6;
-        if (!changes.equals(List.of(number)) && (needed || !changes.isEmpty())) {
-            faults.add(new Fault(line, "cutter " + number, changes.isEmpty() ? "none" : "cutter " + changes));
-        }
-        if (habits.lengthTable()) {
-            Event.Stroke first = events.stream()
-                    .filter(Event.Stroke.class::isInstance)
-                    .map(Event.Stroke.class::cast)
-                    .findFirst()
-                    .orElse(null);
-            int until = first == null ? events.size() : events.indexOf(first);
-            boolean set = events.subList(0, until).stream()
-                    .anyMatch(e -> e instanceof Event.Offset o && o.number() == number);
-            if (!set) {
-                faults.add(new Fault(line, "G43 H" + number + " before the first move with the cutter", "none"));
-            }
-        }
-        return faults;
     }
 }

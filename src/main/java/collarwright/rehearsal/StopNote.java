@@ -30,8 +30,12 @@ sealed interface StopNote {
      * Changes the cutter by hand.
      *
      * @param number the cutter's number in the job
+     * @param title which cutter
      */
-    record Cutter(int number) implements StopNote {}
+    record Cutter(int number, String title) implements StopNote {}
+
+    /** Sets Z anew with the cutter that came in; to which value, {@link ZeroRules} holds against the plan. */
+    record Touch() implements StopNote {}
 
     /** The one form of each. */
     Pattern TURN = Pattern.compile("TURN TO (\\d+\\.\\d+) DEG");
@@ -40,7 +44,10 @@ sealed interface StopNote {
     Pattern START = Pattern.compile("Set the spindle to (\\d+) rpm, start it, then go on");
 
     /** See {@link #TURN}. */
-    Pattern CUTTER = Pattern.compile("CUTTER (\\d+), .*");
+    Pattern CUTTER = Pattern.compile("CUTTER (\\d+), (.*)");
+
+    /** See {@link #TURN}. */
+    Pattern TOUCH = Pattern.compile("Set Z anew: tip on the [a-z ]+ is Z -?\\d+\\.\\d+ (mm|in)");
 
     /** The notes of one stop in the order in which they stand. */
     static List<StopNote> read(List<String> comments) {
@@ -62,7 +69,10 @@ sealed interface StopNote {
         }
         Matcher cutter = CUTTER.matcher(comment);
         if (cutter.matches() && cutter.group(1).length() < 6) {
-            return Optional.of(new Cutter(Integer.parseInt(cutter.group(1))));
+            return Optional.of(new Cutter(Integer.parseInt(cutter.group(1)), cutter.group(2)));
+        }
+        if (TOUCH.matcher(comment).matches()) {
+            return Optional.of(new Touch());
         }
         return comment.equals("Stop the spindle") ? Optional.of(new SpindleOff()) : Optional.empty();
     }

@@ -26,15 +26,15 @@ record StrutHole(double fromA, Vec3 direction, int line) {
     private static final Vec3 UP = new Vec3(0, 0, 1);
     private static final Vec3 ALONG = new Vec3(1, 0, 0);
 
-    /** All holes of a program in a strut of a length: what a person turned at a stop is read from the comment in front of it. */
-    static List<StrutHole> from(EndProof proof, double cut) {
-        boolean endB = proof.file().task().atStop() == StrutTip.B;
+    /** All holes of a program in a strut of a length: what a person turned at a stop is read from the comments in front of it. */
+    static List<StrutHole> from(BenchProof proof, StrutTip atStop, double cut) {
+        boolean endB = atStop == StrutTip.B;
         List<StrutHole> holes = new ArrayList<>();
         for (DrilledHole hole : proof.holes()) {
             double turned = 0;
             for (Event event : proof.events()) {
-                if (event instanceof Event.Stop && event.line() < hole.line()) {
-                    turned += clockwise(proof.notes().getOrDefault(event.line(), ""));
+                if (event instanceof Event.Stop stop && event.line() < hole.line()) {
+                    turned += clockwise(stop);
                 }
             }
             // The strut turned clockwise seen from the stop, which is right-handed about +X; the drill stayed where it
@@ -45,6 +45,20 @@ record StrutHole(double fromA, Vec3 direction, int line) {
             holes.add(new StrutHole(endB ? cut - x : x, inStrut, hole.line()));
         }
         return List.copyOf(holes);
+    }
+
+    /** Radians that a stop turns the strut by; 0 where it is for something else, NaN where nobody could tell. */
+    static double clockwise(Event.Stop stop) {
+        double turned = 0;
+        boolean told = !StopNote.read(stop.comments()).isEmpty();
+        for (String comment : stop.comments()) {
+            double angle = clockwise(comment);
+            if (!Double.isNaN(angle)) {
+                turned += angle;
+                told = true;
+            }
+        }
+        return told ? turned : Double.NaN;
     }
 
     /** Radians; NaN where nobody could tell by how much to turn. */

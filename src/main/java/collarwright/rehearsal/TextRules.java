@@ -127,7 +127,9 @@ final class TextRules {
     }
 
     private void number(int line, char letter, String number, boolean first) {
-        if ("XYZAFPRQIJ".indexOf(letter) >= 0) {
+        // Where P counts milliseconds, controls take a whole number only: common practice, no source.
+        boolean whole = letter == 'P' && post.layout().dwellMilliseconds();
+        if (!whole && "XYZAFPRQIJ".indexOf(letter) >= 0) {
             if (!REAL.matcher(number).matches()) {
                 fault(line, letter + " with a digit before and after a point", letter + number);
             } else if (MINUS_ZERO.matcher(number).matches()) {

@@ -21,8 +21,8 @@ class EndJobTest {
     void longBed_drillsBothHolesInOneLine_withAnAirCut() {
         EndPlan plan = plan(EndSamples.bed(false, true), EndSamples.straight());
         assertThat(plan.findings()).isEmpty();
-        assertThat(plan.programs()).extracting(EndProgram::name).containsExactly("SB-ends.ngc", "SB-ends-air.ngc");
-        EndProgram cut = plan.programs().get(0);
+        assertThat(plan.programs()).extracting(BenchProgram::name).containsExactly("SB-ends.ngc", "SB-ends-air.ngc");
+        BenchProgram<EndTask> cut = plan.programs().get(0);
         assertThat(cut.task().holes()).extracting(EndHole::x).containsExactly(18.0, 783.25);
         assertThat(cut.text())
                 .contains("(STRUT SB, cut 801.25 mm, run it for 3 struts)", "G0 Y0.000\nG0 X18.000\nS1592 M3")
@@ -55,7 +55,7 @@ class EndJobTest {
 
         EndPlan turned = plan(EndSamples.bed(false, true, 600, new Bed(20, 2, 25)), EndSamples.twisted());
         assertThat(turned.programs())
-                .extracting(EndProgram::name)
+                .extracting(BenchProgram::name)
                 .containsExactly("SA-E1.ngc", "SA-E1-air.ngc", "SA-E2.ngc", "SA-E2-air.ngc");
         EndTask second = turned.programs().get(2).task();
         assertThat(second.atStop()).isEqualTo(StrutTip.B);

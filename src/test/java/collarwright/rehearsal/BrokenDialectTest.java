@@ -66,7 +66,7 @@ class BrokenDialectTest {
         rotary-y-mm       | G0 Y81.429                     | G0 Y58.283                    | azimuth 58.283
         rotary-industrial | T2 M6                          | T3 M6                         | cutter 2
         rotary-industrial | T2 M6                          | M6                            | cutter 2
-        rotary-industrial | G43 H2                         | G43 H1                        | G43 H2 before
+        rotary-industrial | G43 H2                         | G43 H1                        | one G43 H2
         rotary-industrial | G43 H2                         | G43                           | G43 with H
         rotary-industrial | G43 H2                         | G49                           | only words
         rotary-industrial | G4 X2.00                       | G4 P2.00                      | G4 with X

@@ -4,11 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import collarwright.machining.BedSettings;
+import collarwright.machining.BenchProgram;
 import collarwright.machining.EndHole;
 import collarwright.machining.EndJob;
-import collarwright.machining.EndProgram;
 import collarwright.machining.EndSamples;
 import collarwright.machining.EndStops;
+import collarwright.machining.EndTask;
 import collarwright.machining.ProgramUnits;
 import collarwright.testing.CanonicalMove;
 import collarwright.testing.CanonicalMove.Kind;
@@ -38,7 +39,7 @@ class EndOutsideTest {
         });
     }
 
-    private static void prove(EndProgram file, BedSettings settings) {
+    private static void prove(BenchProgram<EndTask> file, BedSettings settings) {
         boolean inch = settings.cuts().units() == ProgramUnits.INCH;
         double tolerance = inch ? 0.0001 * 25.4 : 0.001;
         List<CanonicalMove> bottoms = new ArrayList<>();
@@ -67,7 +68,7 @@ class EndOutsideTest {
         for (boolean cycles : new boolean[] {false, true}) {
             BedSettings settings = EndSamples.settings(EndSamples.bed(cycles, false), ProgramUnits.MM);
             List<String> places = new ArrayList<>();
-            EndProgram file = EndJob.plan(settings, List.of(EndSamples.twisted()))
+            BenchProgram<EndTask> file = EndJob.plan(settings, List.of(EndSamples.twisted()))
                     .programs()
                     .get(0);
             for (CanonicalMove m : CONTROL.read(file.text()).movesOrFail()) {

@@ -5,11 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import collarwright.finding.Finding;
 import collarwright.machining.Bed;
 import collarwright.machining.BedSettings;
+import collarwright.machining.BenchProgram;
 import collarwright.machining.EndJob;
 import collarwright.machining.EndPlan;
-import collarwright.machining.EndProgram;
 import collarwright.machining.EndSamples;
 import collarwright.machining.EndStops;
+import collarwright.machining.EndTask;
 import collarwright.machining.ProgramUnits;
 import collarwright.testing.Seeds;
 import java.util.ArrayList;
@@ -99,8 +100,8 @@ class EndRehearsalTest {
         return new EndPlan(plan.programs().stream().map(p -> with(p, change)).toList(), plan.findings());
     }
 
-    private static EndProgram with(EndProgram p, UnaryOperator<String> change) {
-        return new EndProgram(p.name(), p.task(), p.lift(), p.seconds(), change.apply(p.text()));
+    private static BenchProgram<EndTask> with(BenchProgram<EndTask> p, UnaryOperator<String> change) {
+        return new BenchProgram<>(p.name(), p.tasks(), p.lift(), p.seconds(), change.apply(p.text()));
     }
 
     private static Arguments swap(String what, String from, String to, String expected) {
@@ -125,7 +126,7 @@ class EndRehearsalTest {
                 swap("no spindle", "S1592 M3\n", "", "the spindle running"),
                 swap("no wait", "G4 P2.00\n", "", "a dwell after"),
                 swap("another speed", "S1592", "S1600", "1592 rpm as planned"),
-                swap("turned with the spindle on", "M5\nG4 P2.00\n(TURN", "(TURN", "the spindle off while"),
+                swap("turned with the spindle on", "M5\nG4 P2.00\n(TURN", "(TURN", "the spindle stopped"),
                 swap(
                         "a turn that nobody tells",
                         "(TURN THE STRUT 23.4 DEG",
@@ -144,10 +145,10 @@ class EndRehearsalTest {
     @MethodSource("broken")
     void broken_isRefused(String what, boolean cycles, int file, UnaryOperator<String> change, String expected) {
         BedSettings settings = settings(cycles, 2000);
-        EndProgram program =
+        BenchProgram<EndTask> program =
                 EndJob.plan(settings, List.of(EndSamples.twisted())).programs().get(file);
         assertThat(EndRehearsal.rehearse(program, settings)).isEmpty();
-        EndProgram changed = with(program, change);
+        BenchProgram<EndTask> changed = with(program, change);
         assertThat(changed.text()).as(what).isNotEqualTo(program.text());
         assertThat(EndRehearsal.rehearse(changed, settings))
                 .extracting(Finding::expected)
@@ -158,7 +159,7 @@ class EndRehearsalTest {
     @Test
     void depthAndPecks_areHeld() {
         BedSettings settings = settings(false, 2000);
-        EndProgram program =
+        BenchProgram<EndTask> program =
                 EndJob.plan(settings, List.of(EndSamples.straight())).programs().get(0);
         List<String> lines = program.text().lines().toList();
         int last = lines.lastIndexOf(lines.stream()
@@ -174,7 +175,8 @@ class EndRehearsalTest {
         assertThat(expected(program, settings, lines, first + 1, "(left out)")).contains("the cutter out of the hole");
     }
 
-    private static String expected(EndProgram program, BedSettings settings, List<String> lines, int at, String other) {
+    private static String expected(
+            BenchProgram<EndTask> program, BedSettings settings, List<String> lines, int at, String other) {
         List<String> changed = new ArrayList<>(lines);
         changed.set(at, other);
         return EndRehearsal.rehearse(with(program, t -> String.join("\n", changed) + "\n"), settings).stream()

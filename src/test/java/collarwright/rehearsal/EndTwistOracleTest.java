@@ -7,11 +7,12 @@ import collarwright.hub.Hubs;
 import collarwright.job.Job;
 import collarwright.machining.Bed;
 import collarwright.machining.BedSettings;
+import collarwright.machining.BenchProgram;
 import collarwright.machining.EndJob;
 import collarwright.machining.EndPlan;
-import collarwright.machining.EndProgram;
 import collarwright.machining.EndSamples;
 import collarwright.machining.EndStops;
+import collarwright.machining.EndTask;
 import collarwright.machining.ProgramUnits;
 import collarwright.machining.RotarySamples;
 import collarwright.plan.Plan;
@@ -53,7 +54,7 @@ class EndTwistOracleTest {
         for (int member = 0; member < hubs.dome().memberCount(); member++) {
             StrutType type = plan.struts().types().get(hubs.strutTypeOf(member));
             List<StrutHole> holes = new ArrayList<>();
-            for (EndProgram file : programs.programs()) {
+            for (BenchProgram<EndTask> file : programs.programs()) {
                 if (!file.air() && file.task().stops().type().equals(type.id())) {
                     holes.addAll(EndRehearsal.holes(file, settings, type.cut()));
                 }

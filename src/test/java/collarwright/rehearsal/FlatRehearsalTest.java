@@ -6,9 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
 import collarwright.machining.Bed;
+import collarwright.machining.BenchProgram;
 import collarwright.machining.FlatJob;
 import collarwright.machining.FlatPlan;
-import collarwright.machining.FlatProgram;
 import collarwright.machining.FlatSamples;
 import collarwright.machining.FlatSettings;
 import collarwright.machining.FlatTask;
@@ -86,7 +86,7 @@ class FlatRehearsalTest {
         Rs274 control = new Rs274(List.of());
         Seeds.each(8, draw -> {
             Drawn drawn = Drawn.of(draw);
-            for (FlatProgram file : drawn.plan().programs().subList(0, 4)) {
+            for (BenchProgram<FlatTask> file : drawn.plan().programs().subList(0, 4)) {
                 List<CanonicalMove> bottoms = new ArrayList<>();
                 for (CanonicalMove move : control.read(file.text()).movesOrFail()) {
                     if (move.kind() == Kind.FEED) {
@@ -131,8 +131,8 @@ class FlatRehearsalTest {
         assertThat(rehearse(mirrored, settings)).extracting(Finding::expected).contains("hole 2 made once");
     }
 
-    private static FlatProgram with(FlatProgram p, String text) {
-        return new FlatProgram(p.name(), p.task(), p.lift(), p.seconds(), text);
+    private static BenchProgram<FlatTask> with(BenchProgram<FlatTask> p, String text) {
+        return new BenchProgram<>(p.name(), p.tasks(), p.lift(), p.seconds(), text);
     }
 
     static Stream<Arguments> broken() {
@@ -153,7 +153,7 @@ class FlatRehearsalTest {
     @MethodSource("broken")
     void broken_isRefused(String what, int file, String from, String to, String expected) {
         FlatSettings settings = FlatSamples.settings(FlatSamples.machine(false), ProgramUnits.MM);
-        FlatProgram program = plan(settings).programs().get(file);
+        BenchProgram<FlatTask> program = plan(settings).programs().get(file);
         assertThat(FlatRehearsal.rehearse(program, settings)).isEmpty();
         String text = program.text().replaceFirst(java.util.regex.Pattern.quote(from), Matcher.quoteReplacement(to));
         assertThat(text).as(what + "\n" + program.text()).isNotEqualTo(program.text());

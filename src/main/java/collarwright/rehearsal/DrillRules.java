@@ -1,0 +1,151 @@
+package collarwright.rehearsal;
+
+import collarwright.machining.Cut;
+import collarwright.machining.ProgramUnits;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * How a hole is drilled on any machine, whether the pipe turns or the work lies still: no rapid into what is not cut, in
+ * pecks, each close to the last, chips brought out or broken.
+ */
+final class DrillRules {
+
+    /** Closest that a rapid may come to uncut material: a peck's 0.254 less rounding; our choice, no source. */
+    private static final double LEAST_GAP = 0.2;
+
+    /** Furthest that a cut may begin above the last bottom, twice a peck's 0.254: our choice, no source. */
+    private static final double MOST_GAP = 0.508;
+
+    private final Replayed program;
+    private final Drilling drilling;
+    private final List<Fault> faults = new ArrayList<>();
+
+    /**
+     * How it is drilled.
+     *
+     * @param cut planned feed and peck
+     * @param marks whether it only sets dimples, in one cut each
+     * @param crown the highest that the work may stand, raised for an air cut
+     * @param retract the R plane, raised for an air cut
+     */
+    record Drilling(Cut cut, boolean marks, double crown, double retract) {}
+
+    private DrillRules(Replayed program, Drilling drilling) {
+        this.program = program;
+        this.drilling = drilling;
+    }
+
+    static List<Fault> check(Replayed program, List<DrilledHole> holes, Drilling drilling) {
+        DrillRules rules = new DrillRules(program, drilling);
+        rules.rapids();
+        holes.forEach(rules::cuts);
+        return List.copyOf(rules.faults);
+    }
+
+    /** No rapid into uncut material: not before a cut, not after the last one, not where nothing is cut. */
+    private void rapids() {
+        double reached = Double.POSITIVE_INFINITY;
+        for (Event.Stroke stroke : program.strokes()) {
+            double z = stroke.to().z();
+            boolean begun = reached < drilling.crown();
+            double ground = begun ? reached + LEAST_GAP : drilling.crown();
+            if (stroke.feed()) {
+                reached = StrictMath.min(reached, z);
+            } else if (z < ground - program.tolerance()) {
+                fault(stroke.line(), "a rapid ends above uncut material", "Z " + program.text(z));
+            }
+            if (program.atClear(z)) {
+                reached = Double.POSITIVE_INFINITY;
+            }
+        }
+    }
+
+    private void cuts(DrilledHole hole) {
+        double reached = Double.POSITIVE_INFINITY;
+        for (Event.Stroke cut : hole.cuts()) {
+            startsClose(cut, reached);
+            bite(cut, StrictMath.min(reached, cut.from().z()) - cut.to().z());
+            reached = StrictMath.min(reached, cut.to().z());
+        }
+        Event.Stroke first = hole.cuts().get(0);
+        if (!first.drive().feedStated()) {
+            fault(first.line(), "F on the first cut of each hole", "none");
+        }
+        pecks(hole);
+        retracts(hole);
+    }
+
+    /** No feed through the air: the first cut begins at the R plane, others just above the last bottom. */
+    private void startsClose(Event.Stroke cut, double reached) {
+        double slack = 2 * program.tolerance();
+        double from = cut.from().z();
+        double retract = drilling.retract();
+        boolean first = !Double.isFinite(reached);
+        if (first && StrictMath.abs(from - retract) > slack) {
+            fault(
+                    cut.line(),
+                    "the first cut of a hole from Z " + program.text(retract),
+                    "from Z " + program.text(from));
+        } else if (!first && from > reached + MOST_GAP + slack) {
+            fault(
+                    cut.line(),
+                    "a cut that starts at Z " + program.text(reached + MOST_GAP) + " or lower",
+                    "from Z " + program.text(from));
+        }
+    }
+
+    /** As many pecks as the depth asks for. */
+    private void pecks(DrilledHole hole) {
+        double depth = drilling.retract() - hole.bottom();
+        double most = drilling.cut().peck();
+        boolean marks = drilling.marks();
+        long least = marks ? 1 : (long) StrictMath.ceil((depth - 2 * program.tolerance()) / most);
+        if (hole.cuts().size() > least + (marks ? 0 : 1)) {
+            fault(hole.line(), "a hole in " + least + " pecks", hole.cuts().size() + " pecks");
+        }
+    }
+
+    private void bite(Event.Stroke cut, double bite) {
+        double most = drilling.cut().peck();
+        if (!drilling.marks() && bite > most + 4 * program.tolerance() + 1e-6) {
+            fault(cut.line(), "pecks up to " + program.text(most), program.text(bite));
+        }
+        if (!(bite > 0)) {
+            fault(cut.line(), "every cut goes deeper", program.text(bite));
+        }
+        double feed = drilling.cut().feedMmPerMin();
+        double found = cut.drive().feedMmPerMin();
+        if (StrictMath.abs(found - feed) > feedTolerance()) {
+            fault(cut.line(), "feed " + program.text(feed) + " a minute", program.text(found) + " a minute");
+        }
+    }
+
+    /** Feeds are printed with one decimal of mm/min or two of in/min. */
+    private double feedTolerance() {
+        return program.units() == ProgramUnits.INCH ? 0.0051 * 25.4 : 0.051;
+    }
+
+    /** Chips come out: between two cuts the cutter goes up out of the work. */
+    private void retracts(DrilledHole hole) {
+        boolean chipBreak = program.machine().post().layout().habits().chipBreak();
+        if (chipBreak && hole.cuts().stream().allMatch(s -> s.block().has("G73"))) {
+            return; // chips are broken, not brought out
+        }
+        List<Event.Stroke> strokes = hole.strokes();
+        List<Event.Stroke> cuts = hole.cuts();
+        for (int i = 1; i < cuts.size(); i++) {
+            int after = strokes.indexOf(cuts.get(i - 1));
+            int before = strokes.indexOf(cuts.get(i));
+            boolean out = strokes.subList(after + 1, before).stream()
+                    .anyMatch(s -> s.to().z() >= drilling.crown() - program.tolerance());
+            if (!out) {
+                fault(cuts.get(i).line(), "the cutter out of the hole between pecks", "none");
+            }
+        }
+    }
+
+    private void fault(int line, String expected, String found) {
+        faults.add(new Fault(line, expected, found));
+    }
+}
