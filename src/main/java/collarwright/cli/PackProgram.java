@@ -37,8 +37,11 @@ record PackProgram(
                 .rotary()
                 .programs()
                 .forEach(p -> programs.add(new PackProgram(
-                        p.name(), p.purpose(), p.text(), Optional.of(p), (raw, shown) ->
-                                Comparison.of(p, raw, shown, settings))));
+                        p.name(),
+                        p.purpose(),
+                        p.text(),
+                        Optional.of(p),
+                        (raw, shown) -> Comparison.of(p, raw, shown, settings))));
         Optional<BedSettings> bed = Production.bed(production.plan().job());
         bed.ifPresent(b -> production
                 .ends()

@@ -202,7 +202,8 @@ public record WorkTime(List<Row> rows, ShopTimes.Money money) {
         double seconds = 0;
         for (BenchProgram<FlatTask> program : machines.strips().programs()) {
             int pieces = program.air() ? 0 : program.task().strip().made();
-            cutters += (long) program.tasks().size() * (program.air() ? 0 : program.tasks().size() > 1 ? pieces : 1);
+            cutters += (long) program.tasks().size()
+                    * (program.air() ? 0 : program.tasks().size() > 1 ? pieces : 1);
             runs += pieces;
             seconds += pieces * program.seconds();
         }

@@ -40,8 +40,7 @@ final class BenchComparison {
             Fault order = new Fault(1, "the holes in their planned order", "the same in another order");
             teller.tell(Level.NOTE, order, "");
         }
-        Drives drives =
-                new Drives(proof, proof.tool().cut(), proof.tool().cutter());
+        Drives drives = new Drives(proof, proof.tool().cut(), proof.tool().cutter());
         drives.changes().forEach(f -> teller.tell(Level.WARN, f, f.found().substring(0, 1)));
         return new BenchProof(
                 proof.machine(), proof.units(), proof.tool(), proof.levels(), holes.asMade(), drives.asPlanned());

@@ -165,7 +165,9 @@ final class BenchDifferences {
             DrilledHole hole = made.get(i);
             Integer of = plannedOf.get(i);
             BenchProof.Point planned = of == null ? null : proof.points().get(of);
-            double y = planned != null && Double.isNaN(hole.at().y()) ? planned.y() : hole.at().y();
+            double y = planned != null && Double.isNaN(hole.at().y())
+                    ? planned.y()
+                    : hole.at().y();
             points.add(new BenchProof.Point(
                     planned == null ? "a hole" : planned.title(),
                     hole.at().x(),

@@ -90,15 +90,12 @@ final class Drives {
                     + proof.strokes().stream().filter(Event.Stroke::feed).count() + " cuts";
             changes.add(new Fault(
                     slower.get(0).line(),
-                    "feed " + proof.text(cut.feedMmPerMin()) + " a minute"
-                            + (shares.isEmpty() ? "" : " at the wall") + " as planned",
+                    "feed " + proof.text(cut.feedMmPerMin()) + " a minute" + (shares.isEmpty() ? "" : " at the wall")
+                            + " as planned",
                     found));
         }
         for (Event event : proof.events()) {
-            if (event instanceof Event.Spindle p
-                    && p.on()
-                    && bearableSpeed(p.rpm())
-                    && differs(p.rpm(), cut.rpm())) {
+            if (event instanceof Event.Spindle p && p.on() && bearableSpeed(p.rpm()) && differs(p.rpm(), cut.rpm())) {
                 changes.add(new Fault(
                         p.line(), cut.rpm() + " rpm as planned", "S " + Decimals.trimmed(p.rpm(), 1) + " rpm"));
             }

@@ -69,7 +69,8 @@ record EndBench(BedSettings settings) implements BenchRehearsal.Bench<EndTask> {
             double turned = 0;
             int line = made.get(i).line();
             for (Event event : proof.events()) {
-                if (event instanceof Event.Stop stop && event.line() < made.get(i).line()) {
+                if (event instanceof Event.Stop stop
+                        && event.line() < made.get(i).line()) {
                     turned += StrutHole.clockwise(stop);
                     line = event.line();
                 }

@@ -115,7 +115,10 @@ public record Replay(List<Made> holes, List<Leg> path, double seconds) {
     static Replay of(List<Event> events, List<BenchProof> proofs) {
         List<Part> parts = proofs.stream()
                 .map(p -> new Part(
-                        p.events(), p.holes(), Optional.of(p.tool().cutter()), p.tool().dimples()))
+                        p.events(),
+                        p.holes(),
+                        Optional.of(p.tool().cutter()),
+                        p.tool().dimples()))
                 .toList();
         return of(proofs.get(0).machine(), events, parts);
     }
@@ -148,17 +151,10 @@ public record Replay(List<Made> holes, List<Leg> path, double seconds) {
         for (DrilledHole hole : part.holes()) {
             Pose at = hole.at();
             double start = starts.get(indexOf(part.events(), hole.cuts().get(0)));
-            double bored = hole.bored(part.cutter().map(Cutter::size).orElse(0.0)).orElse(0);
+            double bored =
+                    hole.bored(part.cutter().map(Cutter::size).orElse(0.0)).orElse(0);
             holes.add(new Made(
-                    holes.size() + 1,
-                    hole.line(),
-                    start,
-                    at.x(),
-                    at.a(),
-                    at.z(),
-                    bored,
-                    part.cutter(),
-                    part.dimple()));
+                    holes.size() + 1, hole.line(), start, at.x(), at.a(), at.z(), bored, part.cutter(), part.dimple()));
         }
     }
 

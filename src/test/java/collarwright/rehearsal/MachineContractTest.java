@@ -273,7 +273,8 @@ class MachineContractTest {
             assertThat(file.name()).matches("[A-Z0-9]{1,8}\\.[A-Z0-9]{1,3}");
             assertThat(file.text()).startsWith("%\r\nO" + (1001 + i) + "\r\n").endsWith(" M30\r\n%\r\n");
         }
-        assertThat(programs.get(0).text()).contains("T1 M6\r\n", "G0 G43 H1 Z", "T2 M6\r\n", "G0 G43 H2 Z", "T3 M6\r\n");
+        assertThat(programs.get(0).text())
+                .contains("T1 M6\r\n", "G0 G43 H1 Z", "T2 M6\r\n", "G0 G43 H2 Z", "T3 M6\r\n");
         assertThat(programs.stream().map(ProgramFile::name).distinct()).hasSameSizeAs(programs);
     }
 }
