@@ -4,7 +4,6 @@ import collarwright.finding.Code;
 import collarwright.finding.Finding;
 import collarwright.finding.JobException;
 import collarwright.finding.Where;
-import collarwright.machining.ProgramFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -121,14 +120,15 @@ record EditedProgram(String name, String text, List<Finding> findings) {
      *
      * @throws JobException COMMAND_LINE or PROGRAM_FILE if there is none, or more than one
      */
-    ProgramFile plan(List<ProgramFile> programs, Optional<String> as, Path job) {
+    PackProgram plan(List<PackProgram> programs, Optional<String> as, Path job) {
         if (programs.isEmpty()) {
             throw new JobException(List.of(Finding.stop(
                     Code.COMMAND_LINE,
                     new Where.Part("--job"),
                     "a job whose machine runs programs",
                     job + " makes none",
-                    "name a job with a machine that turns the pipe, such as machine = \"rotary-plain\"")));
+                    "name a job with a machine that runs programs: machine or strut-machine under [shop], or machine"
+                            + " under [strip]")));
         }
         if (as.isPresent()) {
             String wanted = as.orElseThrow();
@@ -148,27 +148,27 @@ record EditedProgram(String name, String text, List<Finding> findings) {
                             new Where.Path(name),
                             "a file name or a head of the pack's programs: " + names(programs),
                             "neither the name nor the head is one of them",
-                            "say which it is: --as " + programs.get(0).name());
+                            "say which it is: --as PROGRAM, by its name in the pack");
                 });
     }
 
-    private static Optional<ProgramFile> named(List<ProgramFile> programs, String name) {
+    private static Optional<PackProgram> named(List<PackProgram> programs, String name) {
         return programs.stream().filter(p -> p.name().equalsIgnoreCase(name)).findFirst();
     }
 
-    private static String names(List<ProgramFile> programs) {
-        List<String> names = programs.stream().map(ProgramFile::name).toList();
+    private static String names(List<PackProgram> programs) {
+        List<String> names = programs.stream().map(PackProgram::name).toList();
         return names.size() <= 12
                 ? String.join(", ", names)
                 : String.join(", ", names.subList(0, 12)) + " and " + (names.size() - 12) + " more";
     }
 
     /** The one program that shares more comments with the file than any other, and half of its own at least. */
-    private Optional<ProgramFile> byComments(List<ProgramFile> programs) {
+    private Optional<PackProgram> byComments(List<PackProgram> programs) {
         Set<String> own = comments(text);
-        List<ProgramFile> best = new ArrayList<>();
+        List<PackProgram> best = new ArrayList<>();
         double most = 0.5;
-        for (ProgramFile program : programs) {
+        for (PackProgram program : programs) {
             Set<String> theirs = comments(program.text());
             Set<String> shared = new HashSet<>(theirs);
             shared.retainAll(own);

@@ -106,19 +106,30 @@ final class RehearseCommand implements Callable<Integer> {
 
     private List<Finding> rehearsed(Path file, Production production) {
         EditedProgram edited = EditedProgram.read(file);
-        RotarySettings settings = Production.settings(production.plan().job());
-        ProgramFile planned = edited.plan(production.rotary().programs(), Optional.ofNullable(as), job);
-        Comparison comparison = Comparison.of(planned, edited.text(), edited.name(), settings);
+        PackProgram planned = edited.plan(PackProgram.of(production), Optional.ofNullable(as), job);
+        if (picture != null && planned.rotary().isEmpty()) {
+            throw new JobException(List.of(Finding.stop(
+                    Code.COMMAND_LINE,
+                    new Where.Part("--picture"),
+                    "a program of a machine that turns the pipe",
+                    planned.name() + ", for work that lies still",
+                    "leave --picture out: what differs is told without it")));
+        }
+        Comparison comparison = planned.comparison().apply(edited.text(), edited.name());
         terminal.print(RehearseText.line(edited.name(), planned, comparison));
-        Optional.ofNullable(picture).ifPresent(target -> {
-            Figures figures = new Figures(settings.units());
-            BackplotPicture drawn =
-                    new BackplotPicture(planned, comparison.replay(), settings, figures, BackplotPicture.WIDTH);
-            NewFile.write(target, SvgPicture.document(drawn, "backplot").getBytes(StandardCharsets.UTF_8), replace);
-            terminal.print("Wrote " + target + "\n");
-        });
+        Optional.ofNullable(picture)
+                .ifPresent(target -> planned.rotary().ifPresent(p -> draw(target, p, comparison, production)));
         List<Finding> findings = new ArrayList<>(edited.findings());
         findings.addAll(comparison.findings());
         return findings;
+    }
+
+    private void draw(Path target, ProgramFile planned, Comparison comparison, Production production) {
+        RotarySettings settings = Production.settings(production.plan().job());
+        Figures figures = new Figures(settings.units());
+        BackplotPicture drawn =
+                new BackplotPicture(planned, comparison.replay(), settings, figures, BackplotPicture.WIDTH);
+        NewFile.write(target, SvgPicture.document(drawn, "backplot").getBytes(StandardCharsets.UTF_8), replace);
+        terminal.print("Wrote " + target + "\n");
     }
 }

@@ -2,15 +2,16 @@ package collarwright.cli;
 
 import collarwright.finding.Finding;
 import collarwright.finding.Level;
-import collarwright.machining.ProgramFile;
 import collarwright.rehearsal.Comparison;
+import collarwright.rehearsal.Replay;
+import java.util.List;
 
 /** Says in one line what came of a rehearsed program. */
 final class RehearseText {
 
     private RehearseText() {}
 
-    static String line(String name, ProgramFile planned, Comparison comparison) {
+    static String line(String name, PackProgram planned, Comparison comparison) {
         String what = comparison.findings().stream().anyMatch(f -> f.level() == Level.STOP)
                 ? "must not be run, " + FindingPrinter.summary(comparison.findings())
                 : made(planned, comparison) + ", running time "
@@ -18,10 +19,10 @@ final class RehearseText {
         return name + ": " + what + "\n";
     }
 
-    private static String made(ProgramFile planned, Comparison comparison) {
-        int count = comparison.replay().holes().size();
-        boolean marks = planned.task().filter(t -> t.marks()).isPresent();
-        String holes = count(marks ? 0 : count, "hole") + " and " + count(marks ? count : 0, "dimple");
+    private static String made(PackProgram planned, Comparison comparison) {
+        List<Replay.Made> made = comparison.replay().holes();
+        int dimples = (int) made.stream().filter(Replay.Made::dimple).count();
+        String holes = count(made.size() - dimples, "hole") + " and " + count(dimples, "dimple");
         return switch (planned.purpose()) {
             case CUT -> holes + " as planned";
             case AIR_CUT -> holes + " in the air as planned";
@@ -29,7 +30,7 @@ final class RehearseText {
         };
     }
 
-    private static String rest(ProgramFile planned, Comparison comparison) {
+    private static String rest(PackProgram planned, Comparison comparison) {
         boolean same = comparison.findings().stream().noneMatch(f -> f.level() == Level.WARN);
         return same
                 ? "same as the program " + planned.name() + " of the pack"

@@ -241,6 +241,7 @@ public final class RotaryJob {
                     cut.name(),
                     air.map(ProgramFile::name),
                     task.cutter(),
+                    task.tool(),
                     task.cut(),
                     task.heights().clear(),
                     task.deepest(),

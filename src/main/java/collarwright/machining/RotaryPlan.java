@@ -2,7 +2,9 @@ package collarwright.machining;
 
 import collarwright.finding.Finding;
 import collarwright.finding.Level;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * All programs of a job for a machine that turns the pipe.
@@ -43,9 +45,12 @@ public record RotaryPlan(
      *
      * @param sticks sticks of pipe that are loaded
      * @param programRuns how often a program is started, air cuts and the direction test not counted
+     * @param cutterRuns how often a cutter comes into the spindle on all sticks: more than programs where one file has
+     *     all cutters of a stick
+     * @param cutters different cutters
      * @param effort time, turns and travel of all of these runs, with the least possible turns and travel
      */
-    public record Summary(int sticks, int programRuns, ProgramFile.Effort effort) {
+    public record Summary(int sticks, int programRuns, int cutterRuns, int cutters, ProgramFile.Effort effort) {
 
         /**
          * Tells how near the turns are to the least possible.
@@ -75,16 +80,17 @@ public record RotaryPlan(
     public Summary summary() {
         int sticks = 0;
         int runs = 0;
+        int cutterRuns = 0;
+        Set<String> cutters = new HashSet<>();
         ProgramFile.Effort effort = ProgramFile.Effort.NONE;
         for (SetupSheet setup : setups) {
-            sticks += setup.load().runs();
-            runs += setup.load().runs()
-                    * (int) setup.steps().stream()
-                            .map(SetupSheet.Step::file)
-                            .distinct()
-                            .count();
+            int times = setup.load().runs();
+            sticks += times;
+            runs += times * setup.files();
+            cutterRuns += times * setup.steps().size();
+            setup.steps().forEach(s -> cutters.add(s.cutter().tool().id()));
             effort = effort.plus(setup.inAll());
         }
-        return new Summary(sticks, runs, effort);
+        return new Summary(sticks, runs, cutterRuns, cutters.size(), effort);
     }
 }

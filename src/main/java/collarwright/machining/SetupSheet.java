@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param load what lies where, runs, stick length and the first collar's place
  * @param zero where X, Y, Z and A are zero and where TOP faces
  * @param stick the stick's lengths
- * @param steps the files in their order, one cutter each
+ * @param steps the cutters in their order, each with its file
  * @param notes what else to watch, the rotary direction test by its file name first
  */
 public record SetupSheet(String machine, Load load, Zero zero, Stick stick, List<Step> steps, List<String> notes) {
@@ -46,12 +46,13 @@ public record SetupSheet(String machine, Load load, Zero zero, Stick stick, List
             double needed, double inChuck, double stickOut, double firstEdge, double firstMiddle, double pitch) {}
 
     /**
-     * One file with its cutter.
+     * One cutter with its file; several steps in a row may have one file.
      *
      * @param order from 1
      * @param file the program
      * @param airFile its air-cut version, if the machine's travel allows one
      * @param cutter the cutter
+     * @param tool its number in the programs of the job, from 1
      * @param cut speed and feed with their formulas
      * @param clear clear height, Z
      * @param bottom deepest Z of the cutter's lowest point
@@ -66,6 +67,7 @@ public record SetupSheet(String machine, Load load, Zero zero, Stick stick, List
             String file,
             Optional<String> airFile,
             Cutter cutter,
+            int tool,
             Cut cut,
             double clear,
             double bottom,
@@ -73,6 +75,15 @@ public record SetupSheet(String machine, Load load, Zero zero, Stick stick, List
             double stickOut,
             int operations,
             ProgramFile.Effort effort) {}
+
+    /**
+     * Returns how many files are run on a stick.
+     *
+     * @return as many as steps, or one where a file has all cutters
+     */
+    public int files() {
+        return (int) steps.stream().map(Step::file).distinct().count();
+    }
 
     /**
      * Returns what all files on one stick take.

@@ -10,6 +10,7 @@ import collarwright.job.Shop;
 import collarwright.machining.BenchProgram;
 import collarwright.machining.EndTask;
 import collarwright.machining.ProgramFile;
+import collarwright.machining.ProgramTask;
 import collarwright.machining.RotarySettings;
 import collarwright.paper.FrontPage;
 import collarwright.paper.PackFile;
@@ -28,6 +29,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Makes every file of a pack in memory, so that a folder is written only when all of them could be made. */
 public final class PackContents {
@@ -90,7 +95,8 @@ public final class PackContents {
         put(
                 PlanJson.FILE,
                 "everything that was computed, for other programs",
-                PlanJson.write(plan, programs(), new PlanJson.Making(production.rotary(), time())));
+                PlanJson.write(
+                        plan, programs(), new PlanJson.Making(production.rotary(), production.strips(), time())));
         purposes.add(new PackFile("files.sha256", "tells whether a file was changed since", 0));
         files.put(FRONT_PAGE, FrontPage.print(paperwork()));
         return files;
@@ -127,7 +133,7 @@ public final class PackContents {
     }
 
     private WorkTime time() {
-        return WorkTime.of(plan, production.rotary().summary());
+        return WorkTime.of(plan, production.machines());
     }
 
     private void templates(Pattern pattern) {
@@ -171,17 +177,23 @@ public final class PackContents {
     }
 
     static String purpose(ProgramFile program) {
+        String cutters = tasks(program)
+                .map(t -> t.marks()
+                        ? "the two dimples"
+                        : t.cutter().kind().title() + " " + t.cutter().marked())
+                .collect(Collectors.joining(", then "));
         String what = program.task()
-                .map(t -> "stick " + t.load().id() + ", "
-                        + (t.marks()
-                                ? "the two dimples"
-                                : t.cutter().kind().title() + " " + t.cutter().marked()))
+                .map(t -> "stick " + t.load().id() + ", " + cutters)
                 .orElse("turns the rotary axis by 30° and asks which way it went");
         return switch (program.purpose()) {
             case CUT -> what;
             case AIR_CUT -> "air cut of " + what;
             case DIRECTION_TEST -> "run this first: " + what;
         };
+    }
+
+    private static Stream<ProgramTask> tasks(ProgramFile program) {
+        return program.byTask().stream().flatMap(view -> view.task().stream());
     }
 
     private List<ProgramEntry> programs() {
@@ -199,11 +211,17 @@ public final class PackContents {
     private ProgramEntry entry(BenchProgram<EndTask> program) {
         Shop.StrutBed bed = plan.job().shop().strutBed().orElseThrow();
         String drill = Production.bed(plan.job()).orElseThrow().drill().id();
-        return new ProgramEntry(path(program), bed.machine().name(), program.seconds(), List.of(drill));
+        return new ProgramEntry(
+                path(program),
+                bed.machine().name(),
+                program.seconds(),
+                List.of(drill),
+                Optional.empty(),
+                OptionalInt.of(program.air() ? 1 : program.task().stops().made()));
     }
 
     private ProgramEntry entry(ProgramFile program) {
-        List<String> tools = program.task().map(t -> List.of(t.cutter().id())).orElse(List.of());
+        List<String> tools = tasks(program).map(t -> t.cutter().id()).distinct().toList();
         boolean cuts = program.purpose() == ProgramFile.Purpose.CUT;
         return new ProgramEntry(
                 path(program),
@@ -211,6 +229,8 @@ public final class PackContents {
                 program.seconds(),
                 tools,
                 program.task().map(t -> t.load().id()),
-                program.task().filter(t -> cuts).map(t -> t.load().runs()).orElse(1));
+                program.task().stream()
+                        .mapToInt(t -> cuts ? t.load().runs() : 1)
+                        .findFirst());
     }
 }

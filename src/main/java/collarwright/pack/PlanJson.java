@@ -8,6 +8,7 @@ import collarwright.plan.FrameCounts;
 import collarwright.plan.OrderTotals;
 import collarwright.plan.Plan;
 import collarwright.plan.StockNeed;
+import collarwright.plan.StripWork;
 import collarwright.plan.WorkTime;
 import java.io.IOException;
 import java.util.List;
@@ -43,16 +44,18 @@ public final class PlanJson {
      */
     public static byte[] write(Plan plan, List<ProgramEntry> programs) {
         RotaryPlan nothing = new RotaryPlan(List.of(), List.of(), List.of());
-        return write(plan, programs, new Making(nothing, WorkTime.of(plan, nothing.summary())));
+        WorkTime time = WorkTime.of(plan, WorkTime.Machines.only(nothing.summary()));
+        return write(plan, programs, new Making(nothing, StripWork.NONE, time));
     }
 
     /**
      * How the order is made.
      *
      * @param rotary the pack's programs with their sticks; nothing for a press
+     * @param strips collars from flat strip; none where they are cut from pipe
      * @param time how long the order takes
      */
-    public record Making(RotaryPlan rotary, WorkTime time) {}
+    public record Making(RotaryPlan rotary, StripWork strips, WorkTime time) {}
 
     /**
      * Writes a plan with the sticks of its programs.
@@ -77,6 +80,7 @@ public final class PlanJson {
             new BinsJson(out).write(plan);
             out.rows("stock", StockNeed.of(plan), need -> stock(out, need));
             new BatchJson(out, plan, making.rotary()).write();
+            new StripsJson(out).write(making.strips());
             out.rows("programs", programs, program -> program(out, program));
             new TimesJson(out).write(making.time());
             new ChecksJson(out).write(plan);
@@ -157,7 +161,9 @@ public final class PlanJson {
         out.texts("tools", program.tools());
         if (program.stick().isPresent()) {
             out.text("stick", program.stick().get());
-            out.whole("runs", program.runs());
+        }
+        if (program.runs().isPresent()) {
+            out.whole("runs", program.runs().getAsInt());
         }
     }
 }

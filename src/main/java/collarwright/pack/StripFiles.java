@@ -17,6 +17,8 @@ import collarwright.sheet.SvgWriter;
 import collarwright.tooling.FlatStrip;
 import collarwright.units.Angles;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import java.util.OptionalInt;
 
 /** Prints the files of collars from flat strip: cut files, a table, drilling programs. */
 final class StripFiles {
@@ -87,7 +89,9 @@ final class StripFiles {
                 path(program),
                 machine,
                 program.seconds(),
-                program.tasks().stream().map(t -> t.cutter().id()).toList());
+                program.tasks().stream().map(t -> t.cutter().id()).toList(),
+                Optional.empty(),
+                OptionalInt.of(program.air() ? 1 : program.task().strip().made()));
     }
 
     private byte[] table() {

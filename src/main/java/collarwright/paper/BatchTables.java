@@ -59,7 +59,7 @@ final class BatchTables {
                     Cell.of(load.laid()),
                     Cell.of(Integer.toString(load.collars())),
                     Cell.strong(Integer.toString(load.runs())),
-                    Cell.of(Integer.toString(setup.steps().size())),
+                    Cell.of(Integer.toString(setup.files())),
                     Cell.of(SetupPages.time(setup.onOneStick().seconds())),
                     Cell.tick()));
         }
@@ -109,6 +109,9 @@ final class BatchTables {
                 sticks.add(setup.load().runs() + " × " + setup.load().id() + " with " + each);
             }
         }
-        return sticks.isEmpty() ? "the press" : String.join(", ", sticks);
+        if (!sticks.isEmpty()) {
+            return String.join(", ", sticks);
+        }
+        return work.plan().job().shop().strip().isPresent() ? "flat strips" : "the press";
     }
 }

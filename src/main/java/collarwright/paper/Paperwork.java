@@ -54,7 +54,7 @@ public record Paperwork(
                 StickCount.NONE,
                 Lying.NONE,
                 files,
-                WorkTime.of(plan, new RotaryPlan(List.of(), setups, List.of()).summary()));
+                WorkTime.of(plan, WorkTime.Machines.only(new RotaryPlan(List.of(), setups, List.of()).summary())));
     }
 
     /**

@@ -142,10 +142,24 @@ final class SetupPages {
             return TubeTables.steps(setup, tube.get(), figures);
         }
         List<List<Cell>> rows = new ArrayList<>();
+        boolean all = setup.files() < setup.steps().size();
+        if (all) {
+            SetupSheet.Step first = setup.steps().get(0);
+            String time = time(setup.onOneStick().seconds());
+            rows.add(List.of(
+                    Cell.of("1"),
+                    Cell.strong(files(first)),
+                    Cell.of(setup.steps().size() + " cutters, in this order:"),
+                    Cell.of(""),
+                    Cell.of(""),
+                    Cell.of(""),
+                    Cell.of(time),
+                    Cell.tick()));
+        }
         for (SetupSheet.Step step : setup.steps()) {
             rows.add(List.of(
-                    Cell.of(Integer.toString(step.order())),
-                    Cell.strong(step.file() + (step.airFile().isPresent() ? "" : "\nno air cut: too little Z travel")),
+                    Cell.of(all ? "" : Integer.toString(step.order())),
+                    all ? Cell.of("cutter " + step.tool()) : Cell.strong(files(step)),
                     Cell.of(step.cutter().marked() + " " + step.cutter().kind().title() + ", stick-out "
                             + figures.size(step.stickOut()) + " or more"),
                     Cell.of(step.cut().rpm() + " rpm\n"
@@ -157,7 +171,7 @@ final class SetupPages {
         }
         return new Grid(
                 "Z from the rotary axis; stick-out from the holder to the cutter's lowest point, so that the holder clears the"
-                        + " jaws; time for one stick; in the air first: the file of the same name with -air",
+                        + " jaws; time for one stick; run the air cut first",
                 List.of(
                         Column.numbers("no."),
                         Column.words("program"),
@@ -168,6 +182,10 @@ final class SetupPages {
                         Column.numbers("holes, time"),
                         Column.marks("done")),
                 rows);
+    }
+
+    private static String files(SetupSheet.Step step) {
+        return step.file() + "\n" + step.airFile().map(f -> "air cut " + f).orElse("no air cut: too little Z travel");
     }
 
     /** How speeds and feeds come about, one line for each cutter; the same on every sheet, so told once. */

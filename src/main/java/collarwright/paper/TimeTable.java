@@ -36,7 +36,7 @@ final class TimeTable {
     }
 
     private static List<Cell> row(WorkTime.Row row) {
-        String each = row.work() == WorkTime.Work.RUN_PROGRAMS ? "by program" : each(row.seconds() / row.count());
+        String each = row.work().byProgram() ? "by program" : each(row.seconds() / row.count());
         return List.of(
                 Cell.of(row.work().title()),
                 Cell.of(Long.toString(row.count())),

@@ -93,17 +93,16 @@ public final class BackplotPicture implements Picture {
         return TOP + over();
     }
 
+    /** Of the widest hole. */
     private double radius() {
-        return file.task()
-                .map(t -> t.marks()
-                        ? 1.5
-                        : StrictMath.max(bored(), t.cutter().asDrilled().nominal()) / 2)
-                .orElse(1.0);
+        return replay.holes().stream()
+                .mapToDouble(BackplotPicture::radius)
+                .max()
+                .orElse(1);
     }
 
-    /** The widest bored hole. */
-    private double bored() {
-        return replay.holes().stream().mapToDouble(Replay.Made::bored).max().orElse(0);
+    private static double radius(Replay.Made made) {
+        return made.dimple() ? 1.5 : made.diameter() / 2;
     }
 
     private double around() {
@@ -170,7 +169,7 @@ public final class BackplotPicture implements Picture {
     /** A round hole through a round wall, opened out: true along X, wider in arc. */
     private Path2D outline(Replay.Made made) {
         double outer = settings.work().body().outerRadius();
-        double radius = StrictMath.min(made.bored() > 0 ? made.bored() / 2 : radius(), outer);
+        double radius = StrictMath.min(radius(made), outer);
         Path2D.Double path = new Path2D.Double();
         for (int i = 0; i < 72; i++) {
             double turn = i * StrictMath.PI / 36;
@@ -236,9 +235,7 @@ public final class BackplotPicture implements Picture {
                     Label.of(Integer.toString(made.order()), x(made.x()), y(made.angleDegrees()), Label.Side.MIDDLE);
             Label beside = Label.of(
                     Integer.toString(made.order()), x(made.x()) + 1.8, y(made.angleDegrees()) - 2.6, Label.Side.LEFT);
-            Label wanted = (file.task().filter(t -> t.marks()).isPresent() ? beside : label)
-                    .strong()
-                    .onPaper();
+            Label wanted = (made.dimple() ? beside : label).strong().onPaper();
             boolean always = made.order() == 1 || made.order() == last;
             if (inside(sketch, wanted) && (always || last <= 200 || made.order() % 10 == 0)) {
                 sketch.writeIfFree(wanted, 0.6);

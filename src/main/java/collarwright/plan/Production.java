@@ -152,6 +152,15 @@ public record Production(Plan plan, RotaryPlan rotary, EndPlan ends, StripWork s
     }
 
     /**
+     * Returns what the order asks of machines that run programs.
+     *
+     * @return of all of them together
+     */
+    public WorkTime.Machines machines() {
+        return new WorkTime.Machines(rotary.summary(), ends, strips.programs());
+    }
+
+    /**
      * Tells whether nothing stops the work.
      *
      * @return true if no finding is a stop

@@ -3,6 +3,7 @@ package collarwright.rehearsal;
 import collarwright.finding.Finding;
 import collarwright.machining.BenchProgram;
 import collarwright.machining.ControlHabits;
+import collarwright.machining.JobLabel;
 import collarwright.machining.Machine;
 import collarwright.machining.ProgramUnits;
 import java.util.ArrayList;
@@ -34,6 +35,18 @@ final class BenchRehearsal {
         /** Whether a hand turns the work at a stop. */
         boolean turned();
 
+        /** Title and revision of the job. */
+        JobLabel label();
+
+        /** The piece of work for people, such as {@code strut SA}. */
+        String piece(T task);
+
+        /** Where a hole that is off along an axis lies, such as {@code nearer to the stop}. */
+        String side(char axis, boolean more);
+
+        /** What a hand does otherwise than planned between holes. */
+        List<Fault> byHand(T task, BenchProof proof);
+
         /** One task beside what is done for it. */
         BenchProof proof(T task, double lift, List<Event> events);
     }
@@ -41,16 +54,23 @@ final class BenchRehearsal {
     /** REHEARSAL_FAILED stops by line, the first 25 if there are more. */
     static <T> List<Finding> rehearse(BenchProgram<T> file, Bench<T> bench) {
         Machine machine = bench.machine();
-        ControlHabits habits = machine.post().layout().habits();
         List<Fault> faults = new ArrayList<>(TextRules.check(file.text(), machine.post()));
         BlockReader reader = BlockReader.read(file.text());
         faults.addAll(reader.faults());
         Interpreter.Run run = Interpreter.run(reader.blocks(), Pose.UNKNOWN, Interpreter.Dialect.of(machine));
         faults.addAll(run.faults());
-        faults.addAll(WordRules.check(machine, bench.units(), reader.blocks()));
-        faults.addAll(ZeroRules.check(reader.blocks(), bench.zero()));
-        faults.addAll(HandRules.check(machine, run.events(), new HandRules.Bench(bench.turned())));
-        for (BenchProof proof : proofs(file, bench, run.events())) {
+        faults.addAll(rules(bench, reader.blocks(), run.events(), proofs(file, bench, run.events())));
+        return FaultyProgram.findings(file.name(), faults);
+    }
+
+    /** The rules on what a program says and does, after its letters were read. */
+    static <T> List<Fault> rules(Bench<T> bench, List<Block> blocks, List<Event> events, List<BenchProof> proofs) {
+        Machine machine = bench.machine();
+        ControlHabits habits = machine.post().layout().habits();
+        List<Fault> faults = new ArrayList<>(WordRules.check(machine, bench.units(), blocks));
+        faults.addAll(ZeroRules.check(blocks, bench.zero()));
+        faults.addAll(HandRules.check(machine, events, new HandRules.Bench(bench.turned())));
+        for (BenchProof proof : proofs) {
             BenchProof.Tool tool = proof.tool();
             faults.addAll(CutterRules.check(habits, proof.events(), tool.number(), tool.cutter()));
             faults.addAll(SpindleRules.check(
@@ -58,7 +78,7 @@ final class BenchRehearsal {
             faults.addAll(BenchMotion.check(proof, bench.ways()));
             faults.addAll(BenchCuts.check(proof));
         }
-        return FaultyProgram.findings(file.name(), faults);
+        return faults;
     }
 
     /** What a program's text does, task by task. */
@@ -69,7 +89,7 @@ final class BenchRehearsal {
         return proofs(file, bench, events);
     }
 
-    private static <T> List<BenchProof> proofs(BenchProgram<T> file, Bench<T> bench, List<Event> events) {
+    static <T> List<BenchProof> proofs(BenchProgram<T> file, Bench<T> bench, List<Event> events) {
         List<List<Event>> parts = Section.split(events, file.tasks().size(), false);
         List<BenchProof> proofs = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {

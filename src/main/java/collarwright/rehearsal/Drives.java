@@ -3,6 +3,7 @@ package collarwright.rehearsal;
 import collarwright.machining.Cut;
 import collarwright.machining.Machine;
 import collarwright.machining.ProgramTask;
+import collarwright.tooling.Cutter;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -23,15 +24,21 @@ final class Drives {
     private final Map<Integer, Double> shares = new HashMap<>();
 
     private final Machine machine;
-    private final ProgramTask task;
-    private final Proof proof;
+    private final Cut cut;
+    private final Cutter cutter;
+    private final Replayed proof;
+
+    Drives(Replayed proof, Cut cut, Cutter cutter) {
+        this.machine = proof.machine();
+        this.cut = cut;
+        this.cutter = cutter;
+        this.proof = proof;
+    }
 
     Drives(Proof proof, ProgramTask task) {
-        this.machine = proof.machine();
-        this.task = task;
-        this.proof = proof;
+        this(proof, task.cut(), task.cutter());
         if (proof.bores()) {
-            double tool = task.cutter().size();
+            double tool = cutter.size();
             for (DrilledHole hole : DrilledHole.from(proof)) {
                 double share = 1 - tool / hole.bored(tool).orElse(Double.POSITIVE_INFINITY);
                 hole.cuts().forEach(s -> shares.put(s.line(), share));
@@ -54,13 +61,13 @@ final class Drives {
         for (Event event : proof.events()) {
             if (event instanceof Event.Stroke s && s.feed() && bearable(s)) {
                 Event.Drive drive = new Event.Drive(
-                        task.cut().feedMmPerMin() * share(s),
-                        task.cut().rpm(),
+                        cut.feedMmPerMin() * share(s),
+                        cut.rpm(),
                         s.drive().feedStated(),
                         s.drive().seconds());
                 events.add(new Event.Stroke(s.block(), s.kind(), s.from(), s.to(), drive, s.path()));
             } else if (event instanceof Event.Spindle p && p.on() && bearableSpeed(p.rpm())) {
-                events.add(new Event.Spindle(p.line(), true, task.cut().rpm()));
+                events.add(new Event.Spindle(p.line(), true, cut.rpm()));
             } else {
                 events.add(event);
             }
@@ -73,7 +80,7 @@ final class Drives {
         List<Fault> changes = new ArrayList<>();
         List<Event.Stroke> slower = proof.strokes().stream()
                 .filter(s -> s.feed() && bearable(s))
-                .filter(s -> differs(atWall(s), task.cut().feedMmPerMin(), share(s)))
+                .filter(s -> differs(atWall(s), cut.feedMmPerMin(), share(s)))
                 .toList();
         if (!slower.isEmpty()) {
             double least = slower.stream().mapToDouble(this::atWall).min().orElseThrow();
@@ -83,17 +90,14 @@ final class Drives {
                     + proof.strokes().stream().filter(Event.Stroke::feed).count() + " cuts";
             changes.add(new Fault(
                     slower.get(0).line(),
-                    "feed " + proof.text(task.cut().feedMmPerMin()) + " a minute"
-                            + (shares.isEmpty() ? "" : " at the wall") + " as planned",
+                    "feed " + proof.text(cut.feedMmPerMin()) + " a minute" + (shares.isEmpty() ? "" : " at the wall")
+                            + " as planned",
                     found));
         }
         for (Event event : proof.events()) {
-            if (event instanceof Event.Spindle p
-                    && p.on()
-                    && bearableSpeed(p.rpm())
-                    && differs(p.rpm(), task.cut().rpm())) {
+            if (event instanceof Event.Spindle p && p.on() && bearableSpeed(p.rpm()) && differs(p.rpm(), cut.rpm())) {
                 changes.add(new Fault(
-                        p.line(), task.cut().rpm() + " rpm as planned", "S " + Decimals.trimmed(p.rpm(), 1) + " rpm"));
+                        p.line(), cut.rpm() + " rpm as planned", "S " + Decimals.trimmed(p.rpm(), 1) + " rpm"));
             }
         }
         return changes;
@@ -109,7 +113,6 @@ final class Drives {
     }
 
     private boolean bearable(Event.Stroke stroke) {
-        Cut cut = task.cut();
         Event.Drive drive = stroke.drive();
         double perTurn = atWall(stroke) / drive.rpm();
         return bearableSpeed(drive.rpm())
@@ -120,10 +123,10 @@ final class Drives {
 
     private boolean bearableSpeed(double rpm) {
         Machine.Spindle spindle = machine.spindle();
-        boolean planned = !differs(rpm, task.cut().rpm());
+        boolean planned = !differs(rpm, cut.rpm());
         return planned
-                || (rpm >= StrictMath.max(spindle.minRpm(), task.cutter().minRpm())
-                        && rpm <= StrictMath.min(spindle.maxRpm(), task.cutter().maxRpm())
-                        && rpm <= OVER * task.cut().rpm());
+                || (rpm >= StrictMath.max(spindle.minRpm(), cutter.minRpm())
+                        && rpm <= StrictMath.min(spindle.maxRpm(), cutter.maxRpm())
+                        && rpm <= OVER * cut.rpm());
     }
 }

@@ -63,8 +63,7 @@ record EditedText(String text, List<Integer> numbers, List<String> original, Lis
             if (line.isEmpty()) {
                 continue;
             }
-            boolean code = line.charAt(0) != '(' && line.charAt(0) != '%';
-            if (code && layout.numberStep() > 0 && line.charAt(0) != 'N') {
+            if (layout.numberStep() > 0 && "(%ON".indexOf(line.charAt(0)) < 0) {
                 number += layout.numberStep();
                 line = "N" + number + " " + line;
             }

@@ -2,8 +2,12 @@ package collarwright.rehearsal;
 
 import collarwright.machining.BedSettings;
 import collarwright.machining.EndTask;
+import collarwright.machining.JobLabel;
 import collarwright.machining.Machine;
 import collarwright.machining.ProgramUnits;
+import collarwright.units.Angles;
+import collarwright.units.Decimals;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -37,6 +41,54 @@ record EndBench(BedSettings settings) implements BenchRehearsal.Bench<EndTask> {
     @Override
     public boolean turned() {
         return true;
+    }
+
+    @Override
+    public JobLabel label() {
+        return settings.label();
+    }
+
+    @Override
+    public String piece(EndTask task) {
+        return "strut " + task.stops().type();
+    }
+
+    @Override
+    public String side(char axis, boolean more) {
+        return axis == 'X' ? more ? "further from the stop" : "nearer to the stop" : "off the strut's axis";
+    }
+
+    /** By how much the strut was turned up to each hole. */
+    @Override
+    public List<Fault> byHand(EndTask task, BenchProof proof) {
+        List<Fault> faults = new ArrayList<>();
+        List<DrilledHole> made = proof.holes();
+        double planned = 0;
+        for (int i = 0; i < StrictMath.min(made.size(), task.holes().size()); i++) {
+            planned += task.holes().get(i).turn();
+            double turned = 0;
+            int line = made.get(i).line();
+            for (Event event : proof.events()) {
+                if (event instanceof Event.Stop stop
+                        && event.line() < made.get(i).line()) {
+                    turned += StrutHole.clockwise(stop);
+                    line = event.line();
+                }
+            }
+            if (StrictMath.abs(turned - planned) > EndRehearsal.TURN_SLACK) {
+                faults.add(new Fault(
+                        line,
+                        piece(task) + ", " + task.holes().get(i).title() + " drilled with the strut turned by "
+                                + turn(planned),
+                        turn(turned)));
+            }
+        }
+        return faults;
+    }
+
+    private static String turn(double clockwise) {
+        return Decimals.fixed(Angles.degrees(StrictMath.abs(clockwise)), 1) + "° "
+                + (clockwise < 0 ? "anticlockwise" : "clockwise") + " seen from the stop";
     }
 
     @Override

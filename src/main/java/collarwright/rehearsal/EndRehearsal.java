@@ -24,7 +24,7 @@ import java.util.List;
 public final class EndRehearsal {
 
     /** A turn in words has one decimal of degrees, and less than 0.05° is not asked for. */
-    private static final double TURN_SLACK = Angles.radians(0.0501);
+    static final double TURN_SLACK = Angles.radians(0.0501);
 
     private EndRehearsal() {}
 

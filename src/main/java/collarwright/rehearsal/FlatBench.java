@@ -3,6 +3,7 @@ package collarwright.rehearsal;
 import collarwright.geometry.Interval;
 import collarwright.machining.FlatSettings;
 import collarwright.machining.FlatTask;
+import collarwright.machining.JobLabel;
 import collarwright.machining.Machine;
 import collarwright.machining.ProgramUnits;
 import java.util.List;
@@ -37,6 +38,28 @@ record FlatBench(FlatSettings settings) implements BenchRehearsal.Bench<FlatTask
     @Override
     public boolean turned() {
         return false;
+    }
+
+    @Override
+    public JobLabel label() {
+        return settings.label();
+    }
+
+    @Override
+    public String piece(FlatTask task) {
+        return "strip " + task.strip().pattern();
+    }
+
+    @Override
+    public String side(char axis, boolean more) {
+        return axis == 'X'
+                ? more ? "further from the left end" : "nearer to the left end"
+                : more ? "toward TOP" : "away from TOP";
+    }
+
+    @Override
+    public List<Fault> byHand(FlatTask task, BenchProof proof) {
+        return List.of();
     }
 
     @Override

@@ -2,9 +2,12 @@ package collarwright.rehearsal;
 
 import collarwright.machining.Machine;
 import collarwright.machining.ProgramFile;
+import collarwright.machining.ProgramTask;
 import collarwright.machining.RotarySettings;
+import collarwright.tooling.Cutter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a program's text does, step by step, with the time of each.
@@ -34,9 +37,29 @@ public record Replay(List<Made> holes, List<Leg> path, double seconds) {
      * @param angleDegrees the A it was made at
      * @param bottom Z of the lowest point
      * @param bored how wide it is bored by arcs; 0 for a hole as wide as its cutter
+     * @param cutter the cutter; empty where no plan names one
+     * @param dimple whether it is only a mark
      */
     public record Made(
-            int order, int line, double startSeconds, double x, double angleDegrees, double bottom, double bored) {}
+            int order,
+            int line,
+            double startSeconds,
+            double x,
+            double angleDegrees,
+            double bottom,
+            double bored,
+            Optional<Cutter> cutter,
+            boolean dimple) {
+
+        /**
+         * Returns how wide it is.
+         *
+         * @return bored, or the cutter's as-drilled size; 0 where neither is known
+         */
+        public double diameter() {
+            return bored > 0 ? bored : cutter.map(c -> c.asDrilled().nominal()).orElse(0.0);
+        }
+    }
 
     /**
      * A straight move.
@@ -74,16 +97,44 @@ public record Replay(List<Made> holes, List<Leg> path, double seconds) {
     }
 
     static Replay of(Proof proof) {
-        Clock clock = new Clock(proof.machine());
+        List<Part> parts = new ArrayList<>();
+        boolean byY = proof.machine().rotary().form().byY();
+        for (Section section : Section.of(proof.file(), proof.events(), byY)) {
+            Proof part = new Proof(section.file(), proof.settings(), proof.blocks(), section.events());
+            Optional<ProgramTask> task = section.file().task();
+            parts.add(new Part(
+                    section.events(),
+                    DrilledHole.from(part),
+                    task.map(ProgramTask::cutter),
+                    task.filter(ProgramTask::marks).isPresent()));
+        }
+        return of(proof.machine(), proof.events(), parts);
+    }
+
+    /** The same for work that lies still: A is nowhere stated. */
+    static Replay of(List<Event> events, List<BenchProof> proofs) {
+        List<Part> parts = proofs.stream()
+                .map(p -> new Part(
+                        p.events(),
+                        p.holes(),
+                        Optional.of(p.tool().cutter()),
+                        p.tool().dimples()))
+                .toList();
+        return of(proofs.get(0).machine(), events, parts);
+    }
+
+    /** What one cutter does, with its own clear height and size; all parts together have all events in their order. */
+    private record Part(List<Event> events, List<DrilledHole> holes, Optional<Cutter> cutter, boolean dimple) {}
+
+    private static Replay of(Machine machine, List<Event> events, List<Part> parts) {
+        Clock clock = new Clock(machine);
         List<Leg> path = new ArrayList<>();
         List<Double> starts = new ArrayList<>();
-        List<Event.Stroke> strokes = new ArrayList<>();
-        for (Event event : proof.events()) {
+        for (Event event : events) {
             double start = clock.seconds;
             clock.add(event);
+            starts.add(start);
             if (event instanceof Event.Stroke s) {
-                strokes.add(s);
-                starts.add(start);
                 leg(s, start, path);
             }
         }
@@ -91,20 +142,29 @@ public record Replay(List<Made> holes, List<Leg> path, double seconds) {
             return new Replay(TubeMade.replayed(proof, strokes, starts), path, clock.seconds);
         }
         List<Made> holes = new ArrayList<>();
-        double tool = proof.file().task().map(t -> t.cutter().size()).orElse(0.0);
-        for (DrilledHole hole : DrilledHole.from(proof)) {
-            Pose at = hole.at();
-            double start = starts.get(indexOf(strokes, hole.cuts().get(0)));
-            double bored = hole.bored(tool).orElse(0);
-            holes.add(new Made(holes.size() + 1, hole.line(), start, at.x(), at.a(), at.z(), bored));
+        int before = 0;
+        for (Part part : parts) {
+            made(part, starts.subList(before, before + part.events().size()), holes);
+            before += part.events().size();
         }
         return new Replay(holes, path, clock.seconds);
     }
 
+    private static void made(Part part, List<Double> starts, List<Made> holes) {
+        for (DrilledHole hole : part.holes()) {
+            Pose at = hole.at();
+            double start = starts.get(indexOf(part.events(), hole.cuts().get(0)));
+            double bored =
+                    hole.bored(part.cutter().map(Cutter::size).orElse(0.0)).orElse(0);
+            holes.add(new Made(
+                    holes.size() + 1, hole.line(), start, at.x(), at.a(), at.z(), bored, part.cutter(), part.dimple()));
+        }
+    }
+
     /** By identity: the same words may be there twice. */
-    private static int indexOf(List<Event.Stroke> strokes, Event.Stroke wanted) {
-        for (int i = 0; i < strokes.size(); i++) {
-            if (isSame(strokes.get(i), wanted)) {
+    private static int indexOf(List<Event> events, Event.Stroke wanted) {
+        for (int i = 0; i < events.size(); i++) {
+            if (isSame(events.get(i), wanted)) {
                 return i;
             }
         }
@@ -112,7 +172,7 @@ public record Replay(List<Made> holes, List<Leg> path, double seconds) {
     }
 
     @SuppressWarnings("ReferenceEquality") // the stroke itself is meant, not one like it
-    private static boolean isSame(Event.Stroke a, Event.Stroke b) {
+    private static boolean isSame(Event a, Event b) {
         return a == b;
     }
 

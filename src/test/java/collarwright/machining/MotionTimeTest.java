@@ -142,7 +142,7 @@ class MotionTimeTest {
         assertThat(plan.summary().effort().travel()).isCloseTo(travel, within(1e-6));
         assertThat(plan.summary().effort().seconds()).isCloseTo(seconds, within(1e-6));
         assertThat(new RotaryPlan(List.of(), List.of(), List.of()).summary())
-                .isEqualTo(new RotaryPlan.Summary(0, 0, ProgramFile.Effort.NONE));
+                .isEqualTo(new RotaryPlan.Summary(0, 0, 0, 0, ProgramFile.Effort.NONE));
     }
 
     private static double way(String text, String words) {

@@ -25,6 +25,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
@@ -74,9 +75,11 @@ class PlanSchemaTest {
             plans.add(JSON.readTree(PlanJson.write(PackJobs.plan(job), List.of(program))));
         }
         Production sticks = Production.of(PackJobs.onSticks(), List.of());
-        ProgramEntry cut =
-                new ProgramEntry("machine/LA-1-mark.ngc", "mill-plain", 61.5, List.of("MARK-3"), Optional.of("LA"), 3);
+        ProgramEntry cut = new ProgramEntry(
+                "machine/LA-1-mark.ngc", "mill-plain", 61.5, List.of("MARK-3"), Optional.of("LA"), OptionalInt.of(3));
         plans.add(JSON.readTree(PlanJson.write(sticks.plan(), List.of(cut), priced(sticks))));
+        Production strips = Production.of(StripPackTest.job(), List.of());
+        plans.add(JSON.readTree(PlanJson.write(strips.plan(), List.of(), priced(strips))));
         return plans;
     }
 
@@ -183,7 +186,8 @@ class PlanSchemaTest {
     }
 
     private static PlanJson.Making priced(Production sticks) {
-        WorkTime time = WorkTime.of(sticks.plan(), sticks.rotary().summary());
-        return new PlanJson.Making(sticks.rotary(), new WorkTime(time.rows(), new ShopTimes.Money(30, 20, "EUR")));
+        WorkTime time = WorkTime.of(sticks.plan(), sticks.machines());
+        return new PlanJson.Making(
+                sticks.rotary(), sticks.strips(), new WorkTime(time.rows(), new ShopTimes.Money(30, 20, "EUR")));
     }
 }

@@ -15,10 +15,13 @@ import collarwright.plan.RolledHole;
 import collarwright.testing.Checker;
 import collarwright.testing.EzdxfStrict;
 import collarwright.testing.NeedsChecker;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -169,5 +172,33 @@ class StripPackTest {
             assertThat(refused.findings()).extracting(Finding::code).contains(Code.LASER_PVC);
         }
         assertThat(read("pvc", "router").job()).isPresent();
+    }
+
+    @Test
+    void timesAndList_areThoseOfTheProgramsTimesTheStrips() throws IOException {
+        JsonNode plan = new ObjectMapper().readTree(pack.get(PlanJson.FILE));
+        double seconds = 0;
+        long runs = 0;
+        for (JsonNode program : plan.get("programs")) {
+            boolean air = program.get("file").asText().contains("-air");
+            long times = program.get("runs").asLong();
+            seconds += air ? 0 : times * program.get("seconds").asDouble();
+            runs += air ? 0 : times;
+            assertThat(air).isEqualTo(times == 1);
+        }
+        long strips = 0;
+        for (JsonNode strip : plan.get("strips")) {
+            strips += strip.get("pieces").asLong();
+        }
+        assertThat(strips).isEqualTo(plan.at("/order/collars").asLong());
+        Map<String, JsonNode> rows = new HashMap<>();
+        plan.at("/times/work").forEach(row -> rows.put(row.get("work").asText(), row));
+        assertThat(rows.keySet())
+                .contains("lay-strips", "drill-strips", "cut-strips")
+                .doesNotContain("clamp-collars", "drill-holes", "cut-collars");
+        assertThat(rows.get("drill-strips").get("count").asLong()).isEqualTo(runs);
+        assertThat(rows.get("drill-strips").get("seconds").asDouble()).isCloseTo(seconds, within(0.01));
+        assertThat(rows.get("cut-strips").get("count").asLong()).isEqualTo(strips);
+        assertThat(text("index.html")).contains("flat strips").doesNotContain("from the press");
     }
 }

@@ -15,6 +15,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -125,5 +126,26 @@ class StrutEndPackTest {
         assertThat(files.keySet()).contains("struts/stops.csv").noneMatch(f -> f.endsWith(".nc"));
         assertThat(pressed.shop().strutBed()).isEmpty();
         assertThat(pressed.revision()).isNotEqualTo(job.revision());
+    }
+
+    @Test
+    void times_areThoseOfTheProgramsTimesTheStruts() {
+        double seconds = 0;
+        for (JsonNode program : plan.get("programs")) {
+            boolean air = program.get("file").asText().contains("-air");
+            seconds += air
+                    ? 0
+                    : program.get("runs").asLong() * program.get("seconds").asDouble();
+        }
+        List<String> works = new ArrayList<>();
+        for (JsonNode row : plan.at("/times/work")) {
+            works.add(row.get("work").asText());
+            if (row.get("work").asText().equals("drill-ends")) {
+                assertThat(row.get("count").asLong())
+                        .isEqualTo(plan.at("/order/struts").asLong());
+                assertThat(row.get("seconds").asDouble()).isCloseTo(seconds, within(0.01));
+            }
+        }
+        assertThat(works).contains("lay-struts", "drill-ends").doesNotContain("drill-ties");
     }
 }

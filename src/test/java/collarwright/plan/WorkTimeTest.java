@@ -16,7 +16,8 @@ import org.junit.jupiter.api.Test;
 
 class WorkTimeTest {
 
-    private static final RotaryPlan.Summary NOTHING = new RotaryPlan(List.of(), List.of(), List.of()).summary();
+    private static final WorkTime.Machines NOTHING =
+            WorkTime.Machines.only(new RotaryPlan(List.of(), List.of(), List.of()).summary());
 
     // Common practice, no source: one minute each makes 500 connections 8 h 20 min.
     @Test
@@ -62,9 +63,9 @@ class WorkTimeTest {
 
     @Test
     void of_machine_takesSticksRunsAndSecondsOfItsPrograms() {
-        RotaryPlan.Summary summary = new RotaryPlan.Summary(5, 20, new ProgramFile.Effort(3000, 0, 0, 0, 0));
+        RotaryPlan.Summary summary = new RotaryPlan.Summary(5, 20, 20, 4, new ProgramFile.Effort(3000, 0, 0, 0, 0));
         Plan plan = collarwright.picture.TrialPlans.windbreak();
-        WorkTime time = WorkTime.of(plan, summary);
+        WorkTime time = WorkTime.of(plan, WorkTime.Machines.only(summary));
         boolean programmed = plan.job().shop().machine().programmed();
         assertThat(time.rows().stream()
                         .filter(r -> r.work() == WorkTime.Work.RUN_PROGRAMS)

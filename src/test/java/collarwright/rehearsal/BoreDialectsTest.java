@@ -1,12 +1,14 @@
 package collarwright.rehearsal;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import collarwright.finding.Finding;
 import collarwright.finding.Level;
 import collarwright.machining.BoreSamples;
 import collarwright.machining.ControlHabits;
 import collarwright.machining.Machine;
+import collarwright.machining.Operation;
 import collarwright.machining.PatternRun;
 import collarwright.machining.ProgramFile;
 import collarwright.machining.ProgramWords;
@@ -46,8 +48,28 @@ class BoreDialectsTest {
             assertThat(Comparison.of(file, file.text(), file.name(), settings).findings())
                     .as(file.name())
                     .isEmpty();
+            replayed(file, settings);
         }
         return plan;
+    }
+
+    /** Every hole and dimple stands in the replay with its own cutter's width, also where a file has all cutters. */
+    private static void replayed(ProgramFile file, RotarySettings settings) {
+        List<Operation> planned = file.byTask().stream()
+                .flatMap(f -> f.task().stream())
+                .flatMap(t -> t.operations().stream())
+                .toList();
+        List<Replay.Made> made = Replay.of(file, settings).holes();
+        assertThat(made).as(file.name()).hasSameSizeAs(planned);
+        for (int i = 0; i < made.size(); i++) {
+            Operation operation = planned.get(i);
+            double width = operation instanceof Operation.Bore bore
+                    ? bore.diameter()
+                    : operation.cutter().asDrilled().nominal();
+            assertThat(made.get(i).dimple()).isEqualTo(operation instanceof Operation.Mark);
+            assertThat(made.get(i).diameter()).isCloseTo(width, within(0.003));
+            assertThat(made.get(i).startSeconds()).isPositive();
+        }
     }
 
     @ParameterizedTest
