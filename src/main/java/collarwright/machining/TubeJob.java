@@ -87,6 +87,7 @@ final class TubeJob {
                 file.name(),
                 air.map(ProgramFile::name),
                 task.cutter(),
+                1,
                 cut,
                 z.clear(),
                 task.deepest(),

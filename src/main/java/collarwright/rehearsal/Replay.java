@@ -8,6 +8,7 @@ import collarwright.tooling.Cutter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * What a program's text does, step by step, with the time of each.
@@ -97,6 +98,9 @@ public record Replay(List<Made> holes, List<Leg> path, double seconds) {
     }
 
     static Replay of(Proof proof) {
+        if (proof.machine().tube().isPresent()) {
+            return of(proof.machine(), proof.events(), starts -> TubeMade.replayed(proof, starts));
+        }
         List<Part> parts = new ArrayList<>();
         boolean byY = proof.machine().rotary().form().byY();
         for (Section section : Section.of(proof.file(), proof.events(), byY)) {
@@ -108,7 +112,7 @@ public record Replay(List<Made> holes, List<Leg> path, double seconds) {
                     task.map(ProgramTask::cutter),
                     task.filter(ProgramTask::marks).isPresent()));
         }
-        return of(proof.machine(), proof.events(), parts);
+        return of(proof.machine(), proof.events(), starts -> made(parts, starts));
     }
 
     /** The same for work that lies still: A is nowhere stated. */
@@ -120,13 +124,14 @@ public record Replay(List<Made> holes, List<Leg> path, double seconds) {
                         Optional.of(p.tool().cutter()),
                         p.tool().dimples()))
                 .toList();
-        return of(proofs.get(0).machine(), events, parts);
+        return of(proofs.get(0).machine(), events, starts -> made(parts, starts));
     }
 
     /** What one cutter does, with its own clear height and size; all parts together have all events in their order. */
     private record Part(List<Event> events, List<DrilledHole> holes, Optional<Cutter> cutter, boolean dimple) {}
 
-    private static Replay of(Machine machine, List<Event> events, List<Part> parts) {
+    /** What is made follows from the seconds at which the events begin. */
+    private static Replay of(Machine machine, List<Event> events, Function<List<Double>, List<Made>> making) {
         Clock clock = new Clock(machine);
         List<Leg> path = new ArrayList<>();
         List<Double> starts = new ArrayList<>();
@@ -138,16 +143,17 @@ public record Replay(List<Made> holes, List<Leg> path, double seconds) {
                 leg(s, start, path);
             }
         }
-        if (proof.machine().tube().isPresent()) {
-            return new Replay(TubeMade.replayed(proof, strokes, starts), path, clock.seconds);
-        }
+        return new Replay(making.apply(starts), path, clock.seconds);
+    }
+
+    private static List<Made> made(List<Part> parts, List<Double> starts) {
         List<Made> holes = new ArrayList<>();
         int before = 0;
         for (Part part : parts) {
             made(part, starts.subList(before, before + part.events().size()), holes);
             before += part.events().size();
         }
-        return new Replay(holes, path, clock.seconds);
+        return holes;
     }
 
     private static void made(Part part, List<Double> starts, List<Made> holes) {

@@ -2,7 +2,9 @@ package collarwright.rehearsal;
 
 import collarwright.machining.Load;
 import collarwright.machining.Machine;
+import collarwright.machining.ProgramTask;
 import collarwright.machining.RotarySettings;
+import collarwright.tooling.Cutter;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -75,17 +77,22 @@ final class TubeMade {
                                         .toList()));
     }
 
-    /** Everything it makes, with the moment at which it goes down. */
-    static List<Replay.Made> replayed(Proof proof, List<Event.Stroke> strokes, List<Double> starts) {
+    /** Everything it makes, with the moment at which it goes down; the events begin at these seconds. */
+    static List<Replay.Made> replayed(Proof proof, List<Double> starts) {
+        Optional<Cutter> cutter = proof.file().task().map(ProgramTask::cutter);
         Map<Integer, Double> byLine = new HashMap<>();
-        for (int i = 0; i < strokes.size(); i++) {
-            byLine.putIfAbsent(strokes.get(i).line(), starts.get(i));
+        for (int i = 0; i < starts.size(); i++) {
+            if (proof.events().get(i) instanceof Event.Stroke s) {
+                byLine.putIfAbsent(s.line(), starts.get(i));
+            }
         }
         List<Replay.Made> made = new ArrayList<>();
         for (TubeStay stay : TubeStay.of(proof)) {
             Pose at = stay.middle();
             double start = byLine.getOrDefault(stay.line(), 0.0);
-            made.add(new Replay.Made(made.size() + 1, stay.line(), start, at.x(), at.a(), stay.lowest(), 0));
+            boolean spot = stay.kind() == TubeStay.Kind.SPOT;
+            made.add(new Replay.Made(
+                    made.size() + 1, stay.line(), start, at.x(), at.a(), stay.lowest(), 0, cutter, spot));
         }
         return made;
     }
