@@ -149,7 +149,7 @@ class MachineProfilesTest {
         String text = plan.programs().get(0).text();
         assertThat(text.startsWith("%")).isEqualTo(layout.percent());
         assertThat(text.contains("\r\n")).isEqualTo(layout.crlf());
-        assertThat(text.contains("G4 P3000.0")).isEqualTo(layout.dwellMilliseconds());
+        assertThat(text.matches("(?s).*G4 P3000\\s.*")).isEqualTo(layout.dwellMilliseconds());
         assertThat(text.lines().filter(l -> l.startsWith("N")).count() > 0).isEqualTo(layout.numberStep() > 0);
     }
 }

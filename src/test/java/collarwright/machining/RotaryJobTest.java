@@ -306,7 +306,7 @@ class RotaryJobTest {
         assertThat(text)
                 .startsWith("%\r\n(JOB")
                 .contains("\r\nN10 G21\r\nN20 G90 G94 G17\r\n")
-                .contains(" G4 P3000.0\r\n")
+                .contains(" G4 P3000\r\n")
                 .endsWith(" M30\r\n%\r\n");
     }
 

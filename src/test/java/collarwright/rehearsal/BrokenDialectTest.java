@@ -10,8 +10,11 @@ import collarwright.machining.PatternRun;
 import collarwright.machining.ProgramFile;
 import collarwright.machining.ProgramWords;
 import collarwright.machining.RotaryJob;
+import collarwright.machining.RotaryPlan;
 import collarwright.machining.RotarySamples;
 import collarwright.machining.RotarySettings;
+import collarwright.testing.ChangedMachines;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -25,6 +28,10 @@ class BrokenDialectTest {
     private static final PatternRun TWO_COLLARS = new PatternRun(RotarySamples.sixWay(RotarySamples.HOLE_SAW_44), 2);
 
     private static RotarySettings settings(String machine) {
+        if (machine.equals("industrial, touch")) {
+            List<String> touch = List.of("tool-length = \"touch\"");
+            return RotarySamples.on(RotarySamples.metric(false), ChangedMachines.of("rotary-industrial", touch));
+        }
         Machine shipped =
                 Profiles.load(List.of(new BundledProfiles())).machine(machine).orElseThrow();
         return RotarySamples.on(RotarySamples.metric(false), shipped);
@@ -58,6 +65,13 @@ class BrokenDialectTest {
         rotary-no-spindle | (CUTTER 2,                     | (CUTTER 1,                    | cutter 2
         rotary-no-spindle | (CUTTER 2,                     | (Change to 2,                 | made
         rotary-no-spindle | (Stop the spindle)~M0~G4 P3.00~(CUTTER | (Stop the spindle)~M0~(CUTTER | the spindle stopped
+        rotary-no-spindle | (Set Z anew: tip on the crown is Z 80.05 mm) | (Set Z anew: tip on the crown is Z 70.05 mm) | Z set to Z 80.05
+        rotary-no-spindle | (Set Z anew: tip on the crown is Z 80.05 mm) | (Set Z)    | a stop to set Z anew
+        rotary-no-spindle | cutter, tip on the crown is Z 80.05 | cutter, tip on the crown is Z 79.05 | Z set to Z 80.05
+        rotary-no-spindle | (CUTTER 2, HS-44,              | (CUTTER 2, HS-41,             | CUTTER 2, HS-44
+        industrial, touch | (Set Z anew: tip on the crown is Z 80.05 mm) | (Set Z anew: tip on the crown is Z 80.5 mm) | Z set to Z 80.05
+        industrial, touch | (Set Z anew: tip on the crown is Z 80.05 mm) | (Set Z anew) | a stop to set Z anew
+        industrial, touch | (CUTTER 1,                     | (CUTTER 2,                    | CUTTER 1, MARK-3
         rotary-y-degrees  | G0 Y58.283                     | G0 Y59.283                    | azimuth 58.283
         rotary-y-degrees  | G0 Y58.283                     | G0 A58.283                    | only words
         rotary-y-degrees  | G0 Y58.283                     | G0 Y58.283 Z130.000           | one axis
@@ -84,11 +98,83 @@ class BrokenDialectTest {
         assertThat(file.text()).contains(wanted);
         String text =
                 file.text().replaceFirst(Pattern.quote(wanted), Matcher.quoteReplacement((to + "").replace("~", end)));
-        ProgramFile broken = new ProgramFile(
-                file.name(), file.purpose(), file.task(), file.lift(), file.effort(), text, file.after());
+        ProgramFile broken = with(file, text);
         List<Finding> findings = Rehearsal.rehearse(broken, settings);
         assertThat(findings)
                 .anySatisfy(f -> assertThat(f.expected() + " / " + f.found()).contains(expected));
+    }
+
+    /** A length of another cutter, or the same once more, over every first hole and before the first move. */
+    @Test
+    void secondLength_isCaught() {
+        RotarySettings settings = settings("rotary-industrial");
+        ProgramFile file = drilling(settings);
+        List<String> lines = file.text().lines().toList();
+        int tried = 0;
+        for (int i = 0; i < lines.size(); i++) {
+            if (lines.get(i).endsWith(" M3") || lines.get(i).endsWith(" M6")) {
+                int number =
+                        Integer.parseInt(lines.get(i).substring(1, lines.get(i).indexOf(' ')));
+                for (int cutter = 1; cutter <= 3; cutter++) {
+                    List<String> more = new ArrayList<>(lines);
+                    more.add(i + 1, "N" + (number + 1) + " G43 H" + cutter);
+                    ProgramFile broken = with(file, String.join("\r\n", more) + "\r\n");
+                    assertThat(Rehearsal.rehearse(broken, settings))
+                            .anySatisfy(f -> assertThat(f.expected()).contains("one G43 H"));
+                    tried++;
+                }
+            }
+        }
+        assertThat(tried).isEqualTo(12);
+    }
+
+    /** The test that is run first moves no cutter before it has its length. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        rotary-industrial | G0 G43 H\\d          | G0           | one G43 H
+        rotary-industrial | G43 H\\d             | G43 H9       | one G43 H
+        rotary-industrial | N\\d+ T\\d M6\\r\\n  | ''           | cutter
+        rotary-industrial | (N\\d+ )T\\d M6(\\s+.* H)\\d | $1T9 M6$29 | a cutter of the job
+        rotary-industrial | Z\\d+\\.\\d+           | Z111.400     | clear for the longest cutter
+        industrial, touch | \\(Set Z anew.*\\)     | (Go on)      | a stop to set Z anew
+        industrial, touch | crown is Z 80.05 mm\\)(\\s+N\\d+ M0) | crown is Z 8.05 mm)$1 | Z set to Z 80.05
+        """)
+    void directionTest_broken_isCaught(String machine, String from, String to, String expected) {
+        RotarySettings settings = settings(machine);
+        List<PatternRun> runs = List.of(TWO_COLLARS);
+        RotaryPlan plan = RotaryJob.plan(settings, runs);
+        assertThat(Rehearsal.rehearse(plan, settings, runs)).isEmpty();
+        List<ProgramFile> files = new ArrayList<>(plan.programs());
+        ProgramFile test = files.remove(files.size() - 1);
+        String text = test.text().replaceFirst(from, to);
+        assertThat(text).as(test.text()).isNotEqualTo(test.text());
+        files.add(with(test, text));
+        RotaryPlan broken = new RotaryPlan(files, plan.setups(), List.of());
+        assertThat(Rehearsal.rehearse(broken, settings, runs))
+                .anySatisfy(f -> assertThat(f.expected() + " / " + f.found()).contains(expected));
+    }
+
+    /** In programs in inches the arc is told in inches too, and both have to be right. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        ARC [1-9](\\.\\d+) IN         | ARC 0$1 IN
+        (ARC [1-9]\\.\\d+ IN,) [1-9]  | $1 0
+        ARC [1-9]\\.\\d+ IN,          | ARC
+        """)
+    void arcInInches_broken_isCaught(String from, String to) {
+        Machine machine = settings("index-by-hand").machine();
+        RotarySettings settings = RotarySamples.on(RotarySamples.inch(false), machine);
+        ProgramFile file = drilling(settings);
+        assertThat(Rehearsal.rehearse(file, settings)).isEmpty();
+        String text = file.text().replaceFirst(from, to);
+        assertThat(text).as(file.text()).isNotEqualTo(file.text());
+        assertThat(Rehearsal.rehearse(with(file, text), settings))
+                .anySatisfy(f -> assertThat(f.expected()).contains("also as an arc"));
+    }
+
+    private static ProgramFile with(ProgramFile file, String text) {
+        return new ProgramFile(
+                file.name(), file.purpose(), file.task(), file.lift(), file.effort(), text, file.after());
     }
 
     /** What profiles may list is what the interpreter knows. */

@@ -203,8 +203,12 @@ class MachineContractTest {
 
     /** In words that rs274 knows: it takes a dwell from P only, and no O number. */
     static String asItReads(String text, RotarySettings settings) {
+        return asItReads(text, settings.machine());
+    }
+
+    static String asItReads(String text, Machine machine) {
         String plain = text.replaceAll("(?m)^O\\d+\\s*$\\R", "");
-        return settings.machine().post().layout().habits().dwellByX() ? plain.replace("G4 X", "G4 P") : plain;
+        return machine.post().layout().habits().dwellByX() ? plain.replace("G4 X", "G4 P") : plain;
     }
 
     /** The moves of each stay below the clear height in which something is cut. */

@@ -42,10 +42,47 @@ record Mutation(String rule, String name, BiFunction<Seeds, List<String>, Option
         words(all);
         letters(all);
         lines(all);
+        cutters(all);
         for (String word : List.of("G28", "G53 G0 Z0.000", "T1 M6", "G43 H1", "G91", "M8", "G2 X1.000 Y0.000 F1.0")) {
             all.add(new Mutation("words", "a forbidden " + word, (draw, lines) -> insert(draw, lines, word)));
         }
         return all;
+    }
+
+    /** Ways of spoiling how a cutter comes in and how Z is set for it. */
+    private static void cutters(List<Mutation> all) {
+        String length = "^(?:N\\d+ )?G0 G43 H\\d+";
+        all.add(word("cutters", "another length", "G43 H(\\d)", 1, m -> "G43 H" + (Integer.parseInt(m.group(1)) + 1)));
+        all.add(word("cutters", "no length", "G43 H\\d+ ", 0, m -> ""));
+        all.add(new Mutation("cutters", "a second length", (draw, lines) -> {
+            Optional<Integer> at = draw(draw, lines, Pattern.compile(length));
+            at.ifPresent(i -> lines.add(i + 1, after(lines.get(i)) + "G43 H" + draw.whole(1, 4)));
+            return at;
+        }));
+        all.add(comment("cutters", "a touch stop left out", "\\(Set Z anew.*\\)", "(Go on)"));
+        all.add(comment("cutters", "another height in a touch stop", "(Set Z anew.* Z )\\d", "$19"));
+        all.add(comment("cutters", "another height in the head", "(Z0 .*tip on [a-z ]+ is Z )\\d", "$19"));
+        all.add(comment(
+                "cutters", "another cutter told", "\\(CUTTER (\\d+), .*", "(CUTTER $1, TW-1, twist drill 1 mm)"));
+    }
+
+    /** The N number between a line and the next, where lines have numbers. */
+    private static String after(String line) {
+        Matcher number = Pattern.compile("^N(\\d+) ").matcher(line);
+        return number.find() ? "N" + (Integer.parseInt(number.group(1)) + 1) + " " : "";
+    }
+
+    private static Mutation comment(String rule, String name, String pattern, String with) {
+        Pattern compiled = Pattern.compile(pattern);
+        return new Mutation(rule, name, (draw, lines) -> {
+            List<Integer> all = IntStream.range(0, lines.size())
+                    .filter(i -> compiled.matcher(lines.get(i)).find())
+                    .boxed()
+                    .toList();
+            Optional<Integer> at = all.isEmpty() ? Optional.empty() : Optional.of(draw.oneOf(all));
+            at.ifPresent(i -> lines.set(i, compiled.matcher(lines.get(i)).replaceFirst(with)));
+            return at;
+        });
     }
 
     /** Ways of spoiling arcs. */

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 /**
  * Drawn jobs on every machine of the profiles: each program passes our rehearsal and rs274 (linuxcnc-uspace, Debian), and
  * each of many ways to spoil it is caught. What is not caught has to be no change at all, and that is for rs274 to say: it
- * must make the same moves of both texts. {@code target/mutations.csv} has every line.
+ * must make the same moves of both texts, and no word for a hand may be another. {@code target/mutations.csv} has every line.
  */
 @NeedsChecker(Checker.RS274)
 class MutationsTest {
@@ -73,7 +73,9 @@ class MutationsTest {
                 String by = caughtBy(c, spoilt);
                 if (by.isEmpty()) {
                     Rs274.Reading reading = read(spoilt.text(), c.job());
-                    boolean same = reading.accepted() && canonical(reading).equals(good);
+                    boolean told = !mutation.rule().equals("cutters");
+                    boolean same =
+                            told && reading.accepted() && canonical(reading).equals(good);
                     by = same ? "no change: the same moves by rs274" : "NOT CAUGHT";
                 } else {
                     caught.add(mutation.name());
