@@ -16,7 +16,7 @@ G0 A0.000
 M0
 G0 A30.000
 (Stand at the free end, look toward the chuck. Did the line go to)
-(.. your RIGHT: yes or no. Yes: go on. No: turn the sign of A in the)
-(.. machine profile, and make the programs anew)
+(.. your RIGHT: yes or no. Yes: go on. No: write the other)
+(.. rotary.sign in the machine profile, and make the programs anew)
 M0
 M2

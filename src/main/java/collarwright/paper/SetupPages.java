@@ -1,6 +1,7 @@
 package collarwright.paper;
 
 import collarwright.job.Job;
+import collarwright.machining.ControlHabits;
 import collarwright.machining.Load;
 import collarwright.machining.SetupSheet;
 import collarwright.machining.TubeCutter;
@@ -159,7 +160,7 @@ final class SetupPages {
         for (SetupSheet.Step step : setup.steps()) {
             rows.add(List.of(
                     Cell.of(all ? "" : Integer.toString(step.order())),
-                    all ? Cell.of("cutter " + step.tool()) : Cell.strong(files(step)),
+                    all ? Cell.strong(number(step)) : Cell.strong(files(step)),
                     Cell.of(step.cutter().marked() + " " + step.cutter().kind().title() + ", stick-out "
                             + figures.size(step.stickOut()) + " or more"),
                     Cell.of(step.cut().rpm() + " rpm\n"
@@ -182,6 +183,15 @@ final class SetupPages {
                         Column.numbers("holes, time"),
                         Column.marks("done")),
                 rows);
+    }
+
+    /** As the program calls it. */
+    private String number(SetupSheet.Step step) {
+        ControlHabits habits = job.shop().machine().post().layout().habits();
+        if (habits.toolChange() != ControlHabits.ToolChange.M6) {
+            return "cutter " + step.tool();
+        }
+        return "T" + step.tool() + (habits.lengthTable() ? ", H" + step.tool() : "");
     }
 
     private static String files(SetupSheet.Step step) {

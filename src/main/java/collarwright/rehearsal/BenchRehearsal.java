@@ -57,7 +57,7 @@ final class BenchRehearsal {
         List<Fault> faults = new ArrayList<>(TextRules.check(file.text(), machine.post()));
         BlockReader reader = BlockReader.read(file.text());
         faults.addAll(reader.faults());
-        Interpreter.Run run = Interpreter.run(reader.blocks(), Pose.UNKNOWN, Interpreter.Dialect.of(machine));
+        Interpreter.Run run = Interpreter.run(reader.blocks(), Pose.UNKNOWN, dialect(machine));
         faults.addAll(run.faults());
         faults.addAll(rules(bench, reader.blocks(), run.events(), proofs(file, bench, run.events())));
         return FaultyProgram.findings(file.name(), faults);
@@ -81,11 +81,17 @@ final class BenchRehearsal {
         return faults;
     }
 
+    /** What words mean where the work lies still. */
+    static Interpreter.Dialect dialect(Machine machine) {
+        boolean dwellByX = machine.post().layout().habits().dwellByX();
+        return new Interpreter.Dialect(TurnWord.DEGREES, dwellByX, false);
+    }
+
     /** What a program's text does, task by task. */
     static <T> List<BenchProof> proofs(BenchProgram<T> file, Bench<T> bench) {
         List<Block> blocks = BlockReader.read(file.text()).blocks();
-        List<Event> events = Interpreter.run(blocks, Pose.UNKNOWN, Interpreter.Dialect.of(bench.machine()))
-                .events();
+        List<Event> events =
+                Interpreter.run(blocks, Pose.UNKNOWN, dialect(bench.machine())).events();
         return proofs(file, bench, events);
     }
 

@@ -1,6 +1,5 @@
 package collarwright.rehearsal;
 
-import collarwright.machining.Machine;
 import collarwright.machining.RotarySettings;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -59,17 +58,8 @@ final class Interpreter {
     record Dialect(TurnWord turnWord, boolean dwellByX, boolean torch) {
 
         static Dialect of(RotarySettings settings) {
-            boolean torch = settings.machine().tube().isPresent();
-            return new Dialect(TurnWord.of(settings), dwellByX(settings.machine()), torch);
-        }
-
-        /** Of a machine on which the work lies still. */
-        static Dialect of(Machine machine) {
-            return new Dialect(TurnWord.DEGREES, dwellByX(machine), false);
-        }
-
-        private static boolean dwellByX(Machine machine) {
-            return machine.post().layout().habits().dwellByX();
+            boolean dwellByX = settings.machine().post().layout().habits().dwellByX();
+            return new Dialect(TurnWord.of(settings), dwellByX, settings.machine().tube().isPresent());
         }
     }
 

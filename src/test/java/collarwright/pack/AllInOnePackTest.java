@@ -83,13 +83,13 @@ class AllInOnePackTest {
                 .hasSizeGreaterThan(1);
         assertThat(new String(pack.get("index.html"), StandardCharsets.UTF_8))
                 .contains("stick LA, the two dimples, then twist drill ");
-        String sheet = text(pack.get("traveller.pdf"), "Setup LA:");
+        String sheet = text(pack.get("traveller.pdf"), "Programs, in this order");
         assertThat(sheet)
-                .contains("LA0001C.NC air cut LA0002A.NC " + setup.steps().size() + " cutters, in this order:")
+                .contains("LA0001C.NC", "air cut LA0002A.NC", setup.steps().size() + " cutters, in this order:")
                 .doesNotContain("-air");
         setup.steps()
                 .forEach(s -> assertThat(sheet)
-                        .contains("cutter " + s.tool() + " " + s.cutter().marked()));
+                        .contains("T" + s.tool() + ", H" + s.tool() + " " + s.cutter().marked()));
         String batch = text(pack.get("traveller.pdf"), "Batch: ");
         assertThat(batch)
                 .containsPattern(
