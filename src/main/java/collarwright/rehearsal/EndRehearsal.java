@@ -68,6 +68,7 @@ public final class EndRehearsal {
         String order = settings.machine().withoutY() ? "ZX" : "ZYX";
         BenchMotion.Ways ways = new BenchMotion.Ways(order, true, settings.bed().stopClear());
         faults.addAll(BenchMotion.check(proof.bench(), ways));
+        faults.addAll(RapidRules.check(proof.bench(), Ground.of(proof.bench(), file.task())));
         faults.addAll(BenchCuts.check(proof.bench()));
         faults.addAll(stops(proof));
         return FaultyProgram.findings(file.name(), faults);

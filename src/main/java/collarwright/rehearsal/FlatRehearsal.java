@@ -69,6 +69,7 @@ public final class FlatRehearsal {
         faults.addAll(SpindleRules.check(settings.machine(), run.events(), OptionalInt.of(rpm)));
         BenchProof proof = proof(file, settings, run.events());
         faults.addAll(BenchMotion.check(proof, new BenchMotion.Ways("ZXY", false, Double.NEGATIVE_INFINITY)));
+        faults.addAll(RapidRules.check(proof, Ground.of(proof, file.task())));
         faults.addAll(BenchCuts.check(proof));
         return FaultyProgram.findings(file.name(), faults);
     }
