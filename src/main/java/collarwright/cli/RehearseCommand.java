@@ -118,6 +118,9 @@ final class RehearseCommand implements Callable<Integer> {
             terminal.print("Wrote " + target + "\n");
         });
         List<Finding> findings = new ArrayList<>(edited.findings());
+        if (as == null) {
+            edited.looksLike(planned, production.rotary().programs()).ifPresent(findings::add);
+        }
         findings.addAll(comparison.findings());
         return findings;
     }

@@ -6,6 +6,7 @@ import collarwright.finding.Level;
 import collarwright.finding.Where;
 import collarwright.machining.ProgramFile;
 import collarwright.machining.ProgramTask;
+import collarwright.machining.ProgramUnits;
 import collarwright.machining.RotarySettings;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -31,9 +32,6 @@ public record Comparison(List<Finding> findings, Replay replay) {
     /** More differences than this help nobody: our choice, no source. */
     private static final int MOST = 25;
 
-    private static final String DO_NOT_RUN = "do not run it before this is put right";
-    private static final String ANEW = "or, if the change is meant, change the job and make the pack anew";
-
     /** Keeps the findings. */
     public Comparison {
         findings = List.copyOf(findings);
@@ -57,17 +55,46 @@ public record Comparison(List<Finding> findings, Replay replay) {
         BlockReader reader = BlockReader.read(edited.text());
         letters.addAll(reader.faults());
         Interpreter.Run run = Interpreter.run(reader.blocks(), Pose.UNKNOWN, Interpreter.Dialect.of(settings));
-        letters.addAll(run.faults());
+        // A word that is not known is in no profile either, and is told by that.
+        run.faults().stream().filter(f -> !f.expected().equals(WordRules.KNOWN)).forEach(letters::add);
         edited.faults().forEach(f -> teller.tellInFile(Level.STOP, f, ""));
         letters.forEach(f -> teller.stop(f, ""));
         Proof proof = new Proof(file, settings, reader.blocks(), run.events());
-        if (planned.task().isPresent()) {
+        List<Fault> modes = modes(proof);
+        if (!modes.isEmpty()) {
+            modes.forEach(f -> teller.stop(f, ""));
+        } else if (planned.task().isPresent()) {
             holes(proof, teller);
         } else {
             Rehearsal.rules(proof).forEach(f -> teller.stop(f, ""));
         }
         revision(edited, settings, teller);
+        SetupComments.check(planned.text().lines().toList(), edited.original())
+                .forEach(f -> teller.tellInFile(Level.WARN, f, ""));
         return new Comparison(teller.findings(), Replay.of(proof));
+    }
+
+    /** Words that give every number another meaning; what follows from them is not told. */
+    private static List<Fault> modes(Proof proof) {
+        boolean inch = proof.settings().units() == ProgramUnits.INCH;
+        String unit = inch ? "G20" : "G21";
+        String other = inch ? "G21" : "G20";
+        List<Fault> faults = new ArrayList<>();
+        for (Block block : proof.blocks()) {
+            if (block.has(other)) {
+                faults.add(new Fault(
+                        block.line(),
+                        unit + ", lengths in " + (inch ? "inches" : "millimetres"),
+                        other + ", by which every length is another one; nothing else is judged"));
+            }
+            if (block.has("G91")) {
+                faults.add(new Fault(
+                        block.line(),
+                        "G90, positions from zero",
+                        "G91, by which every number is a distance; nothing else is judged"));
+            }
+        }
+        return faults;
     }
 
     private static ProgramFile with(ProgramFile planned, List<ProgramFile> byTask, String text) {
@@ -88,6 +115,7 @@ public record Comparison(List<Finding> findings, Replay replay) {
         List<ProgramFile> asMade = new ArrayList<>();
         List<Event> asPlanned = new ArrayList<>();
         boolean byY = whole.machine().rotary().form().byY();
+        boolean nothingMade = false;
         for (Section section : Section.of(whole.file(), whole.events(), byY)) {
             Proof proof = new Proof(section.file(), whole.settings(), whole.blocks(), section.events());
             ProgramTask task = section.file().task().orElseThrow();
@@ -99,12 +127,18 @@ public record Comparison(List<Finding> findings, Replay replay) {
             }
             Drives drives = new Drives(proof, task);
             drives.changes().forEach(f -> teller.tell(Level.WARN, f, f.found().substring(0, 1)));
+            drives.tooMuch().forEach(f -> teller.stop(f, f.found().substring(0, 1)));
+            drives.longDwells().forEach(f -> teller.tell(Level.WARN, f, "G4"));
+            nothingMade = nothingMade || holes.nothingMade();
             asMade.add(with(section.file(), Optional.of(holes.asMade())));
             asPlanned.addAll(drives.asPlanned());
         }
         ProgramFile made = with(whole.file(), asMade, whole.file().text());
         Proof rest = new Proof(made, whole.settings(), whole.blocks(), asPlanned);
-        Rehearsal.rules(rest).forEach(f -> teller.stop(f, ""));
+        boolean counted = nothingMade; // every hole was told to be missing
+        Rehearsal.rules(rest).stream()
+                .filter(f -> !(counted && f.found().equals("0 made")))
+                .forEach(f -> teller.stop(f, ""));
     }
 
     private static ProgramFile with(ProgramFile file, Optional<ProgramTask> task) {
@@ -148,24 +182,16 @@ public record Comparison(List<Finding> findings, Replay replay) {
             String word = letters.isEmpty() ? word(fault.found()) : letters;
             Where where = new Where.Text(shown, fault.line(), edited.column(fault.line(), word));
             Finding finding = new Finding(
-                    level, Code.PROGRAM_DIFFERS, where, fault.expected(), fault.found(), hints(level, fault));
+                    level, Code.PROGRAM_DIFFERS, where, fault.expected(), fault.found(), DifferenceHints.of(level, fault));
             kinds.computeIfAbsent(level + fault.expected() + " " + fault.found(), k -> new ArrayList<>())
                     .add(finding);
         }
 
-        private static List<String> hints(Level level, Fault fault) {
-            return switch (level) {
-                case STOP -> List.of(DO_NOT_RUN, ANEW);
-                case WARN ->
-                    fault.expected().startsWith("(REVISION")
-                            ? List.of("compare the job with the one the program was made from", "or make the pack anew")
-                            : List.of("run it only if the change is meant; watch heat and chips on the first hole");
-                case NOTE -> List.of("nothing to do");
-            };
-        }
-
         /** The word that a fault speaks of, such as the X of {@code X 12.000 mm}. */
         private static String word(String found) {
+            if (found.startsWith("rapid to Z ") || found.startsWith("cut to Z ")) {
+                return "Z";
+            }
             String first = found.split("[ ,]", 2)[0];
             if (first.matches("[GMTHNS]\\d+(\\.\\d+)?|[A-Z][+-]?\\d*\\.\\d+")) {
                 return first;
@@ -178,7 +204,23 @@ public record Comparison(List<Finding> findings, Replay replay) {
             kinds.values().forEach(alike -> findings.add(together(alike)));
             findings.sort(Comparator.comparing(Finding::level)
                     .thenComparingInt(f -> f.where() instanceof Where.Text t ? t.line() : 0));
-            return findings.size() <= MOST ? findings : findings.subList(0, MOST);
+            return findings.size() <= MOST ? findings : first(findings);
+        }
+
+        /** The first of them, and how many more there are. */
+        private List<Finding> first(List<Finding> all) {
+            List<Finding> told = new ArrayList<>(all.subList(0, MOST));
+            List<Finding> rest = all.subList(MOST, all.size());
+            long stops = rest.stream().filter(f -> f.level() == Level.STOP).count();
+            Finding next = rest.get(0);
+            told.add(new Finding(
+                    next.level(),
+                    Code.PROGRAM_DIFFERS,
+                    next.where(),
+                    "no more than these",
+                    "and " + rest.size() + " more, of which " + stops + (stops == 1 ? " is a stop" : " are stops"),
+                    List.of("put these right, then rehearse it again", "or copy the program from the pack again")));
+            return told;
         }
 
         private static Finding together(List<Finding> alike) {

@@ -58,7 +58,9 @@ final class HoleRules {
             fault(hole.line(), name + " to Z " + proof.text(bottom), "Z " + proof.text(hole.bottom()));
         }
         double off = offAzimuth(hole, place.azimuth());
-        if (!(off <= 2 * proof.angleToleranceDegrees())) {
+        if (Double.isNaN(off)) {
+            fault(hole.line(), name + " after the pipe was turned to it", "A nowhere stated");
+        } else if (!(off <= 2 * proof.angleToleranceDegrees())) {
             fault(
                     hole.line(),
                     name + " at azimuth " + proof.degrees(Angles.degrees(place.azimuth())),
@@ -130,9 +132,13 @@ final class HoleRules {
         double depth = task.heights().retract() + proof.file().lift() - hole.bottom();
         double most = task.cut().peck();
         long least = task.marks() ? 1 : (long) StrictMath.ceil((depth - 2 * proof.tolerance()) / most);
-        if (hole.cuts().size() > least + (task.marks() ? 0 : 1)) {
-            fault(hole.line(), "a hole in " + least + " pecks", hole.cuts().size() + " pecks");
+        if (depth > 0 && hole.cuts().size() > least + (task.marks() ? 0 : 1)) {
+            fault(hole.line(), "a hole in " + pecks(least), pecks(hole.cuts().size()));
         }
+    }
+
+    private static String pecks(long count) {
+        return count + (count == 1 ? " peck" : " pecks");
     }
 
     private void bite(Event.Stroke cut, double bite) {
@@ -141,7 +147,9 @@ final class HoleRules {
         if (!whole && bite > task.cut().peck() + 2 * step + 1e-6) {
             fault(cut.line(), "pecks up to " + proof.text(task.cut().peck()), proof.text(bite));
         }
-        if (!(bite > 0)) {
+        if (Double.isNaN(bite)) {
+            fault(cut.line(), "Z stated before a cut", "Z " + proof.text(bite));
+        } else if (!(bite > 0)) {
             fault(cut.line(), "every cut goes deeper", proof.text(bite));
         }
         double feed = task.cut().feedMmPerMin();

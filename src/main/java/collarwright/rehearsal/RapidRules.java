@@ -18,7 +18,7 @@ final class RapidRules {
     /** Closest that a rapid may come to uncut material: a peck's 0.254 less rounding; our choice, no source. */
     private static final double LEAST_GAP = 0.2;
 
-    private static final String ABOVE = "a rapid ends above uncut material";
+    static final String ABOVE = "a rapid ends above uncut material";
 
     private final Replayed program;
     private final Ground ground;

@@ -6,7 +6,9 @@ import collarwright.machining.ProgramFile;
 import collarwright.machining.RotaryPlan;
 import collarwright.machining.RotarySettings;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Reads programs back and proves them, before any of them may be written.
@@ -93,6 +95,14 @@ public final class Rehearsal {
                 faults.addAll(PipeRules.check(proof, t));
             }
         });
-        return faults;
+        return once(faults);
+    }
+
+    /** A rapid into the work is told once, in the words of the rule that looks at all moves. */
+    private static List<Fault> once(List<Fault> faults) {
+        Set<Integer> told = new HashSet<>();
+        return faults.stream()
+                .filter(f -> !f.expected().equals(RapidRules.ABOVE) || told.add(f.line()))
+                .toList();
     }
 }

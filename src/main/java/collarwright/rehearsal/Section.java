@@ -87,6 +87,11 @@ record Section(ProgramFile file, List<Event> events) {
         return named || hand || from != to || !Double.isNaN(stated) ? to : Double.NaN;
     }
 
+    private static String numbers(List<Integer> numbers) {
+        return String.join(
+                ", then ", numbers.stream().map(n -> Integer.toString(n)).toList());
+    }
+
     /** The right cutter with its own length, and only where the profile has it so. */
     List<Fault> cutter(ControlHabits habits) {
         List<Fault> faults = new ArrayList<>();
@@ -100,7 +105,7 @@ record Section(ProgramFile file, List<Event> events) {
                 events.stream().flatMap(e -> change(e).stream()).distinct().toList();
         boolean needed = habits.toolChange() == ControlHabits.ToolChange.M6;
         if (!changes.equals(List.of(number)) && (needed || !changes.isEmpty())) {
-            faults.add(new Fault(line, "cutter " + number, changes.isEmpty() ? "none" : "cutter " + changes));
+            faults.add(new Fault(line, "cutter " + number, changes.isEmpty() ? "none" : "cutter " + numbers(changes)));
         }
         if (habits.lengthTable()) {
             Event.Stroke first = events.stream()
