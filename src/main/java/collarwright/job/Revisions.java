@@ -22,7 +22,7 @@ final class Revisions {
     private static final Set<Object> USUAL = Set.of(SheetSettings.USUAL, ShopTimes.USUAL, Shop.Batch.USUAL);
 
     private static final Set<String> LATER =
-            Set.of("mostCutters", "bins", "flip", "across", "bed", "strutBed", "strip", "boring", "teeth", "boredWith");
+            Set.of("mostCutters", "bins", "flip", "across", "bed", "strutBed", "strip", "boring", "teeth", "boredWith", "keepsPlugs");
 
     /** What such a choice is while nobody makes it. */
     private static final Set<Object> UNSAID = Set.of(Optional.empty(), false, 1, Boring.NONE);

@@ -58,6 +58,8 @@ final class HandRules {
                 }
             } else if (note instanceof StopNote.Cutter) {
                 stands(stop.line(), "changes the cutter");
+            } else if (note instanceof StopNote.Plugs) {
+                stands(stop.line(), "takes plugs out of the saw");
             } else if (proof.machine().spindle().controlled()) {
                 fault(stop.line(), "a word that starts or stops the spindle", "a hand that does");
             }

@@ -89,6 +89,7 @@ public final class Rehearsal {
         faults.addAll(MotionRules.check(proof));
         section.file().task().ifPresent(t -> {
             faults.addAll(RapidRules.check(proof, Ground.of(proof, t)));
+            faults.addAll(PlugRules.check(proof, t));
             boolean bores = proof.bores();
             faults.addAll(bores ? BoreRules.check(proof, t) : HoleRules.check(proof, t));
             if (!bores || proof.file().purpose() == ProgramFile.Purpose.AIR_CUT) {

@@ -33,6 +33,9 @@ sealed interface StopNote {
      */
     record Cutter(int number) implements StopNote {}
 
+    /** Takes the plugs out of a hole saw. */
+    record Plugs() implements StopNote {}
+
     /** The one form of each. */
     Pattern TURN = Pattern.compile("TURN TO (\\d+\\.\\d+) DEG");
 
@@ -63,6 +66,9 @@ sealed interface StopNote {
         Matcher cutter = CUTTER.matcher(comment);
         if (cutter.matches() && cutter.group(1).length() < 6) {
             return Optional.of(new Cutter(Integer.parseInt(cutter.group(1))));
+        }
+        if (comment.startsWith("PLUGS, ")) {
+            return Optional.of(new Plugs());
         }
         return comment.equals("Stop the spindle") ? Optional.of(new SpindleOff()) : Optional.empty();
     }
