@@ -152,6 +152,22 @@ record EditedProgram(String name, String text, List<Finding> findings) {
                 });
     }
 
+    /**
+     * Tells that the head is that of another program of the pack than the one it is held against.
+     *
+     * @param planned the one that was found by its name
+     */
+    Optional<Finding> looksLike(PackProgram planned, List<PackProgram> programs) {
+        return byComments(programs)
+                .filter(p -> !p.name().equals(planned.name()))
+                .map(p -> Finding.warn(
+                        Code.PROGRAM_DIFFERS,
+                        new Where.Path(name),
+                        "the program " + planned.name() + " of the pack, as its name says",
+                        "a head like that of " + p.name(),
+                        "copy the right program, or see what it is: --as " + p.name()));
+    }
+
     private static Optional<PackProgram> named(List<PackProgram> programs, String name) {
         return programs.stream().filter(p -> p.name().equalsIgnoreCase(name)).findFirst();
     }

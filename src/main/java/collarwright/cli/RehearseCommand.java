@@ -106,7 +106,8 @@ final class RehearseCommand implements Callable<Integer> {
 
     private List<Finding> rehearsed(Path file, Production production) {
         EditedProgram edited = EditedProgram.read(file);
-        PackProgram planned = edited.plan(PackProgram.of(production), Optional.ofNullable(as), job);
+        List<PackProgram> programs = PackProgram.of(production);
+        PackProgram planned = edited.plan(programs, Optional.ofNullable(as), job);
         if (picture != null && planned.rotary().isEmpty()) {
             throw new JobException(List.of(Finding.stop(
                     Code.COMMAND_LINE,
@@ -120,6 +121,9 @@ final class RehearseCommand implements Callable<Integer> {
         Optional.ofNullable(picture)
                 .ifPresent(target -> planned.rotary().ifPresent(p -> draw(target, p, comparison, production)));
         List<Finding> findings = new ArrayList<>(edited.findings());
+        if (as == null) {
+            edited.looksLike(planned, programs).ifPresent(findings::add);
+        }
         findings.addAll(comparison.findings());
         return findings;
     }

@@ -72,7 +72,8 @@ final class DrillingReader {
         rules.put("no-fit", Boring.Rule.NO_FIT);
         rules.put("always", Boring.Rule.ALWAYS);
         rules.put("never", Boring.Rule.NEVER);
-        Given<Boring.Rule> bore = new Given<>(table.key("bore"), key -> key.word(rules), Boring.Rule.NO_FIT);
+        KeyView boreKey = table.key("bore");
+        Given<Boring.Rule> bore = new Given<>(boreKey, key -> key.word(rules), Boring.Rule.NO_FIT);
         KeyView rackKey = table.key("rack");
         KeyView addKey = table.key("add");
         KeyView removeKey = table.key("remove");
@@ -85,6 +86,14 @@ final class DrillingReader {
         List<Cutter> sorted = cutters.values().stream().sorted(BY_SIZE).toList();
         List<Cutter> mills =
                 sorted.stream().filter(c -> c.kind() == CutterKind.END_MILL).toList();
+        if (mills.isEmpty() && bored(bore, Boring.Rule.ALWAYS) && !faulty) {
+            boreKey.stop(
+                    Code.JOB_CONFLICT,
+                    "an end mill in the racks, for bore = \"always\"",
+                    "no end mill",
+                    "name a rack with end mills, add one, or write bore = \"no-fit\"");
+            faulty = true;
+        }
         boolean none = sorted.size() == mills.size() && (mills.isEmpty() || bored(bore, Boring.Rule.NEVER));
         if (none
                 || faulty
@@ -124,7 +133,7 @@ final class DrillingReader {
         Optional<Rack> rack = name.flatMap(profiles::rack);
         if (rack.isEmpty()) {
             faulty = true;
-            name.ifPresent(n -> StockReader.unknown(item, "a rack", n, profiles.names(Profiles.Kind.RACK)));
+            name.ifPresent(n -> StockReader.unknown(item, "a rack", n, new StockReader.Known(profiles, Profiles.Kind.RACK)));
             return;
         }
         // A rack named first keeps its cutter of a size, unless only the later one was measured.

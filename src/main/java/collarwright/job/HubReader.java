@@ -85,7 +85,7 @@ final class HubReader {
         Optional<String> name = key.text();
         Optional<TrialPiece> piece = name.flatMap(profiles::trialPiece);
         if (name.isPresent() && piece.isEmpty()) {
-            StockReader.unknown(key, "a trial piece", name.get(), profiles.names(Profiles.Kind.TRIAL_PIECE));
+            StockReader.unknown(key, "a trial piece", name.get(), new StockReader.Known(profiles, Profiles.Kind.TRIAL_PIECE));
         }
         if (piece.isPresent() && rims > 0) {
             key.stop(
@@ -164,7 +164,7 @@ final class HubReader {
         Optional<String> name = key.text();
         Optional<RoundStock> stock = name.flatMap(profiles::stock);
         if (name.isPresent() && stock.isEmpty()) {
-            StockReader.unknown(key, "stock", name.get(), profiles.names(Profiles.Kind.STOCK));
+            StockReader.unknown(key, "stock", name.get(), new StockReader.Known(profiles, Profiles.Kind.STOCK));
         }
         return stock;
     }

@@ -54,11 +54,9 @@ final class MachinePart {
         return value.orElse(meanwhile);
     }
 
-    double number(String key, String expected, double least, double most) {
-        return good(
-                need(key, expected, Decimals.trimmed(StrictMath.min(100, most), 0))
-                        .flatMap(k -> k.number(least, most)),
-                least);
+    /** A number in a range, with one that a usual machine has. */
+    double number(String key, String expected, double least, double most, int usual) {
+        return good(need(key, expected, Integer.toString(usual)).flatMap(k -> k.number(least, most)), least);
     }
 
     double whole(String key, String expected, int least, int most) {
@@ -161,11 +159,12 @@ final class MachinePart {
         return new double[] {least, most};
     }
 
-    void ascending(String lower, double least, String upper, double most) {
+    void ascending(String lower, double least, String upper, double most, String unit) {
         if (least > most && !faulty) {
             faulty = true;
-            part.ifPresent(p -> p.key(lower)
-                    .stop(Code.JOB_CONFLICT, "at most " + upper, least + " against " + most, "check both keys"));
+            String found = Decimals.trimmed(least, 3) + " " + unit + " against " + Decimals.trimmed(most, 3) + " " + unit;
+            part.ifPresent(
+                    p -> p.key(lower).stop(Code.JOB_CONFLICT, "at most " + upper, found, "check both keys"));
         }
     }
 }

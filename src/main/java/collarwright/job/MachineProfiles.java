@@ -5,6 +5,7 @@ import collarwright.machining.Machine;
 import collarwright.machining.RotaryForm;
 import collarwright.units.Length;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -33,11 +34,13 @@ final class MachineProfiles {
         if (kind.filter(k -> k == Machine.Kind.TUBE).isPresent()) {
             return TubeProfile.read(entry);
         }
-        MachinePart spindlePart = new MachinePart(table, "spindle", "the spindle's speeds");
-        Machine.Spindle spindle = spindle(spindlePart);
         if (kind.isEmpty()) {
+            // What the machine has depends on its kind: nothing of it is unknown before that is put right.
+            List.of("spindle", "post", "travel", "rotary", "bed", "table", "tube").forEach(table::key);
             return Optional.empty();
         }
+        MachinePart spindlePart = new MachinePart(table, "spindle", "the spindle's speeds");
+        Machine.Spindle spindle = spindle(spindlePart);
         if (kind.get() == Machine.Kind.PRESS) {
             return spindlePart.faulty() ? Optional.empty() : Optional.of(press(entry, spindle));
         }
@@ -135,10 +138,10 @@ final class MachineProfiles {
     }
 
     private static Machine.Spindle spindle(MachinePart part) {
-        double least = part.number("min-rpm", "lowest speed, turns a minute", 1, 200_000);
-        double most = part.number("max-rpm", "highest speed, turns a minute", 1, 200_000);
-        double start = part.number("start-seconds", "wait after a start or a stop, seconds", 0, 60);
-        part.ascending("min-rpm", least, "max-rpm", most);
+        double least = part.number("min-rpm", "lowest speed, turns a minute", 1, 200_000, 400);
+        double most = part.number("max-rpm", "highest speed, turns a minute", 1, 200_000, 4000);
+        double start = part.number("start-seconds", "wait after a start or a stop, seconds", 0, 60, 3);
+        part.ascending("min-rpm", least, "max-rpm", most, "rpm");
         boolean controlled = part.flag("control", "whether programs start and stop the spindle", true);
         return new Machine.Spindle(least, most, start, controlled);
     }
@@ -151,9 +154,9 @@ final class MachineProfiles {
                 .map(part::span)
                 .filter(s -> s[0] < s[1])
                 .map(s -> new Machine.Reach(s[0], s[1]));
-        double rapid = part.number("rapid-mm-per-min", "rapid rate, mm a minute", 1, 1e6);
-        double feed = part.number("max-feed-mm-per-min", "highest feed, mm a minute", 1, 1e6);
-        double acceleration = part.number("acceleration-mm-per-s2", "acceleration, mm/s²", 1, 1e6);
+        double rapid = part.number("rapid-mm-per-min", "rapid rate, mm a minute", 1, 1e6, 2000);
+        double feed = part.number("max-feed-mm-per-min", "highest feed, mm a minute", 1, 1e6, 1000);
+        double acceleration = part.number("acceleration-mm-per-s2", "acceleration, mm/s²", 1, 1e6, 100);
         double gap = part.length("clear-gap", "room above everything when the pipe turns", Length.Zero.REFUSED);
         return new Machine.Travel(x[0], x[1], z[0], z[1], rapid, feed, acceleration, gap, across);
     }

@@ -157,7 +157,8 @@ final class PostProfile {
             case "m6" -> ControlHabits.ToolChange.M6;
             default -> ControlHabits.ToolChange.FILE;
         };
-        return new ControlHabits(way, table, byX, number, chipBreak, shortNames);
+        boolean plugStop = part.flag("plug-stop", "whether programs stop before a hole saw is full", true);
+        return new ControlHabits(way, table, byX, number, chipBreak, shortNames, !plugStop);
     }
 
     /** A list of one's own holds what the rest of the profile needs, and nothing that it says the machine has not. */

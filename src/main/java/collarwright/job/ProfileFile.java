@@ -30,6 +30,7 @@ final class ProfileFile {
     private final String place;
     private final Map<String, String> seen;
     private final KeyView source;
+    private final Map<String, String> faulty = new HashMap<>();
 
     /**
      * What every profile has.
@@ -102,6 +103,11 @@ final class ProfileFile {
         return all("trial-piece", entry -> TrialPieces.read(entry));
     }
 
+    /** Profiles that are there but cannot be read: the file's place by kind and name, such as {@code machine mine}. */
+    Map<String, String> faulty() {
+        return Map.copyOf(faulty);
+    }
+
     void finish() {
         reader.finish();
     }
@@ -111,10 +117,13 @@ final class ProfileFile {
         for (KeyView item : reader.root().key(kind).items()) {
             item.table().ifPresent(table -> {
                 Entry entry = entry(kind, table);
-                read.apply(entry)
-                        .filter(value -> !entry.name().isEmpty())
-                        .ifPresent(value ->
-                                profiles.add(new Profile<>(entry.name(), entry.title(), entry.source(), place, value)));
+                Optional<T> value = read.apply(entry);
+                if (value.isEmpty()) {
+                    faulty.put(kind + " " + entry.name(), place);
+                }
+                value.filter(v -> !entry.name().isEmpty())
+                        .ifPresent(v ->
+                                profiles.add(new Profile<>(entry.name(), entry.title(), entry.source(), place, v)));
             });
         }
         return profiles;

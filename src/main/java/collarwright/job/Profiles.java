@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -43,6 +44,7 @@ public final class Profiles {
     private final SortedMap<String, Profile<Machine>> machines = new TreeMap<>();
     private final SortedMap<String, Profile<TrialPiece>> trialPieces = new TreeMap<>();
     private final List<Finding> findings = new ArrayList<>();
+    private final SortedMap<String, String> faulty = new TreeMap<>();
 
     private Profiles() {}
 
@@ -69,6 +71,7 @@ public final class Profiles {
             profiles.put(profiles.trialPieces, file.trialPieces());
             file.finish();
         });
+        files.forEach(file -> profiles.faulty.putAll(file.faulty()));
         profiles.findings.addAll(findings.sorted());
         return profiles;
     }
@@ -84,6 +87,18 @@ public final class Profiles {
      */
     public List<Finding> findings() {
         return List.copyOf(findings);
+    }
+
+    /**
+     * Tells where a profile stands that could not be read.
+     *
+     * @param kind its kind
+     * @param name its name
+     * @return the file; empty if there is none of this name, or none with a fault
+     */
+    public Optional<String> faultyIn(Kind kind, String name) {
+        String list = kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Optional.ofNullable(faulty.get(list + " " + name));
     }
 
     /**

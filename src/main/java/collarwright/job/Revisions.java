@@ -32,7 +32,8 @@ final class Revisions {
             "boring",
             "teeth",
             "boredWith",
-            "tube");
+            "tube",
+            "keepsPlugs");
 
     /** What such a choice is while nobody makes it. */
     private static final Set<Object> UNSAID = Set.of(Optional.empty(), false, 1, Boring.NONE);

@@ -18,16 +18,16 @@ final class RotaryProfile {
                 .equals("rs274");
         boolean chuck = part.word("top", "where TOP of the collars faces", List.of("chuck", "free-end"))
                 .equals("chuck");
-        double rapid = part.number("rapid-deg-per-min", "rapid rate of A, degrees a minute", 1, 1e6);
-        double acceleration = part.number("acceleration-deg-per-s2", "acceleration of A, degrees/s²", 1, 1e6);
-        double takeUp = part.number("take-up-deg", "how far below its angle A comes from, degrees", 0, 89);
+        double rapid = part.number("rapid-deg-per-min", "rapid rate of A, degrees a minute", 1, 1e6, 2000);
+        double acceleration = part.number("acceleration-deg-per-s2", "acceleration of A, degrees/s²", 1, 1e6, 100);
+        double takeUp = part.number("take-up-deg", "how far below its angle A comes from, degrees", 0, 89, 2);
         double held = part.length("chuck-length", "pipe held inside the chuck", Length.Zero.ALLOWED);
         double clear = part.length("jaw-clear", "from the jaws to the first collar", Length.Zero.ALLOWED);
         double height = part.length("jaw-height", "how far the jaws stand out beyond the pipe", Length.Zero.ALLOWED);
         double kerf = part.length("parting-kerf", "width of the cut between collars", Length.Zero.ALLOWED);
         double trim = part.length("end-trim", "lost at the free end", Length.Zero.ALLOWED);
         double stick = part.length("longest-stick", "the longest pipe it can take", Length.Zero.REFUSED);
-        part.ascending("chuck-length", held, "longest-stick", stick);
+        part.ascending("chuck-length", held, "longest-stick", stick, "mm");
         return new Machine.Rotary(
                 positive, chuck, rapid, acceleration, takeUp, held, clear, height, kerf, trim, stick, form(part));
     }

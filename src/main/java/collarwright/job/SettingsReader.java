@@ -245,7 +245,7 @@ final class SettingsReader {
         Optional<String> name = key.text();
         Optional<Machine> machine = name.flatMap(profiles::machine);
         if (name.isPresent() && machine.isEmpty()) {
-            StockReader.unknown(key, "a machine", name.get(), profiles.names(Profiles.Kind.MACHINE));
+            StockReader.unknown(key, "a machine", name.get(), new StockReader.Known(profiles, Profiles.Kind.MACHINE));
         }
         return machine;
     }

@@ -114,7 +114,28 @@ final class StockReader {
      * @param name what stands there
      * @param known what could stand there
      */
-    static void unknown(KeyView key, String kind, String name, Collection<String> known) {
+    static void unknown(KeyView key, String kind, String name, Known known) {
+        Optional<String> faulty = known.profiles().faultyIn(known.kind(), name);
+        if (faulty.isPresent()) {
+            key.stop(
+                    Code.PROFILE_UNKNOWN,
+                    "the name of " + kind + " that can be read",
+                    Quoted.text(name) + ", which stands in " + faulty.get() + " with faults",
+                    "the name is right: mend the faults of that file, which are told too");
+        } else {
+            unknown(key, kind, name, known.profiles().names(known.kind()));
+        }
+    }
+
+    /**
+     * The profiles of one kind.
+     *
+     * @param profiles all profiles
+     * @param kind the kind
+     */
+    record Known(Profiles profiles, Profiles.Kind kind) {}
+
+    private static void unknown(KeyView key, String kind, String name, Collection<String> known) {
         List<String> hints = new ArrayList<>();
         List<String> near = Spelling.nearest(name, known, 3);
         if (!near.isEmpty()) {

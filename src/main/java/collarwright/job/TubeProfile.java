@@ -76,10 +76,10 @@ final class TubeProfile {
                         .map(TubeCutter.Means::word)
                         .toList());
         double kerf = tube.length("kerf", "width of the cut on the outside, where it is least", Length.Zero.REFUSED);
-        double pierce = tube.number("pierce-seconds", "how long it stands until it is through, seconds", 0, 60);
+        double pierce = tube.number("pierce-seconds", "how long it stands until it is through, seconds", 0, 60, 1);
         double leadIn = tube.length("lead-in", "from where it pierces to the outline", Length.Zero.REFUSED);
         double overcut = tube.length("overcut", "how far it goes on after once round", Length.Zero.ALLOWED);
-        double speed = tube.number("speed-mm-per-min", "speed over the outside, mm a minute", 10, MOST_SPEED);
+        double speed = tube.number("speed-mm-per-min", "speed over the outside, mm a minute", 10, MOST_SPEED, 2000);
         List<TubeCutter.Speed.Own> speeds = new ArrayList<>();
         Map<String, Double> named = tube.numbers("speeds", "material", "speed-mm-per-min", MOST_SPEED);
         named.forEach((material, own) -> speeds.add(new TubeCutter.Speed.Own(material, own)));
@@ -88,7 +88,7 @@ final class TubeProfile {
         double od = tube.length("largest-od", "the largest pipe that the chuck holds", Length.Zero.REFUSED);
         boolean parts = tube.flag("parts", "whether it parts collars off");
         double mark = tube.has("mark-seconds")
-                ? tube.number("mark-seconds", "how long a spot takes that marks and does not pierce", 0, 10)
+                ? tube.number("mark-seconds", "how long a spot takes that marks and does not pierce", 0, 10, 1)
                 : 0;
         int lines = (int) tube.whole("most-lines", "most lines of a program", 100, 10_000_000);
         TubeCutter.Means process = Arrays.stream(TubeCutter.Means.values())

@@ -9,6 +9,7 @@ package collarwright.machining;
  * @param programNumber O number of the first program, one more for each program after it; 0 for none
  * @param chipBreak whether pecks are G73 (chips are broken) in place of G83 (the drill comes out)
  * @param shortNames whether file names have 8 letters and 3, in capitals
+ * @param keepsPlugs whether programs do not stop for an operator to empty a hole saw that is full
  */
 public record ControlHabits(
         ToolChange toolChange,
@@ -16,7 +17,8 @@ public record ControlHabits(
         boolean dwellByX,
         int programNumber,
         boolean chipBreak,
-        boolean shortNames) {
+        boolean shortNames,
+        boolean keepsPlugs) {
 
     /** Largest O number: common practice, no source. */
     public static final int LARGEST_PROGRAM = 9999;
@@ -29,6 +31,26 @@ public record ControlHabits(
         if (lengthTable && toolChange != ToolChange.M6) {
             throw new IllegalArgumentException("lengths come from a table only with M6");
         }
+    }
+
+    /**
+     * Habits that stop for a full hole saw.
+     *
+     * @param toolChange how the next cutter comes into the spindle
+     * @param lengthTable whether the control adds the cutter's length from its table
+     * @param dwellByX whether the time of a dwell stands in an X word
+     * @param programNumber O number of the first program; 0 for none
+     * @param chipBreak whether pecks are G73
+     * @param shortNames whether file names have 8 letters and 3
+     */
+    public ControlHabits(
+            ToolChange toolChange,
+            boolean lengthTable,
+            boolean dwellByX,
+            int programNumber,
+            boolean chipBreak,
+            boolean shortNames) {
+        this(toolChange, lengthTable, dwellByX, programNumber, chipBreak, shortNames, false);
     }
 
     /** How the next cutter comes into the spindle. */
@@ -44,7 +66,7 @@ public record ControlHabits(
     /**
      * The plainest habits.
      *
-     * @return one file a cutter, Z touched, dwell by P, no O number, G83, long names
+     * @return one file a cutter, Z touched, dwell by P, no O number, G83, long names, stops for a full hole saw
      */
     public static ControlHabits plain() {
         return new ControlHabits(ToolChange.FILE, false, false, 0, false, false);

@@ -109,6 +109,13 @@ final class ProgramHead {
         if (tasks.stream().flatMap(t -> t.operations().stream()).anyMatch(this::leavesDisc)) {
             lines.add("CAUTION a disc comes loose at the end of a bored hole, take it out with the spindle stopped");
         }
+        for (ProgramTask each : tasks) {
+            int plugs = SawPlugs.most(settings.work(), each.cutter(), settings.overtravel());
+            if (plugs > 0) {
+                boolean stops = !settings.machine().post().layout().habits().keepsPlugs();
+                lines.add("CAUTION " + SawPlugs.words(plugs) + (stops ? " and the program stops" : ", with no stop"));
+            }
+        }
         if (!settings.cutting().caution().isBlank()) {
             lines.add("CAUTION " + settings.cutting().caution());
         }

@@ -155,9 +155,10 @@ public final class RotaryJob {
                     "Z between " + Sizes.both(travel.minZ()) + " and " + Sizes.both(travel.maxZ()) + ", the travel of "
                             + settings.machine().name(),
                     "Z " + Sizes.both(bottom) + " at the bottom of the hole, " + Sizes.both(clear)
-                            + " where the pipe turns",
+                            + " where the pipe turns, above jaws that stand out "
+                            + Sizes.both(settings.machine().rotary().jawHeight()),
                     "use a machine with more Z travel, or a shorter cutter",
-                    "use a smaller pipe"));
+                    "use a smaller pipe, or jaws that stand out less (rotary.jaw-height)"));
         }
     }
 

@@ -15,7 +15,7 @@ final class Setups {
                 zero(settings),
                 stick(settings, task.load()),
                 steps,
-                notes(settings));
+                notes(settings, steps));
     }
 
     private static SetupSheet.Zero zero(RotarySettings settings) {
@@ -74,7 +74,7 @@ final class Setups {
                 load.pitch());
     }
 
-    private static List<String> notes(RotarySettings settings) {
+    private static List<String> notes(RotarySettings settings, List<SetupSheet.Step> steps) {
         if (settings.machine().tube().isPresent()) {
             return TubeWords.notes(settings);
         }
@@ -91,6 +91,16 @@ final class Setups {
         }
         notes.add("The two dimples: one on the 0° line, one beside it clockwise as seen from above TOP;"
                 + " both lie near the TOP edge.");
+        for (SetupSheet.Step step : steps) {
+            int plugs = SawPlugs.most(settings.work(), step.cutter(), settings.overtravel());
+            if (plugs > 0) {
+                boolean stops = !settings.machine().post().layout().habits().keepsPlugs();
+                notes.add(step.cutter().marked() + " hole saw: " + SawPlugs.words(plugs) + ". "
+                        + (stops
+                                ? "The program stops for it (M0) before the saw is full."
+                                : "The program does not stop for it: stay beside the machine."));
+            }
+        }
         if (!settings.work().measured()) {
             notes.add("The pipe's size is nominal, not measured: measure circumference and wall before drilling.");
         }

@@ -3,6 +3,7 @@ package collarwright.paper;
 import collarwright.job.Job;
 import collarwright.machining.HoleDepth;
 import collarwright.machining.ProgramUnits;
+import collarwright.machining.SawPlugs;
 import collarwright.machining.Workpiece;
 import collarwright.picture.Figures;
 import collarwright.plan.Plan;
@@ -176,12 +177,19 @@ final class PatternTables {
                             ? hole.cutter().title()
                             : hole.cutter().marked())
                     + ": through at its full diameter " + figures.length(through) + " below the crown, + " + lead
-                    + figures.length(overtravel) + " overtravel.";
+                    + figures.length(overtravel) + " overtravel." + plugs(hole.cutter());
             if (!lines.contains(line)) {
                 lines.add(line);
             }
         }
         return lines;
+    }
+
+    private String plugs(Cutter cutter) {
+        Workpiece work = Workpiece.of(job.hub().collar(), job.hub().body());
+        int most = SawPlugs.most(work, cutter, job.limits().overtravel());
+        String words = most > 0 ? SawPlugs.words(most) : "";
+        return words.isEmpty() ? "" : " " + Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
     }
 
     /** Why the holes are as large as they are; holes for the same struts with one cutter stand in one row. */

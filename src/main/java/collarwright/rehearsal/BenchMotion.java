@@ -38,7 +38,7 @@ final class BenchMotion {
     }
 
     private void firstMotions() {
-        String found = MotionLimits.firstStated(proof, "ZXYA");
+        MotionLimits.Stated found = MotionLimits.firstStated(proof, "ZXYA");
         faults.addAll(MotionLimits.order(proof, found, ways.order(), ways.order()));
         faults.addAll(MotionLimits.ends(proof));
     }

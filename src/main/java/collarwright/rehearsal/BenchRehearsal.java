@@ -41,6 +41,9 @@ final class BenchRehearsal {
         /** The piece of work for people, such as {@code strut SA}. */
         String piece(T task);
 
+        /** What a cutter would run into, such as {@code the strut}. */
+        String work();
+
         /** Where a hole that is off along an axis lies, such as {@code nearer to the stop}. */
         String side(char axis, boolean more);
 
@@ -76,6 +79,7 @@ final class BenchRehearsal {
             faults.addAll(SpindleRules.check(
                     machine, proof.events(), OptionalInt.of(tool.cut().rpm())));
             faults.addAll(BenchMotion.check(proof, bench.ways()));
+            faults.addAll(RapidRules.check(proof, Ground.of(proof, bench.work())));
             faults.addAll(BenchCuts.check(proof));
         }
         return faults;

@@ -9,6 +9,7 @@ import collarwright.machining.FlatSettings;
 import collarwright.machining.FlatTask;
 import collarwright.machining.ProgramFile;
 import collarwright.machining.ProgramTask;
+import collarwright.machining.ProgramUnits;
 import collarwright.machining.RotarySettings;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,16 +52,22 @@ public record Comparison(List<Finding> findings, Replay replay) {
         BlockReader reader = BlockReader.read(edited.text());
         letters.addAll(reader.faults());
         Interpreter.Run run = Interpreter.run(reader.blocks(), Pose.UNKNOWN, Interpreter.Dialect.of(settings));
-        letters.addAll(run.faults());
+        // A word that is not known is in no profile either, and is told by that.
+        run.faults().stream().filter(f -> !f.expected().equals(WordRules.KNOWN)).forEach(letters::add);
         edited.faults().forEach(f -> teller.tellInFile(Level.STOP, f, ""));
         letters.forEach(f -> teller.stop(f, ""));
         Proof proof = new Proof(file, settings, reader.blocks(), run.events());
-        if (planned.task().isPresent() && settings.machine().tube().isEmpty()) {
+        List<Fault> modes = modes(proof);
+        if (!modes.isEmpty()) {
+            modes.forEach(f -> teller.stop(f, ""));
+        } else if (planned.task().isPresent() && settings.machine().tube().isEmpty()) {
             holes(proof, teller);
         } else {
             Rehearsal.rules(proof).forEach(f -> teller.stop(f, ""));
         }
         teller.revision(settings.label());
+        SetupComments.check(planned.text().lines().toList(), edited.original())
+                .forEach(f -> teller.tellInFile(Level.WARN, f, ""));
         return new Comparison(teller.findings(), Replay.of(proof));
     }
 
@@ -90,6 +97,29 @@ public record Comparison(List<Finding> findings, Replay replay) {
         return BenchComparison.of(planned, raw, shown, new FlatBench(settings));
     }
 
+    /** Words that give every number another meaning; what follows from them is not told. */
+    private static List<Fault> modes(Proof proof) {
+        boolean inch = proof.settings().units() == ProgramUnits.INCH;
+        String unit = inch ? "G20" : "G21";
+        String other = inch ? "G21" : "G20";
+        List<Fault> faults = new ArrayList<>();
+        for (Block block : proof.blocks()) {
+            if (block.has(other)) {
+                faults.add(new Fault(
+                        block.line(),
+                        unit + ", lengths in " + (inch ? "inches" : "millimetres"),
+                        other + ", by which every length is another one; nothing else is judged"));
+            }
+            if (block.has("G91")) {
+                faults.add(new Fault(
+                        block.line(),
+                        "G90, positions from zero",
+                        "G91, by which every number is a distance; nothing else is judged"));
+            }
+        }
+        return faults;
+    }
+
     private static ProgramFile with(ProgramFile planned, List<ProgramFile> byTask, String text) {
         List<ProgramTask> tasks =
                 byTask.stream().flatMap(f -> f.task().stream()).toList();
@@ -108,6 +138,7 @@ public record Comparison(List<Finding> findings, Replay replay) {
         List<ProgramFile> asMade = new ArrayList<>();
         List<Event> asPlanned = new ArrayList<>();
         boolean byY = whole.machine().rotary().form().byY();
+        boolean nothingMade = false;
         for (Section section : Section.of(whole.file(), whole.events(), byY)) {
             Proof proof = new Proof(section.file(), whole.settings(), whole.blocks(), section.events());
             ProgramTask task = section.file().task().orElseThrow();
@@ -119,12 +150,18 @@ public record Comparison(List<Finding> findings, Replay replay) {
             }
             Drives drives = new Drives(proof, task);
             drives.changes().forEach(f -> teller.tell(Level.WARN, f, f.found().substring(0, 1)));
+            drives.tooMuch().forEach(f -> teller.stop(f, f.found().substring(0, 1)));
+            drives.longDwells().forEach(f -> teller.tell(Level.WARN, f, "G4"));
+            nothingMade = nothingMade || holes.nothingMade();
             asMade.add(with(section.file(), Optional.of(holes.asMade())));
             asPlanned.addAll(drives.asPlanned());
         }
         ProgramFile made = with(whole.file(), asMade, whole.file().text());
         Proof rest = new Proof(made, whole.settings(), whole.blocks(), asPlanned);
-        Rehearsal.rules(rest).forEach(f -> teller.stop(f, ""));
+        boolean counted = nothingMade; // every hole was told to be missing
+        Rehearsal.rules(rest).stream()
+                .filter(f -> !(counted && f.found().equals("0 made")))
+                .forEach(f -> teller.stop(f, ""));
     }
 
     private static ProgramFile with(ProgramFile file, Optional<ProgramTask> task) {

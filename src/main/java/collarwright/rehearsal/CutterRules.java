@@ -61,7 +61,7 @@ final class CutterRules {
                 .toList();
         boolean needed = habits.toolChange() == ControlHabits.ToolChange.M6;
         if (!changes.equals(List.of(number)) && (needed || !changes.isEmpty())) {
-            fault(start(), "cutter " + number, changes.isEmpty() ? "none" : "cutter " + changes);
+            fault(start(), "cutter " + number, changes.isEmpty() ? "none" : "cutter " + then(changes));
         } else if (!changes.isEmpty() && lastChange() > firstMove()) {
             fault(events.get(lastChange()).line(), "cutter " + number + " before anything moves", "after a move");
         }
@@ -111,6 +111,11 @@ final class CutterRules {
                         "none");
             }
         }
+    }
+
+    private static String then(List<Integer> numbers) {
+        return String.join(
+                ", then ", numbers.stream().map(n -> Integer.toString(n)).toList());
     }
 
     private static String numbers(List<Event.Offset> offsets) {

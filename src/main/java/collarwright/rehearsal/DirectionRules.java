@@ -6,27 +6,44 @@ import java.util.List;
 /** The rotary direction test only takes a cutter in, lifts Z, goes to A0, stops, turns to A30 and stops again. */
 final class DirectionRules {
 
+    private static final List<String> STEPS = List.of("Z", "A0", "stop", "A30", "stop");
+
     private DirectionRules() {}
 
     static List<Fault> check(Proof proof) {
         List<Fault> faults = new ArrayList<>(
                 CutterRules.check(proof.machine().post().layout().habits(), proof.events()));
         List<String> done = new ArrayList<>();
+        List<Integer> lines = new ArrayList<>();
         for (Event event : proof.events()) {
             if (event instanceof Event.Stroke s) {
                 done.add(step(proof, s, faults));
+                lines.add(s.line());
             } else if (event instanceof Event.Stop stop) {
                 if (StopNote.read(stop.comments()).isEmpty()) {
                     done.add("stop");
+                    lines.add(stop.line());
                 }
             } else if (event instanceof Event.Spindle || event instanceof Event.Dwell) {
                 faults.add(new Fault(event.line(), "a test that moves Z and A only", "spindle or dwell"));
             }
         }
-        if (!done.equals(List.of("Z", "A0", "stop", "A30", "stop"))) {
-            faults.add(new Fault(1, "Z up, A0, stop, A30, stop", String.join(", ", done)));
+        if (!done.equals(STEPS)) {
+            faults.add(new Fault(
+                    firstOther(done, lines, proof), "Z up, A0, stop, A30, stop", String.join(", ", done)));
         }
         return faults;
+    }
+
+    /** The line of the first step that is another one; the last line where one is missing at the end. */
+    private static int firstOther(List<String> done, List<Integer> lines, Proof proof) {
+        for (int i = 0; i < done.size(); i++) {
+            if (i >= STEPS.size() || !done.get(i).equals(STEPS.get(i))) {
+                return lines.get(i);
+            }
+        }
+        List<Event> events = proof.events();
+        return events.isEmpty() ? 1 : events.get(events.size() - 1).line();
     }
 
     private static String step(Proof proof, Event.Stroke stroke, List<Fault> faults) {

@@ -6,13 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How a hole is drilled on any machine, whether the pipe turns or the work lies still: no rapid into what is not cut, in
- * pecks, each close to the last, chips brought out or broken.
+ * How a hole is drilled on any machine, whether the pipe turns or the work lies still: in pecks, each close to
+ * the last, chips brought out or broken. Its rapids are held by {@link RapidRules}.
  */
 final class DrillRules {
-
-    /** Closest that a rapid may come to uncut material: a peck's 0.254 less rounding; our choice, no source. */
-    private static final double LEAST_GAP = 0.2;
 
     /** Furthest that a cut may begin above the last bottom, twice a peck's 0.254: our choice, no source. */
     private static final double MOST_GAP = 0.508;
@@ -38,27 +35,8 @@ final class DrillRules {
 
     static List<Fault> check(Replayed program, List<DrilledHole> holes, Drilling drilling) {
         DrillRules rules = new DrillRules(program, drilling);
-        rules.rapids();
         holes.forEach(rules::cuts);
         return List.copyOf(rules.faults);
-    }
-
-    /** No rapid into uncut material: not before a cut, not after the last one, not where nothing is cut. */
-    private void rapids() {
-        double reached = Double.POSITIVE_INFINITY;
-        for (Event.Stroke stroke : program.strokes()) {
-            double z = stroke.to().z();
-            boolean begun = reached < drilling.crown();
-            double ground = begun ? reached + LEAST_GAP : drilling.crown();
-            if (stroke.feed()) {
-                reached = StrictMath.min(reached, z);
-            } else if (z < ground - program.tolerance()) {
-                fault(stroke.line(), "a rapid ends above uncut material", "Z " + program.text(z));
-            }
-            if (program.atClear(z)) {
-                reached = Double.POSITIVE_INFINITY;
-            }
-        }
     }
 
     private void cuts(DrilledHole hole) {
@@ -101,9 +79,13 @@ final class DrillRules {
         double most = drilling.cut().peck();
         boolean marks = drilling.marks();
         long least = marks ? 1 : (long) StrictMath.ceil((depth - 2 * program.tolerance()) / most);
-        if (hole.cuts().size() > least + (marks ? 0 : 1)) {
-            fault(hole.line(), "a hole in " + least + " pecks", hole.cuts().size() + " pecks");
+        if (depth > 0 && hole.cuts().size() > least + (marks ? 0 : 1)) {
+            fault(hole.line(), "a hole in " + pecks(least), pecks(hole.cuts().size()));
         }
+    }
+
+    private static String pecks(long count) {
+        return count + (count == 1 ? " peck" : " pecks");
     }
 
     private void bite(Event.Stroke cut, double bite) {
@@ -111,7 +93,9 @@ final class DrillRules {
         if (!drilling.marks() && bite > most + 4 * program.tolerance() + 1e-6) {
             fault(cut.line(), "pecks up to " + program.text(most), program.text(bite));
         }
-        if (!(bite > 0)) {
+        if (Double.isNaN(bite)) {
+            fault(cut.line(), "Z stated before a cut", "Z " + program.text(bite));
+        } else if (!(bite > 0)) {
             fault(cut.line(), "every cut goes deeper", program.text(bite));
         }
         double feed = drilling.cut().feedMmPerMin();

@@ -65,11 +65,15 @@ record DrilledHole(Pose at, List<Event.Stroke> strokes) {
         return from(proof.strokes(), proof::atClear);
     }
 
-    /** Gathers strokes between two stays at a height that counts as clear. */
+    /** Gathers strokes between two stays at a height that counts as clear; a rapid elsewhere begins another hole too. */
     static List<DrilledHole> from(List<Event.Stroke> all, DoublePredicate clear) {
         List<DrilledHole> holes = new ArrayList<>();
         List<Event.Stroke> strokes = new ArrayList<>();
         for (Event.Stroke stroke : all) {
+            boolean away = !stroke.feed() && (stroke.travels() || stroke.turns());
+            if (away && strokes.stream().anyMatch(Event.Stroke::feed)) {
+                close(holes, strokes);
+            }
             strokes.add(stroke);
             if (clear.test(stroke.to().z())) {
                 close(holes, strokes);

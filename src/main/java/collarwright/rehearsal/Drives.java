@@ -11,7 +11,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Feeds and speeds that somebody changed: within bounds they are the shop's own judgement, told and let through.
+ * Feeds, speeds and dwells that somebody changed: within bounds they are the shop's own judgement, told and let through;
+ * beyond them they are told with the bounds.
  *
  * <p>Bounds: the machine's and the cutter's limits, and no more than a quarter over the plan in speed or in feed per turn:
  * our choice, no source.
@@ -19,6 +20,9 @@ import java.util.Map;
 final class Drives {
 
     private static final double OVER = 1.25 + 1e-9;
+
+    /** So many times the planned dwell is a slip, such as milliseconds for seconds: our choice, no source. */
+    private static final double SLIP = 10;
 
     /** Of each line that bores: what part of the feed at the wall its centre has. */
     private final Map<Integer, Double> shares = new HashMap<>();
@@ -59,14 +63,14 @@ final class Drives {
     List<Event> asPlanned() {
         List<Event> events = new ArrayList<>();
         for (Event event : proof.events()) {
-            if (event instanceof Event.Stroke s && s.feed() && bearable(s)) {
+            if (event instanceof Event.Stroke s && s.feed() && s.drive().feedMmPerMin() > 0) {
                 Event.Drive drive = new Event.Drive(
                         cut.feedMmPerMin() * share(s),
-                        cut.rpm(),
+                        s.drive().rpm() > 0 ? cut.rpm() : 0,
                         s.drive().feedStated(),
                         s.drive().seconds());
                 events.add(new Event.Stroke(s.block(), s.kind(), s.from(), s.to(), drive, s.path()));
-            } else if (event instanceof Event.Spindle p && p.on() && bearableSpeed(p.rpm())) {
+            } else if (event instanceof Event.Spindle p && p.on() && p.rpm() > 0) {
                 events.add(new Event.Spindle(p.line(), true, cut.rpm()));
             } else {
                 events.add(event);
@@ -103,6 +107,49 @@ final class Drives {
         return changes;
     }
 
+    /** The changes that machine, cutter or material do not bear, each at its line, with what they do bear. */
+    List<Fault> tooMuch() {
+        List<Fault> faults = new ArrayList<>();
+        for (Event event : proof.events()) {
+            if (event instanceof Event.Spindle p && p.on() && p.rpm() > 0 && !bearableSpeed(p.rpm())) {
+                faults.add(new Fault(
+                        p.line(),
+                        "S " + rpm(leastSpeed()) + " to " + rpm(mostSpeed()) + " rpm, planned " + cut.rpm(),
+                        "S " + rpm(p.rpm()) + " rpm"));
+            } else if (event instanceof Event.Stroke s
+                    && s.feed()
+                    && s.drive().feedMmPerMin() > mostFeed(s) + 1e-6) {
+                String wall = shares.isEmpty() ? "" : " at the wall";
+                faults.add(new Fault(
+                        s.line(),
+                        "F up to " + proof.text(mostFeed(s) / share(s)) + " a minute" + wall + ", planned "
+                                + proof.text(cut.feedMmPerMin()),
+                        "F " + proof.text(atWall(s)) + " a minute" + wall));
+            }
+        }
+        return faults;
+    }
+
+    /** Dwells that are so long that the unit of their word was mistaken. */
+    List<Fault> longDwells() {
+        double planned = StrictMath.max(1, machine.spindle().startSeconds());
+        List<Fault> faults = new ArrayList<>();
+        for (Event event : proof.events()) {
+            if (event instanceof Event.Dwell d && SpindleRules.seconds(machine, d) > SLIP * planned) {
+                String unit = machine.post().layout().dwellMilliseconds() ? "milliseconds" : "seconds";
+                faults.add(new Fault(
+                        d.line(),
+                        "a dwell of " + Decimals.trimmed(planned, 2) + " s as planned; this control counts " + unit,
+                        "G4 of " + Decimals.trimmed(SpindleRules.seconds(machine, d), 2) + " s"));
+            }
+        }
+        return faults;
+    }
+
+    private static String rpm(double rpm) {
+        return Decimals.trimmed(rpm, 1);
+    }
+
     private static boolean differs(double a, double b) {
         return StrictMath.abs(a - b) > 0.051;
     }
@@ -113,20 +160,28 @@ final class Drives {
     }
 
     private boolean bearable(Event.Stroke stroke) {
-        Event.Drive drive = stroke.drive();
-        double perTurn = atWall(stroke) / drive.rpm();
-        return bearableSpeed(drive.rpm())
-                && drive.feedMmPerMin() > 0
-                && drive.feedMmPerMin() <= machine.travel().maxFeedMmPerMin() + 1e-6
-                && perTurn <= OVER * cut.feedMmPerMin() / cut.rpm() + 1e-6;
+        double feed = stroke.drive().feedMmPerMin();
+        return feed > 0 && feed <= mostFeed(stroke) + 1e-6;
+    }
+
+    /** Of the centre; a speed that is not bearable itself counts as the planned one. */
+    private double mostFeed(Event.Stroke stroke) {
+        double rpm = stroke.drive().rpm();
+        double turns = bearableSpeed(rpm) ? rpm : cut.rpm();
+        double perTurn = OVER * cut.feedMmPerMin() / cut.rpm() + 1e-6;
+        return StrictMath.min(machine.travel().maxFeedMmPerMin(), perTurn * turns * share(stroke));
     }
 
     private boolean bearableSpeed(double rpm) {
-        Machine.Spindle spindle = machine.spindle();
-        boolean planned = !differs(rpm, cut.rpm());
-        return planned
-                || (rpm >= StrictMath.max(spindle.minRpm(), cutter.minRpm())
-                        && rpm <= StrictMath.min(spindle.maxRpm(), cutter.maxRpm())
-                        && rpm <= OVER * cut.rpm());
+        return !differs(rpm, cut.rpm()) || (rpm >= leastSpeed() && rpm <= mostSpeed());
+    }
+
+    private double leastSpeed() {
+        return StrictMath.max(machine.spindle().minRpm(), cutter.minRpm());
+    }
+
+    private double mostSpeed() {
+        double most = StrictMath.min(machine.spindle().maxRpm(), cutter.maxRpm());
+        return StrictMath.min(most, OVER * cut.rpm());
     }
 }

@@ -54,6 +54,11 @@ record EndBench(BedSettings settings) implements BenchRehearsal.Bench<EndTask> {
     }
 
     @Override
+    public String work() {
+        return "the strut";
+    }
+
+    @Override
     public String side(char axis, boolean more) {
         return axis == 'X' ? more ? "further from the stop" : "nearer to the stop" : "off the strut's axis";
     }

@@ -51,6 +51,11 @@ record FlatBench(FlatSettings settings) implements BenchRehearsal.Bench<FlatTask
     }
 
     @Override
+    public String work() {
+        return "the strip";
+    }
+
+    @Override
     public String side(char axis, boolean more) {
         return axis == 'X'
                 ? more ? "further from the left end" : "nearer to the left end"

@@ -77,6 +77,8 @@ final class HandRules {
                 stands(stop.line(), "changes the cutter");
             } else if (note instanceof StopNote.Touch) {
                 stands(stop.line(), "sets Z");
+            } else if (note instanceof StopNote.Plugs) {
+                stands(stop.line(), "takes plugs out of the saw");
             } else if (machine.spindle().controlled()) {
                 fault(stop.line(), "a word that starts or stops the spindle", "a hand that does");
             }

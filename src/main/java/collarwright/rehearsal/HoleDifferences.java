@@ -81,6 +81,11 @@ final class HoleDifferences {
         return azimuth < 0 ? azimuth + 2 * StrictMath.PI : azimuth;
     }
 
+    /** Whether nothing is cut at all. */
+    boolean nothingMade() {
+        return made.isEmpty();
+    }
+
     /** Whether the holes are made in another order than planned. */
     boolean reordered() {
         int last = -1;
@@ -108,7 +113,7 @@ final class HoleDifferences {
         }
         IntStream.range(0, task.operations().size())
                 .filter(j -> !pairs.plannedOf().containsValue(j))
-                .forEach(j -> missing(task.operations().get(j)));
+                .forEach(this::missing);
         Map<String, List<Difference>> kinds = new LinkedHashMap<>();
         for (Difference d : differences) {
             kinds.computeIfAbsent(d.letter() + d.found(), k -> new ArrayList<>())
@@ -191,17 +196,55 @@ final class HoleDifferences {
                                 : Decimals.fixed(hole.at().a(), 3))));
     }
 
-    private void missing(Operation operation) {
-        int end = proof.events().isEmpty()
-                ? 1
-                : proof.events().get(proof.events().size() - 1).line();
+    private void missing(int number) {
+        Operation operation = task.operations().get(number);
         differences.add(new Difference(
-                end,
-                "M",
+                lineOfMissing(number),
+                "",
                 name(operation),
                 name(operation) + " at X " + proof.text(operation.place().x()) + ", A "
                         + Decimals.fixed(operation.place().angleDegrees(), 3),
                 "missing"));
+    }
+
+    /**
+     * Where a hole should be made: the lowest move at its place; else behind the last planned before it that was made, or at
+     * the first that was.
+     */
+    private int lineOfMissing(int number) {
+        Operation.Place place = task.operations().get(number).place();
+        double slack = 2 * proof.tolerance();
+        double least = Double.POSITIVE_INFINITY;
+        int line = 0;
+        for (Event.Stroke stroke : proof.strokes()) {
+            HolePairs.Place at =
+                    new HolePairs.Place(stroke.to().x(), stroke.to().a());
+            boolean here = StrictMath.abs(at.x() - place.x()) <= slack
+                    && StrictMath.abs(at.offDegrees(place.angleDegrees())) <= 2 * proof.angleToleranceDegrees();
+            if (here && stroke.to().z() < least) {
+                least = stroke.to().z();
+                line = stroke.line();
+            }
+        }
+        return line > 0 ? line : lineBehind(number);
+    }
+
+    private int lineBehind(int number) {
+        int before = -1;
+        int line = made.stream().mapToInt(DrilledHole::line).min().orElse(lastLine());
+        for (Map.Entry<Integer, Integer> pair : pairs.plannedOf().entrySet()) {
+            if (pair.getValue() < number && pair.getValue() > before) {
+                before = pair.getValue();
+                List<Event.Stroke> strokes = made.get(pair.getKey()).strokes();
+                line = strokes.get(strokes.size() - 1).line();
+            }
+        }
+        return line;
+    }
+
+    private int lastLine() {
+        List<Event> events = proof.events();
+        return events.isEmpty() ? 1 : events.get(events.size() - 1).line();
     }
 
     private void add(DrilledHole hole, String letter, Operation operation, String where, String found) {

@@ -52,7 +52,9 @@ final class HoleRules {
             fault(hole.line(), name + " to Z " + proof.text(bottom), "Z " + proof.text(hole.bottom()));
         }
         double off = offAzimuth(hole, place.azimuth());
-        if (!(off <= 2 * proof.angleToleranceDegrees())) {
+        if (Double.isNaN(off)) {
+            fault(hole.line(), name + " after the pipe was turned to it", "A nowhere stated");
+        } else if (!(off <= 2 * proof.angleToleranceDegrees())) {
             fault(
                     hole.line(),
                     name + " at azimuth " + proof.degrees(Angles.degrees(place.azimuth())),

@@ -108,7 +108,7 @@ final class Interpreter {
         for (Word word : block.words()) {
             Integer group = GROUPS.get(word.key());
             if (group == null) {
-                fault(block, "a word that is known here", word.toString());
+                fault(block, WordRules.KNOWN, word.toString());
             } else if (!seen.add(group)) {
                 fault(block, "one word of its kind in a block", word + " beside another");
             }

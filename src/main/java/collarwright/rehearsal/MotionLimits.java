@@ -9,18 +9,31 @@ final class MotionLimits {
 
     private MotionLimits() {}
 
-    /** The axes in the order in which they are first stated; in one stroke, in the order of the letters given. */
-    static String firstStated(Replayed program, String letters) {
+    /**
+     * The axes in the order in which they are first stated; in one stroke, in the order of the letters given.
+     *
+     * @param axes their letters
+     * @param lines the line of each
+     */
+    record Stated(String axes, List<Integer> lines) {
+        Stated {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    static Stated firstStated(Replayed program, String letters) {
         StringBuilder order = new StringBuilder();
+        List<Integer> lines = new ArrayList<>();
         for (Event.Stroke s : program.strokes()) {
             for (int i = 0; i < letters.length(); i++) {
                 char letter = letters.charAt(i);
                 if (Double.isNaN(at(s.from(), letter)) && !Double.isNaN(at(s.to(), letter))) {
                     order.append(letter);
+                    lines.add(s.line());
                 }
             }
         }
-        return order.toString();
+        return new Stated(order.toString(), lines);
     }
 
     private static double at(Pose pose, char letter) {
@@ -32,14 +45,21 @@ final class MotionLimits {
         };
     }
 
-    /** The first axes move in the order that is asked for. */
-    static List<Fault> order(Replayed program, String found, String wanted, String words) {
+    /** The first axes move in the order that is asked for; told at the first that does not. */
+    static List<Fault> order(Replayed program, Stated stated, String wanted, String words) {
+        String found = stated.axes();
+        if (found.equals(wanted)) {
+            return List.of();
+        }
+        int same = 0;
+        while (same < found.length() && same < wanted.length() && found.charAt(same) == wanted.charAt(same)) {
+            same++;
+        }
         List<Event.Stroke> strokes = program.strokes();
-        int line = strokes.isEmpty() ? 1 : strokes.get(0).line();
-        return found.equals(wanted)
-                ? List.of()
-                : List.of(
-                        new Fault(line, "first motions " + words + " in this order", found.isEmpty() ? "none" : found));
+        int line = same < found.length()
+                ? stated.lines().get(same)
+                : strokes.isEmpty() ? 1 : strokes.get(0).line();
+        return List.of(new Fault(line, "first motions " + words + " in this order", found.isEmpty() ? "none" : found));
     }
 
     /** The tool goes up to the clear height first, and ends there. */

@@ -31,7 +31,7 @@ final class MotionRules {
     /** Z, then Y, then A, then X; A may take two moves for its play. */
     private void firstMotions() {
         boolean byY = proof.machine().rotary().form().byY();
-        String found = MotionLimits.firstStated(proof, "ZYAX");
+        MotionLimits.Stated found = MotionLimits.firstStated(proof, "ZYAX");
         faults.addAll(MotionLimits.order(proof, found, byY ? "ZAX" : "ZYAX", byY ? "Z, the pipe, X" : "Z, Y, A, X"));
         faults.addAll(MotionLimits.ends(proof));
     }

@@ -4,9 +4,7 @@ import collarwright.machining.ProgramFile;
 import collarwright.machining.ProgramTask;
 import collarwright.tooling.Cutter;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 
 /**
  * Holds the cutter at the bottom of each hole against the pipe, point by point round its edge: through the wall
@@ -24,7 +22,6 @@ final class PipeRules {
     private final Cutter cutter;
     private final double inner;
     private final List<Fault> faults = new ArrayList<>();
-    private final Set<Double> depths = new HashSet<>();
 
     private PipeRules(Proof proof, Cutter cutter) {
         this.proof = proof;
@@ -41,8 +38,7 @@ final class PipeRules {
         for (DrilledHole hole : DrilledHole.from(proof)) {
             if (task.marks()) {
                 rules.inTheWall(hole);
-            } else if (rules.depths.add(hole.bottom())) {
-                // Both depend on nothing but the depth: told once, at the first hole that goes so deep.
+            } else {
                 rules.through(hole);
                 rules.offTheFarWall(hole);
             }
@@ -54,10 +50,16 @@ final class PipeRules {
     private void through(DrilledHole hole) {
         double edge = hole.bottom() + cutter.lead();
         double radius = cutter.asDrilled().max() / 2;
+        // The wall falls away to the sides, and ends lowest at the ends of the widest line across.
+        double deep = StrictMath.sqrt(StrictMath.max(0, inner * inner - radius * radius)) - cutter.lead();
         for (int i = 0; i < POINTS; i++) {
             double y = radius * StrictMath.sin(2 * StrictMath.PI * i / POINTS);
             if (StrictMath.hypot(y, edge) > inner + 2 * proof.tolerance()) {
-                fault(hole, "the full diameter through the wall", "its edge at Z " + proof.text(edge) + " is not");
+                fault(
+                        hole,
+                        "the full diameter through the wall, Z " + proof.text(deep) + " or lower",
+                        "Z " + proof.text(hole.bottom()) + ", its edge at Z " + proof.text(edge)
+                                + " is still in the wall");
                 return;
             }
         }

@@ -7,7 +7,9 @@ import collarwright.machining.ProgramFile;
 import collarwright.machining.RotaryPlan;
 import collarwright.machining.RotarySettings;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Reads programs back and proves them, before any of them may be written.
@@ -96,12 +98,22 @@ public final class Rehearsal {
         faults.addAll(SpindleRules.check(proof));
         faults.addAll(MotionRules.check(proof));
         section.file().task().ifPresent(t -> {
+            faults.addAll(RapidRules.check(proof, Ground.of(proof, t)));
+            faults.addAll(PlugRules.check(proof, t));
             boolean bores = proof.bores();
             faults.addAll(bores ? BoreRules.check(proof, t) : HoleRules.check(proof, t));
             if (!bores || proof.file().purpose() == ProgramFile.Purpose.AIR_CUT) {
                 faults.addAll(PipeRules.check(proof, t));
             }
         });
-        return faults;
+        return once(faults);
+    }
+
+    /** A rapid into the work is told once, in the words of the rule that looks at all moves. */
+    private static List<Fault> once(List<Fault> faults) {
+        Set<Integer> told = new HashSet<>();
+        return faults.stream()
+                .filter(f -> !f.expected().equals(RapidRules.ABOVE) || told.add(f.line()))
+                .toList();
     }
 }

@@ -12,7 +12,23 @@ final class SpindleRules {
 
     private static final String OVER_FIRST = "the spindle started over the first hole";
 
-    private SpindleRules() {}
+    private final Machine machine;
+    private final OptionalInt planned;
+    private final Optional<Proof> overFirst;
+    private final List<Fault> faults = new ArrayList<>();
+    private boolean on;
+    private boolean waited;
+    private boolean cutting;
+    private boolean cut;
+    private double x = Double.NaN;
+    private double startX = Double.NaN;
+    private Optional<Event.Dwell> tooShort = Optional.empty();
+
+    private SpindleRules(Machine machine, OptionalInt planned, Optional<Proof> overFirst) {
+        this.machine = machine;
+        this.planned = planned;
+        this.overFirst = overFirst;
+    }
 
     static List<Fault> check(Proof proof) {
         OptionalInt planned =
@@ -27,56 +43,85 @@ final class SpindleRules {
 
     private static List<Fault> check(
             Machine machine, List<Event> events, OptionalInt planned, Optional<Proof> overFirst) {
-        List<Fault> faults = new ArrayList<>();
-        boolean on = false;
-        boolean waited = false;
-        boolean cutting = false;
-        boolean cut = false;
-        double x = Double.NaN;
-        double startX = Double.NaN;
-        int line = 1;
-        for (Event event : events) {
-            line = event.line();
-            if (event instanceof Event.Spindle spindle) {
-                on = spindle.on();
-                waited = false;
-                cutting = false;
-                if (on) {
-                    speed(machine, spindle, planned, faults);
-                    startX = Double.isNaN(startX) ? x : startX;
-                    if (overFirst.isPresent() && Double.isNaN(x)) {
-                        faults.add(new Fault(line, OVER_FIRST, "before X is stated"));
-                    }
-                }
-            } else if (event instanceof Event.Tool) {
-                on = false;
-                waited = false;
-            } else if (event instanceof Event.Dwell dwell) {
-                if (on && waited && !cutting) {
-                    faults.add(new Fault(line, "one dwell after the spindle starts", "a second one"));
-                }
-                waited = waited || seconds(machine, dwell) >= leastDwell(machine);
-            } else if (event instanceof Event.Stroke stroke && !stroke.feed()) {
-                x = stroke.to().x();
-            } else if (event instanceof Event.Stroke stroke && stroke.feed()) {
-                double startedAt = startX;
-                boolean first = !cut;
-                overFirst
-                        .filter(p -> first && StrictMath.abs(axis(stroke, p) - startedAt) > p.tolerance())
-                        .ifPresent(p -> faults.add(new Fault(stroke.line(), OVER_FIRST, "X " + p.text(startedAt))));
-                cutting = true;
-                cut = true;
-                if (!on || !(stroke.drive().rpm() > 0)) {
-                    faults.add(new Fault(line, "the spindle running before a cut", "spindle off"));
-                } else if (!waited) {
-                    faults.add(new Fault(line, "a dwell after the spindle starts", "a cut without one"));
-                }
+        SpindleRules rules = new SpindleRules(machine, planned, overFirst);
+        events.forEach(rules::event);
+        if (rules.on) {
+            int line = events.isEmpty() ? 1 : events.get(events.size() - 1).line();
+            rules.fault(line, "the spindle off at the end", "spindle running");
+        }
+        return List.copyOf(rules.faults);
+    }
+
+    private void event(Event event) {
+        if (event instanceof Event.Spindle spindle) {
+            spindle(spindle);
+        } else if (event instanceof Event.Tool) {
+            on = false;
+            waited = false;
+        } else if (event instanceof Event.Dwell dwell) {
+            dwell(dwell);
+        } else if (event instanceof Event.Stroke stroke && stroke.feed()) {
+            cut(stroke);
+        } else if (event instanceof Event.Stroke stroke) {
+            x = stroke.to().x();
+        }
+    }
+
+    private void spindle(Event.Spindle spindle) {
+        on = spindle.on();
+        waited = false;
+        cutting = false;
+        tooShort = Optional.empty();
+        if (on) {
+            speed(machine, spindle, planned, faults);
+            startX = Double.isNaN(startX) ? x : startX;
+            if (overFirst.isPresent() && Double.isNaN(x)) {
+                fault(spindle.line(), OVER_FIRST, "before X is stated");
             }
         }
-        if (on) {
-            faults.add(new Fault(line, "the spindle off at the end", "spindle running"));
+    }
+
+    private void dwell(Event.Dwell dwell) {
+        if (on && waited && !cutting) {
+            fault(dwell.line(), "one dwell after the spindle starts", "a second one");
         }
-        return faults;
+        boolean enough = seconds(machine, dwell) >= leastDwell(machine);
+        if (on && !waited && !enough) {
+            tooShort = Optional.of(dwell);
+        }
+        waited = waited || enough;
+    }
+
+    private void cut(Event.Stroke stroke) {
+        boolean first = !cut;
+        double startedAt = startX;
+        overFirst
+                .filter(p -> first && StrictMath.abs(axis(stroke, p) - startedAt) > p.tolerance())
+                .ifPresent(p -> fault(stroke.line(), OVER_FIRST, "X " + p.text(startedAt)));
+        boolean told = cutting;
+        cutting = true;
+        cut = true;
+        if (!on || !(stroke.drive().rpm() > 0)) {
+            fault(stroke.line(), "the spindle running before a cut", "spindle off");
+        } else if (!waited && !told) {
+            noDwell(stroke);
+        }
+    }
+
+    /** Told once for each start of the spindle. */
+    private void noDwell(Event.Stroke stroke) {
+        String expected = "a dwell after the spindle starts of " + seconds(leastDwell(machine)) + " or more";
+        tooShort.ifPresentOrElse(
+                d -> fault(d.line(), expected, seconds(seconds(machine, d))),
+                () -> fault(stroke.line(), expected, "a cut without one"));
+    }
+
+    private static String seconds(double seconds) {
+        return Decimals.trimmed(seconds, 2) + " s";
+    }
+
+    private void fault(int line, String expected, String found) {
+        faults.add(new Fault(line, expected, found));
     }
 
     /** Where the first cut is; to bore, the cutter goes out from the hole's axis. */

@@ -37,6 +37,9 @@ sealed interface StopNote {
     /** Sets Z anew with the cutter that came in; to which value, {@link ZeroRules} holds against the plan. */
     record Touch() implements StopNote {}
 
+    /** Takes the plugs out of a hole saw. */
+    record Plugs() implements StopNote {}
+
     /** The one form of each. */
     Pattern TURN = Pattern.compile("TURN TO (\\d+\\.\\d+) DEG");
 
@@ -73,6 +76,9 @@ sealed interface StopNote {
         }
         if (TOUCH.matcher(comment).matches()) {
             return Optional.of(new Touch());
+        }
+        if (comment.startsWith("PLUGS, ")) {
+            return Optional.of(new Plugs());
         }
         return comment.equals("Stop the spindle") ? Optional.of(new SpindleOff()) : Optional.empty();
     }

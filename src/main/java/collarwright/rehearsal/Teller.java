@@ -17,9 +17,6 @@ final class Teller {
     /** More differences than this help nobody: our choice, no source. */
     private static final int MOST = 25;
 
-    private static final String DO_NOT_RUN = "do not run it before this is put right";
-    private static final String ANEW = "or, if the change is meant, change the job and make the pack anew";
-
     private final EditedText edited;
     private final String shown;
     private final Map<String, List<Finding>> kinds = new LinkedHashMap<>();
@@ -42,24 +39,16 @@ final class Teller {
         String word = letters.isEmpty() ? word(fault.found()) : letters;
         Where where = new Where.Text(shown, fault.line(), edited.column(fault.line(), word));
         Finding finding =
-                new Finding(level, Code.PROGRAM_DIFFERS, where, fault.expected(), fault.found(), hints(level, fault));
+                new Finding(level, Code.PROGRAM_DIFFERS, where, fault.expected(), fault.found(), DifferenceHints.of(level, fault));
         kinds.computeIfAbsent(level + fault.expected() + " " + fault.found(), k -> new ArrayList<>())
                 .add(finding);
     }
 
-    private static List<String> hints(Level level, Fault fault) {
-        return switch (level) {
-            case STOP -> List.of(DO_NOT_RUN, ANEW);
-            case WARN ->
-                fault.expected().startsWith("(REVISION")
-                        ? List.of("compare the job with the one the program was made from", "or make the pack anew")
-                        : List.of("run it only if the change is meant; watch heat and chips on the first hole");
-            case NOTE -> List.of("nothing to do");
-        };
-    }
-
     /** The word that a fault speaks of, such as the X of {@code X 12.000 mm}. */
     private static String word(String found) {
+        if (found.startsWith("rapid to Z ") || found.startsWith("cut to Z ")) {
+            return "Z";
+        }
         String first = found.split("[ ,]", 2)[0];
         if (first.matches("[GMTHNS]\\d+(\\.\\d+)?|[A-Z][+-]?\\d*\\.\\d+")) {
             return first;
@@ -72,7 +61,23 @@ final class Teller {
         kinds.values().forEach(alike -> findings.add(together(alike)));
         findings.sort(Comparator.comparing(Finding::level)
                 .thenComparingInt(f -> f.where() instanceof Where.Text t ? t.line() : 0));
-        return findings.size() <= MOST ? findings : findings.subList(0, MOST);
+        return findings.size() <= MOST ? findings : first(findings);
+    }
+
+    /** The first of them, and how many more there are. */
+    private static List<Finding> first(List<Finding> all) {
+        List<Finding> told = new ArrayList<>(all.subList(0, MOST));
+        List<Finding> rest = all.subList(MOST, all.size());
+        long stops = rest.stream().filter(f -> f.level() == Level.STOP).count();
+        Finding next = rest.get(0);
+        told.add(new Finding(
+                next.level(),
+                Code.PROGRAM_DIFFERS,
+                next.where(),
+                "no more than these",
+                "and " + rest.size() + " more, of which " + stops + (stops == 1 ? " is a stop" : " are stops"),
+                List.of("put these right, then rehearse it again", "or copy the program from the pack again")));
+        return told;
     }
 
     private static Finding together(List<Finding> alike) {

@@ -31,7 +31,7 @@ final class TubeRules {
 
     static List<Fault> check(Proof proof, ProgramTask task) {
         TubeRules rules = new TubeRules(proof, task);
-        String found = MotionLimits.firstStated(proof, "ZYAX");
+        MotionLimits.Stated found = MotionLimits.firstStated(proof, "ZYAX");
         rules.faults.addAll(MotionLimits.order(proof, found, "ZAX", "Z, the pipe, X"));
         rules.faults.addAll(MotionLimits.ends(proof));
         rules.faults.addAll(TorchRules.check(proof));

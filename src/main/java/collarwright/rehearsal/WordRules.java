@@ -9,6 +9,9 @@ import java.util.Set;
 /** Holds the words of a program against the profile's allow-list and against the order that makes them safe. */
 final class WordRules {
 
+    /** Expected where a word has no meaning here. */
+    static final String KNOWN = "a word that is known here";
+
     private static final List<String> CYCLES = List.of("G73", "G81", "G82", "G83");
 
     private final Machine.Post post;

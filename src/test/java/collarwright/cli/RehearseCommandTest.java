@@ -129,7 +129,7 @@ class RehearseCommandTest {
                 change("along", "G0 X(\\d+)\\.\\d+", "G0 X$1.999", " toward the "),
                 change("turned", "G0 A72\\.000", "G0 A72.500", "turned 0.5° too far clockwise as seen from above TOP"),
                 change("turning low", "G0 A72\\.000", "G0 Z60.000\nG0 A72.000", "the pipe turns only at Z "),
-                change("twice as fast", " F([\\d.]+)", " F9$1", "feed "),
+                change("twice as fast", " F([\\d.]+)", " F9$1", "F up to 105.500 mm a minute"),
                 change("another word", "M5", "M8\nM5", "only words that the profile allows"),
                 change("no spindle", "S\\d+ M3\n", "", "the spindle running before a cut"),
                 change("home", "M5", "G28\nM5", "only words that the profile allows"),

@@ -26,7 +26,8 @@ record Mutation(String rule, String name, BiFunction<Seeds, List<String>, Option
     Optional<Spoilt> apply(Seeds draw, String text) {
         List<String> lines = new ArrayList<>(text.lines().toList());
         Optional<Integer> at = change.apply(draw, lines);
-        String spoilt = String.join("\n", lines) + "\n";
+        String end = text.contains("\r\n") ? "\r\n" : "\n";
+        String spoilt = String.join(end, lines) + end;
         if (at.isEmpty() || spoilt.equals(text)) {
             return Optional.empty();
         }
@@ -46,6 +47,7 @@ record Mutation(String rule, String name, BiFunction<Seeds, List<String>, Option
         for (String word : List.of("G28", "G53 G0 Z0.000", "T1 M6", "G43 H1", "G91", "M8", "G2 X1.000 Y0.000 F1.0")) {
             all.add(new Mutation("words", "a forbidden " + word, (draw, lines) -> insert(draw, lines, word)));
         }
+        all.addAll(RapidMutation.all());
         return all;
     }
 
