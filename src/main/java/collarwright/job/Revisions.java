@@ -21,8 +21,18 @@ final class Revisions {
     /** Choices that came later; a job that does not make them keeps the revision it had before they were there. */
     private static final Set<Object> USUAL = Set.of(SheetSettings.USUAL, ShopTimes.USUAL, Shop.Batch.USUAL);
 
-    private static final Set<String> LATER =
-            Set.of("mostCutters", "bins", "flip", "across", "bed", "strutBed", "strip", "boring", "teeth", "boredWith", "keepsPlugs");
+    private static final Set<String> LATER = Set.of(
+            "mostCutters",
+            "bins",
+            "flip",
+            "across",
+            "bed",
+            "strutBed",
+            "strip",
+            "boring",
+            "teeth",
+            "boredWith",
+            "keepsPlugs");
 
     /** What such a choice is while nobody makes it. */
     private static final Set<Object> UNSAID = Set.of(Optional.empty(), false, 1, Boring.NONE);

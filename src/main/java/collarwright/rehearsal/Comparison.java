@@ -182,7 +182,12 @@ public record Comparison(List<Finding> findings, Replay replay) {
             String word = letters.isEmpty() ? word(fault.found()) : letters;
             Where where = new Where.Text(shown, fault.line(), edited.column(fault.line(), word));
             Finding finding = new Finding(
-                    level, Code.PROGRAM_DIFFERS, where, fault.expected(), fault.found(), DifferenceHints.of(level, fault));
+                    level,
+                    Code.PROGRAM_DIFFERS,
+                    where,
+                    fault.expected(),
+                    fault.found(),
+                    DifferenceHints.of(level, fault));
             kinds.computeIfAbsent(level + fault.expected() + " " + fault.found(), k -> new ArrayList<>())
                     .add(finding);
         }

@@ -110,11 +110,10 @@ final class Drives {
             if (event instanceof Event.Spindle p && p.on() && p.rpm() > 0 && !bearableSpeed(p.rpm())) {
                 faults.add(new Fault(
                         p.line(),
-                        "S " + rpm(leastSpeed()) + " to " + rpm(mostSpeed()) + " rpm, planned " + task.cut().rpm(),
+                        "S " + rpm(leastSpeed()) + " to " + rpm(mostSpeed()) + " rpm, planned "
+                                + task.cut().rpm(),
                         "S " + rpm(p.rpm()) + " rpm"));
-            } else if (event instanceof Event.Stroke s
-                    && s.feed()
-                    && s.drive().feedMmPerMin() > mostFeed(s) + 1e-6) {
+            } else if (event instanceof Event.Stroke s && s.feed() && s.drive().feedMmPerMin() > mostFeed(s) + 1e-6) {
                 String wall = shares.isEmpty() ? "" : " at the wall";
                 faults.add(new Fault(
                         s.line(),
