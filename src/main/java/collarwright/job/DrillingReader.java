@@ -133,7 +133,8 @@ final class DrillingReader {
         Optional<Rack> rack = name.flatMap(profiles::rack);
         if (rack.isEmpty()) {
             faulty = true;
-            name.ifPresent(n -> StockReader.unknown(item, "a rack", n, new StockReader.Known(profiles, Profiles.Kind.RACK)));
+            name.ifPresent(
+                    n -> StockReader.unknown(item, "a rack", n, new StockReader.Known(profiles, Profiles.Kind.RACK)));
             return;
         }
         // A rack named first keeps its cutter of a size, unless only the later one was measured.

@@ -85,7 +85,8 @@ final class HubReader {
         Optional<String> name = key.text();
         Optional<TrialPiece> piece = name.flatMap(profiles::trialPiece);
         if (name.isPresent() && piece.isEmpty()) {
-            StockReader.unknown(key, "a trial piece", name.get(), new StockReader.Known(profiles, Profiles.Kind.TRIAL_PIECE));
+            StockReader.unknown(
+                    key, "a trial piece", name.get(), new StockReader.Known(profiles, Profiles.Kind.TRIAL_PIECE));
         }
         if (piece.isPresent() && rims > 0) {
             key.stop(

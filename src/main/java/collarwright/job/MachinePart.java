@@ -162,9 +162,9 @@ final class MachinePart {
     void ascending(String lower, double least, String upper, double most, String unit) {
         if (least > most && !faulty) {
             faulty = true;
-            String found = Decimals.trimmed(least, 3) + " " + unit + " against " + Decimals.trimmed(most, 3) + " " + unit;
-            part.ifPresent(
-                    p -> p.key(lower).stop(Code.JOB_CONFLICT, "at most " + upper, found, "check both keys"));
+            String found =
+                    Decimals.trimmed(least, 3) + " " + unit + " against " + Decimals.trimmed(most, 3) + " " + unit;
+            part.ifPresent(p -> p.key(lower).stop(Code.JOB_CONFLICT, "at most " + upper, found, "check both keys"));
         }
     }
 }

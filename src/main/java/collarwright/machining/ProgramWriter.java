@@ -194,8 +194,7 @@ final class ProgramWriter {
 
         PlugStops(ProgramTask task) {
             this.task = task;
-            boolean stops =
-                    !settings.machine().post().layout().habits().keepsPlugs();
+            boolean stops = !settings.machine().post().layout().habits().keepsPlugs();
             this.most = stops ? SawPlugs.most(settings.work(), task.cutter(), settings.overtravel()) : 0;
         }
 

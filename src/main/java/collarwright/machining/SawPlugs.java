@@ -38,6 +38,7 @@ public final class SawPlugs {
      * @return a sentence without an end
      */
     public static String words(int most) {
-        return "take the plug out of the saw after every hole; it is full after " + most + (most == 1 ? " hole" : " holes");
+        return "take the plug out of the saw after every hole; it is full after " + most
+                + (most == 1 ? " hole" : " holes");
     }
 }

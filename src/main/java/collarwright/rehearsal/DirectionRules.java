@@ -29,8 +29,7 @@ final class DirectionRules {
             }
         }
         if (!done.equals(STEPS)) {
-            faults.add(new Fault(
-                    firstOther(done, lines, proof), "Z up, A0, stop, A30, stop", String.join(", ", done)));
+            faults.add(new Fault(firstOther(done, lines, proof), "Z up, A0, stop, A30, stop", String.join(", ", done)));
         }
         return faults;
     }

@@ -116,9 +116,7 @@ final class Drives {
                         p.line(),
                         "S " + rpm(leastSpeed()) + " to " + rpm(mostSpeed()) + " rpm, planned " + cut.rpm(),
                         "S " + rpm(p.rpm()) + " rpm"));
-            } else if (event instanceof Event.Stroke s
-                    && s.feed()
-                    && s.drive().feedMmPerMin() > mostFeed(s) + 1e-6) {
+            } else if (event instanceof Event.Stroke s && s.feed() && s.drive().feedMmPerMin() > mostFeed(s) + 1e-6) {
                 String wall = shares.isEmpty() ? "" : " at the wall";
                 faults.add(new Fault(
                         s.line(),

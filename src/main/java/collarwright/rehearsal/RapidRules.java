@@ -55,7 +55,7 @@ final class RapidRules {
         }
         if (stroke.feed()) {
             cut(stroke, place);
-        } else if (stroke.kind() != Event.Kind.HAND) {
+        } else if (stroke.kind() != Event.Kind.HAND && !stroke.travels() && !stroke.turns()) {
             rapid(stroke, place);
         }
     }

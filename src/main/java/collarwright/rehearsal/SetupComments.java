@@ -56,8 +56,8 @@ final class SetupComments {
                 .toList();
         Map<String, List<Comment>> theirs = new LinkedHashMap<>();
         comments(edited)
-                .forEach(c -> theirs.computeIfAbsent(c.kind(), k -> new ArrayList<>())
-                        .add(c));
+                .forEach(c ->
+                        theirs.computeIfAbsent(c.kind(), k -> new ArrayList<>()).add(c));
         List<Fault> faults = new ArrayList<>();
         for (String kind : kinds) {
             List<Comment> wanted =

