@@ -1,5 +1,6 @@
 package collarwright.kit;
 
+import collarwright.collar.Fix;
 import collarwright.hub.StrutTip;
 import collarwright.plan.PartNames;
 import collarwright.plan.Plan;
@@ -93,9 +94,10 @@ public record SiteLabels(List<SiteLabel> perDome, List<SiteLabel> spares) {
      *
      * @param plan the plan
      * @param bundle the bundle
-     * @return such as {@code 40 struts SB, stripes: 2 narrow}
+     * @return such as {@code 40 × strut SB, stripes: 2 narrow}
      */
     public static String contents(Plan plan, Bundle bundle) {
+        boolean pinned = plan.job().hub().fix() == Fix.PIN;
         return switch (bundle.kind()) {
             case STRUTS -> {
                 List<StrutType> types = plan.struts().types();
@@ -103,12 +105,12 @@ public record SiteLabels(List<SiteLabel> perDome, List<SiteLabel> spares) {
                 while (!types.get(type).id().equals(bundle.part())) {
                     type++;
                 }
-                yield bundle.pieces() + " struts " + bundle.part() + ", stripes: "
+                yield bundle.pieces() + " × strut " + bundle.part() + ", stripes: "
                         + Stripes.of(type).words();
             }
-            case COLLARS -> bundle.pieces() + " collars " + bundle.part();
-            case RINGS -> bundle.pieces() + " centre rings";
-            case TIES -> bundle.pieces() + " ties or pins";
+            case COLLARS -> bundle.pieces() + " × collar " + bundle.part();
+            case RINGS -> bundle.pieces() + " × centre ring";
+            case TIES -> bundle.pieces() + (pinned ? " × pin" : " × tie");
         };
     }
 }

@@ -63,11 +63,17 @@ final class LabelLayout {
         for (double size = MOST; size >= LEAST; size -= STEP) {
             List<Written> lines = set(label, size);
             Written last = lines.get(lines.size() - 1);
-            if (last.baseline() + Lettering.DESCENT * last.size() <= height - ABOVE) {
-                return lines;
+            double spare = height - ABOVE - last.baseline() - Lettering.DESCENT * last.size();
+            if (spare >= 0) {
+                return lines.stream().map(line -> lowered(line, spare / 2)).toList();
             }
         }
         throw new IllegalStateException("no room on a label of " + width + " × " + height + " mm for " + label);
+    }
+
+    private static Written lowered(Written line, double down) {
+        return new Written(
+                line.text(), line.x(), line.baseline() + down, line.width(), line.size(), line.ink(), line.bold());
     }
 
     private List<Written> set(SiteLabel label, double size) {

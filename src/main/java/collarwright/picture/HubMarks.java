@@ -19,6 +19,9 @@ final class HubMarks {
 
     private static final double PAST = 2.5;
 
+    /** Room beside the words in a hub's box. */
+    private static final double EDGE = 0.9;
+
     private final Plan plan;
     private final PartNames names;
 
@@ -39,11 +42,11 @@ final class HubMarks {
     double halfWidth(Lettering letters, int node) {
         double name = letters.width(names.node(node), Label.SIZE);
         double type = letters.width(type(node), Label.SIZE);
-        return StrictMath.max(name, type) / 2 + 1.1;
+        return StrictMath.max(name, type) / 2 + EDGE;
     }
 
     void box(Sketch sketch, Spot at, int node) {
-        double half = StrictMath.max(sketch.widthOf(names.node(node)), sketch.widthOf(type(node))) / 2 + 1.1;
+        double half = StrictMath.max(sketch.widthOf(names.node(node)), sketch.widthOf(type(node))) / 2 + EDGE;
         var shape = new RoundRectangle2D.Double(at.x() - half, at.y() - HALF_HEIGHT, 2 * half, 2 * HALF_HEIGHT, 3, 3);
         sketch.fill(Ink.PAPER, shape);
         sketch.draw(Stroking.edge(), shape);
@@ -67,7 +70,7 @@ final class HubMarks {
 
     /** The number of the hole that a strut leaves the hub by. */
     void hole(Sketch sketch, Spot hub, Spot toward, int node, int hole) {
-        double half = StrictMath.max(sketch.widthOf(names.node(node)), sketch.widthOf(type(node))) / 2 + 1.1;
+        double half = StrictMath.max(sketch.widthOf(names.node(node)), sketch.widthOf(type(node))) / 2 + EDGE;
         double dx = toward.x() - hub.x();
         double dy = toward.y() - hub.y();
         double length = StrictMath.hypot(dx, dy);
@@ -76,6 +79,10 @@ final class HubMarks {
         double out = StrictMath.min(across, upright) + PAST;
         Spot at = hub.plus(out * dx / length, out * dy / length);
         String number = Integer.toString(hole);
+        if (dy < 0 && StrictMath.abs(at.x() - hub.x()) < 2.8) {
+            // Beside the strut, so that UP stays in sight.
+            at = new Spot(hub.x() + (at.x() < hub.x() - 1e-9 ? -3.2 : 3.2), at.y());
+        }
         double width = sketch.widthOf(number) + 0.8;
         sketch.fill(Ink.PAPER, new Rectangle2D.Double(at.x() - width / 2, at.y() - 1.7, width, 3.4));
         sketch.write(Label.of(number, at.x(), at.y(), Label.Side.MIDDLE));

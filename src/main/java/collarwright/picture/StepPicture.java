@@ -18,10 +18,10 @@ import java.util.stream.IntStream;
 public final class StepPicture implements Picture {
 
     private static final double WIDTH = 87;
-    private static final double HEIGHT = 80;
+    private static final double HEIGHT = 76;
     private static final double LINE = 5;
     private static final double PAD = 2.5;
-    private static final double TALL = 50;
+    private static final double TALL = 45;
 
     private final Plan plan;
     private final Dome dome;
@@ -102,9 +102,7 @@ public final class StepPicture implements Picture {
         card.steps().forEach(s -> paths.add(1, spot(dome.memberA(s.member())), spot(dome.memberB(s.member()))));
         paths.draw(
                 sketch,
-                style -> style == 0
-                        ? Stroking.solid(Stroking.NARROW, Ink.FAR)
-                        : Stroking.solid(2 * Stroking.WIDE, Ink.INK));
+                style -> style == 0 ? Stroking.solid(0.35, Ink.FAR) : Stroking.solid(2 * Stroking.WIDE, Ink.INK));
         List<Integer> dark =
                 card.rings() ? IntStream.range(0, dome.nodeCount()).boxed().toList() : card.hubs();
         dark.forEach(node -> sketch.fill(Ink.INK, Sketch.circle(spot(node), 1.3)));
@@ -126,7 +124,7 @@ public final class StepPicture implements Picture {
             }
             lines.add(now.toString());
         }
-        double y = HEIGHT - 4.5 - (lines.size() - 1) * LINE;
+        double y = HEIGHT - 6 - (lines.size() - 1) * LINE;
         for (int i = 0; i < lines.size(); i++) {
             Label label = Label.of(lines.get(i), PAD + 0.5, y + i * LINE, Label.Side.LEFT)
                     .onPaper();

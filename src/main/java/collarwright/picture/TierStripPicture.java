@@ -17,7 +17,7 @@ import java.util.Set;
 public final class TierStripPicture implements Picture {
 
     private static final double WIDTH = 180;
-    private static final double ROW = 25;
+    private static final double ROW = 24;
     private static final double NAME = 6.5;
     private static final double LEAST_PITCH = 30;
 
@@ -69,7 +69,7 @@ public final class TierStripPicture implements Picture {
         for (int node = 0; node < plan.hubs().dome().nodeCount(); node++) {
             half = StrictMath.max(half, marks.halfWidth(letters, node));
         }
-        return StrictMath.max(LEAST_PITCH, 2 * half + 16);
+        return StrictMath.max(LEAST_PITCH, 2 * half + 14.6);
     }
 
     /**
@@ -100,7 +100,30 @@ public final class TierStripPicture implements Picture {
 
     @Override
     public double height() {
-        return 2 * (ROW + NAME);
+        return middle() + (reaches(1) ? ROW + NAME : HubMarks.HALF_HEIGHT + 4);
+    }
+
+    private double middle() {
+        return reaches(-1) ? ROW + NAME : HubMarks.HALF_HEIGHT + 4;
+    }
+
+    // Whether a strut of these hubs goes to a tier above (-1) or below (1).
+    private boolean reaches(int way) {
+        for (int i = 0; i < window.count(); i++) {
+            int node = first() + window.from() + i;
+            for (Connection end : ends.getOrDefault(node, List.of())) {
+                int tier = dome.tierOf(other(end, node));
+                if (Integer.signum(tier - window.tier()) == way) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private int other(Connection end, int node) {
+        int a = hubs.nodeAtA(end.member());
+        return a == node ? hubs.nodeAtB(end.member()) : a;
     }
 
     @Override
@@ -152,7 +175,7 @@ public final class TierStripPicture implements Picture {
 
     private Spot spot(int node, int near) {
         int tier = dome.tierOf(node);
-        double mid = height() / 2;
+        double mid = middle();
         if (tier == window.tier()) {
             int ahead = StrictMath.floorMod(node - first() - near, count());
             int away = ahead > count() / 2 ? ahead - count() : ahead;
@@ -190,7 +213,7 @@ public final class TierStripPicture implements Picture {
         }
         for (int i = 0; i < window.count(); i++) {
             int place = window.from() + i;
-            marks.box(sketch, new Spot(x(place), height() / 2), first() + place);
+            marks.box(sketch, new Spot(x(place), middle()), first() + place);
         }
         for (Line line : lines) {
             marks.hole(sketch, line.from(), line.to(), line.hub(), line.hole());
@@ -210,11 +233,11 @@ public final class TierStripPicture implements Picture {
             for (Connection end : ends.getOrDefault(node, List.of())) {
                 int m = end.member();
                 boolean atA = hubs.nodeAtA(m) == node;
-                int other = atA ? hubs.nodeAtB(m) : hubs.nodeAtA(m);
+                int other = other(end, node);
                 if (inWindow(other) && !drawn.add(m)) {
                     continue;
                 }
-                Spot from = new Spot(x(window.from() + i), height() / 2);
+                Spot from = new Spot(x(window.from() + i), middle());
                 Spot to = spot(other, window.from() + i);
                 boolean inner = inWindow(other) && StrictMath.abs(to.x() - x(other - first())) < 1;
                 if (!inner) {
