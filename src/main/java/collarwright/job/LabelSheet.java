@@ -29,7 +29,7 @@ public record LabelSheet(
         double nudgeY) {
 
     /** The narrowest label on which everything stands at the least size of letters. Our choice, held by a test. */
-    public static final double LEAST_WIDTH = 45;
+    public static final double LEAST_WIDTH = 50;
 
     /** The lowest label. */
     public static final double LEAST_HEIGHT = 20;

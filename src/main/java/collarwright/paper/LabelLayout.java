@@ -22,7 +22,7 @@ final class LabelLayout {
 
     private static final double STEP = 0.02;
     private static final double LARGE = 1.25;
-    private static final double LEADING = 1.2;
+    private static final double LEADING = 1.15;
 
     /** Print keeps this far from the upper and lower edge. */
     private static final double ABOVE = 1.5;

@@ -45,9 +45,7 @@ class SiteReaderTest {
                         pitch-x = "101.6 mm"
                         pitch-y = "38.1 mm"
                         nudge-x = "-0.5 mm"
-                        nudge-y = "1 mm\"""")
-                .labels()
-                .orElseThrow();
+                        nudge-y = "1 mm\"""").labels().orElseThrow();
         assertThat(sheet)
                 .isEqualTo(new LabelSheet(LabelSheet.Stock.A4, 2, 7, 99.1, 38.1, 4.7, 15.2, 101.6, 38.1, -0.5, 1));
     }
