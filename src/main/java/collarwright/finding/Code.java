@@ -36,6 +36,8 @@ public enum Code {
     PROFILE_UNKNOWN(Outcome.JOB),
     /** A profile file that cannot be used. */
     PROFILE_WRONG(Outcome.JOB),
+    /** A label sheet whose labels do not fit on it. */
+    LABEL_SHEET(Outcome.JOB),
     /** A row of a trial piece's measurements. */
     TRIAL_ROWS(Outcome.JOB),
     /** A portion of the dome that does not exist. */

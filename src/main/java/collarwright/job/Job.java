@@ -20,6 +20,7 @@ import collarwright.tooling.DrillingSettings;
  * @param limits what the checks hold the plan to
  * @param shop the machine and its cutting data
  * @param sheet how templates are printed
+ * @param site how kits are packed
  */
 public record Job(
         String title,
@@ -32,10 +33,11 @@ public record Job(
         DrillingSettings drilling,
         Limits limits,
         Shop shop,
-        SheetSettings sheet) {
+        SheetSettings sheet,
+        SiteSettings site) {
 
     /**
-     * A job that is printed as usual.
+     * A job that is printed and packed as usual.
      *
      * @param title the job's title in any script
      * @param revision its revision
@@ -59,7 +61,19 @@ public record Job(
             DrillingSettings drilling,
             Limits limits,
             Shop shop) {
-        this(title, revision, order, dome, size, strut, hub, drilling, limits, shop, SheetSettings.USUAL);
+        this(
+                title,
+                revision,
+                order,
+                dome,
+                size,
+                strut,
+                hub,
+                drilling,
+                limits,
+                shop,
+                SheetSettings.USUAL,
+                SiteSettings.USUAL);
     }
 
     /**
@@ -69,7 +83,7 @@ public record Job(
      * @return a job that differs in nothing else, its revision neither
      */
     public Job with(HubSettings other) {
-        return new Job(title, revision, order, dome, size, strut, other, drilling, limits, shop, sheet);
+        return new Job(title, revision, order, dome, size, strut, other, drilling, limits, shop, sheet, site);
     }
 
     /**
@@ -79,7 +93,7 @@ public record Job(
      * @return a job that differs in nothing else, its revision neither
      */
     Job with(Shop other) {
-        return new Job(title, revision, order, dome, size, strut, hub, drilling, limits, other, sheet);
+        return new Job(title, revision, order, dome, size, strut, hub, drilling, limits, other, sheet, site);
     }
 
     /**
@@ -89,6 +103,6 @@ public record Job(
      * @return a job that differs in nothing else
      */
     Job revised(String other) {
-        return new Job(title, other, order, dome, size, strut, hub, drilling, limits, shop, sheet);
+        return new Job(title, other, order, dome, size, strut, hub, drilling, limits, shop, sheet, site);
     }
 }

@@ -107,6 +107,7 @@ public final class JobReader {
                 root.table("strip"));
         Optional<Shop> shop = SettingsReader.shop(root.table("shop"), profiles, materials, reader.bareUnit());
         Optional<SheetSettings> sheet = SheetReader.read(root.table("sheet"));
+        Optional<SiteSettings> site = SiteReader.read(root.table("site"));
         reader.finish();
         boolean complete = title.isPresent()
                 && order.isPresent()
@@ -117,7 +118,8 @@ public final class JobReader {
                 && drilling.isPresent()
                 && bounds.isPresent()
                 && shop.isPresent()
-                && sheet.isPresent();
+                && sheet.isPresent()
+                && site.isPresent();
         if (!complete) {
             return Optional.empty();
         }
@@ -132,7 +134,8 @@ public final class JobReader {
                 drilled(drilling.orElseThrow(), hub.orElseThrow()),
                 bounds.orElseThrow().limits(),
                 shop.orElseThrow(),
-                sheet.orElseThrow());
+                sheet.orElseThrow(),
+                site.orElseThrow());
         return Optional.of(Revisions.stamped(job));
     }
 

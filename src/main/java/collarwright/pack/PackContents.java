@@ -7,6 +7,7 @@ import collarwright.frame.FrameObj;
 import collarwright.frame.FrameStl;
 import collarwright.hub.StrutTip;
 import collarwright.job.Shop;
+import collarwright.kit.SiteWork;
 import collarwright.machining.BenchProgram;
 import collarwright.machining.EndTask;
 import collarwright.machining.ProgramFile;
@@ -91,6 +92,7 @@ public final class PackContents {
                         "in which order the struts are put in: hub, hole, push or bow, and what is still empty",
                         RaisingCsv.print(plan, a)));
         put(HubTable.FILE, "which collar every hub takes, and which way up it goes", HubTable.print(plan));
+        SiteWork.of(plan).ifPresent(work -> new SiteFiles(plan, work).print(this::put));
         model();
         put(
                 PlanJson.FILE,

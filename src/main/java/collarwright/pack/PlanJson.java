@@ -77,6 +77,7 @@ public final class PlanJson {
             if (plan.assembly().isPresent()) {
                 new AssemblyJson(out, plan).write(plan.assembly().get());
             }
+            new SiteJson(out, plan).write();
             new BinsJson(out).write(plan);
             out.rows("stock", StockNeed.of(plan), need -> stock(out, need));
             new BatchJson(out, plan, making.rotary()).write();

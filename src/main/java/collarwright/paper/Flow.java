@@ -5,10 +5,11 @@ import collarwright.picture.Ink;
 import collarwright.picture.Lettering;
 import collarwright.picture.Picture;
 import collarwright.picture.Written;
+import collarwright.sheet.Paper;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Fills pages from top to bottom. A4, upright; sizes of letters in mm, none below 11 points. */
+/** Fills pages from top to bottom. Upright, A4 unless said; sizes of letters in mm, none below 11 points. */
 final class Flow {
 
     static final double PAGE_WIDTH = 210;
@@ -24,10 +25,13 @@ final class Flow {
     private static final double HEAD = 5;
 
     private static final double TOP = 22;
-    private static final double BOTTOM = 278;
+
+    /** What the foot of a page takes. */
+    private static final double FOOT = 19;
 
     private final Lettering letters;
     private final Wrapping body;
+    private final double bottom;
     private final List<Page> pages = new ArrayList<>();
     private List<PageItem> items = new ArrayList<>();
     private String section = "";
@@ -35,7 +39,12 @@ final class Flow {
     private String heading = "";
 
     Flow(Lettering letters) {
+        this(letters, Paper.A4);
+    }
+
+    Flow(Lettering letters, Paper paper) {
         this.letters = letters;
+        this.bottom = paper.longSide() - FOOT;
         this.body = new Wrapping(letters, BODY);
     }
 
@@ -69,7 +78,7 @@ final class Flow {
         heading = "";
         List<String> lines = about.isEmpty() ? List.of() : new Wrapping(letters, HEAD).lines(about, WIDTH);
         double head = lines.isEmpty() ? 0 : 5 + lines.size() * HEAD * 1.25;
-        if (y + head + height > BOTTOM && y > TOP) {
+        if (y + head + height > bottom && y > TOP) {
             turn();
         }
         if (!lines.isEmpty()) {

@@ -5,6 +5,7 @@ import collarwright.picture.Ink;
 import collarwright.picture.Lettering;
 import collarwright.picture.Sketch;
 import collarwright.picture.Written;
+import collarwright.sheet.Paper;
 import collarwright.sheet.StablePdf;
 import collarwright.sheet.Typeface;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
@@ -33,10 +34,29 @@ final class PdfPages {
     private final String title;
     private final String revision;
 
+    private final String kind;
+    private final PDRectangle area;
+    private final double foot;
+
     PdfPages(Lettering letters, String title, String revision) {
+        this(letters, title, revision, new Form("traveller", Paper.A4));
+    }
+
+    /**
+     * What is printed on what.
+     *
+     * @param kind what the paper is, for its title
+     * @param paper its size
+     */
+    record Form(String kind, Paper paper) {}
+
+    PdfPages(Lettering letters, String title, String revision, Form form) {
         this.letters = letters;
         this.title = title;
         this.revision = revision;
+        this.kind = form.kind();
+        this.area = form.paper() == Paper.A4 ? PDRectangle.A4 : PDRectangle.LETTER;
+        this.foot = form.paper().longSide() - Paper.A4.longSide();
     }
 
     byte[] print(List<Page> pages) {
@@ -46,7 +66,7 @@ final class PdfPages {
             PDDocumentOutline outline = new PDDocumentOutline();
             String last = "";
             for (int i = 0; i < pages.size(); i++) {
-                PDPage sheet = new PDPage(PDRectangle.A4);
+                PDPage sheet = new PDPage(area);
                 document.addPage(sheet);
                 print(document, sheet, font, framed(pages.get(i), i + 1, pages.size()));
                 if (!pages.get(i).section().equals(last)) {
@@ -81,7 +101,7 @@ final class PdfPages {
     }
 
     private String name() {
-        return title + ", traveller, revision " + revision;
+        return title + ", " + kind + ", revision " + revision;
     }
 
     private Page framed(Page page, int number, int count) {
@@ -92,10 +112,10 @@ final class PdfPages {
         items.add(words("Revision " + revision, right - wrapping.width("Revision " + revision), 14));
         items.add(new PageItem.Rule(new Area(Flow.LEFT, 16.5, Flow.WIDTH, 0.25), Ink.INK));
         String place = "page " + number + " of " + count;
-        items.add(new PageItem.Rule(new Area(Flow.LEFT, 281.5, Flow.WIDTH, 0.25), Ink.INK));
+        items.add(new PageItem.Rule(new Area(Flow.LEFT, 281.5 + foot, Flow.WIDTH, 0.25), Ink.INK));
         double room = Flow.WIDTH - wrapping.width(place) - 8;
-        items.add(words(wrapping.shortened(title, room), Flow.LEFT, 287));
-        items.add(words(place, right - wrapping.width(place), 287));
+        items.add(words(wrapping.shortened(title, room), Flow.LEFT, 287 + foot));
+        items.add(words(place, right - wrapping.width(place), 287 + foot));
         return new Page(page.section(), items);
     }
 
@@ -125,11 +145,11 @@ final class PdfPages {
         return (float) (length * POINTS);
     }
 
-    private static float up(double y) {
-        return PDRectangle.A4.getHeight() - points(y);
+    private float up(double y) {
+        return area.getHeight() - points(y);
     }
 
-    private static void shape(PDPageContentStream pen, PageItem item) throws IOException {
+    private void shape(PDPageContentStream pen, PageItem item) throws IOException {
         if (item instanceof PageItem.Fill fill) {
             rectangle(pen, fill.area());
             pen.setNonStrokingColor(fill.ink().color());
@@ -147,12 +167,11 @@ final class PdfPages {
         }
     }
 
-    private static void rectangle(PDPageContentStream pen, Area area) throws IOException {
+    private void rectangle(PDPageContentStream pen, Area area) throws IOException {
         pen.addRect(points(area.x()), up(area.y() + area.height()), points(area.width()), points(area.height()));
     }
 
-    private static void write(PDPageContentStream pen, PDFont font, Written text, double dx, double dy)
-            throws IOException {
+    private void write(PDPageContentStream pen, PDFont font, Written text, double dx, double dy) throws IOException {
         if (text.text().isEmpty()) {
             return;
         }

@@ -15,8 +15,11 @@ record DomeView(Vec3 toEye, Vec3 right, Vec3 up) {
 
     /** A view in which no two struts of an icosahedral dome hide each other: our choice. */
     static DomeView ofDome() {
-        double azimuth = Angles.radians(11);
-        double height = Angles.radians(16);
+        return from(Angles.radians(11), Angles.radians(16));
+    }
+
+    /** A view from a side: azimuth counterclockwise from +x, seen from above, and height over the horizon. */
+    static DomeView from(double azimuth, double height) {
         double c = StrictMath.cos(azimuth);
         double s = StrictMath.sin(azimuth);
         double ch = StrictMath.cos(height);

@@ -51,9 +51,10 @@ public record Arrows(String root) {
         arrows.put("sheet", and(ground, "drawing"));
         arrows.put("job", stages);
         arrows.put("plan", and(stages, "job"));
-        arrows.put("picture", and(stages, "job", "plan", "sheet"));
-        arrows.put("paper", and(stages, "job", "plan", "picture", "sheet"));
-        arrows.put("pack", and(stages, "drawing", "sheet", "job", "plan", "picture", "paper"));
+        arrows.put("kit", and(stages, "job", "plan"));
+        arrows.put("picture", and(stages, "job", "plan", "kit", "sheet"));
+        arrows.put("paper", and(stages, "job", "plan", "kit", "picture", "sheet"));
+        arrows.put("pack", and(stages, "drawing", "sheet", "job", "plan", "kit", "picture", "paper"));
         arrows.put("cli", Set.copyOf(arrows.keySet()));
         return arrows;
     }

@@ -51,7 +51,8 @@ public record HouseRules(String root) {
             "rehearsal",
             "drawing",
             "sheet",
-            "plan");
+            "plan",
+            "kit");
 
     private static final Set<String> DRAWERS_FOR_ANYTHING = Set.of("Manager", "Helper", "Util", "Utils", "Impl");
 
@@ -278,6 +279,7 @@ public record HouseRules(String root) {
                 only("de.rototor.pdfbox..", "sheet", "pack", "paper"),
                 only("org.jfree..", "sheet", "pack", "picture"),
                 only("org.locationtech.jts..", "collar"),
+                only("com.google.zxing..", "paper"),
                 only("java.awt..", "drawing", "sheet", "pack", "picture", "paper"));
     }
 

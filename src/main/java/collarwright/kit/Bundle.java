@@ -1,0 +1,44 @@
+package collarwright.kit;
+
+import java.util.OptionalDouble;
+
+/**
+ * What is tied or boxed together.
+ *
+ * @param id such as {@code BA}
+ * @param kind what is in it
+ * @param part id of the strut type or pattern; {@code ring} or {@code tie}
+ * @param pieces how many, 1 or more
+ * @param pieceKg weight of one; empty where it is not known
+ * @param spare whether it holds spares of the whole order
+ */
+public record Bundle(String id, Kind kind, String part, int pieces, OptionalDouble pieceKg, boolean spare) {
+
+    /** What is in a bundle. */
+    public enum Kind {
+        /** Struts of one type. */
+        STRUTS,
+        /** Collars of one pattern. */
+        COLLARS,
+        /** Centre rings. */
+        RINGS,
+        /** Ties or pins. */
+        TIES
+    }
+
+    /** Checks the count. */
+    public Bundle {
+        if (pieces < 1) {
+            throw new IllegalArgumentException("a bundle of nothing");
+        }
+    }
+
+    /**
+     * Adds up what is in it.
+     *
+     * @return kg; empty where the weight of a piece is not known
+     */
+    public OptionalDouble kg() {
+        return pieceKg.isPresent() ? OptionalDouble.of(pieces * pieceKg.getAsDouble()) : OptionalDouble.empty();
+    }
+}
