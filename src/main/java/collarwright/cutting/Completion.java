@@ -78,7 +78,7 @@ final class Completion {
             return false;
         }
         for (Pattern pattern : fillings(longest, spare)) {
-            if (++nodes > mostNodes) {
+            if (nodes > mostNodes) {
                 return false;
             }
             long[] left = spare.clone();
@@ -144,8 +144,7 @@ final class Completion {
         }
 
         void from(int kind, long room) {
-            if (all.size() > 20_000) {
-                nodes = mostNodes + 1;
+            if (++nodes > mostNodes) {
                 return;
             }
             int at = kind;

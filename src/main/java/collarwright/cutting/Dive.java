@@ -12,7 +12,7 @@ final class Dive {
 
     private static final double WHOLE = 1e-4;
     private static final int FEW_PIECES = 24;
-    private static final long FEW_NODES = 3000;
+    private static final long FEW_NODES = 20_000;
 
     private final Model model;
     private final Knapsack knapsack;

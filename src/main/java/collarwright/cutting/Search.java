@@ -1,5 +1,6 @@
 package collarwright.cutting;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -14,7 +15,9 @@ final class Search {
     private static final int MOST_NUMBERS = 600;
     private static final int MOST_PASSED = 12;
     private static final int MOST_DIVES = 400;
-    private static final long MOST_NODES = 60_000;
+    private static final int MOST_PATTERNS = 3000;
+    private static final int MOST_TREE = 400;
+    private static final long MOST_NODES = 100_000;
 
     private final Model model;
     private final Knapsack knapsack;
@@ -23,6 +26,7 @@ final class Search {
     private List<Pattern> best = List.of();
     private long value;
     private long bound = -1;
+    private List<Pattern> tried = List.of();
     private long nodes;
 
     Search(Model model) {
@@ -66,7 +70,7 @@ final class Search {
 
     // One kind on each stick: something to start from.
     private List<Pattern> singles() {
-        List<Pattern> all = new java.util.ArrayList<>();
+        List<Pattern> all = new ArrayList<>();
         for (int s = 0; s < model.stocks(); s++) {
             for (int kind = 0; kind < model.kinds(); kind++) {
                 int[] one = new int[model.kinds()];
@@ -119,9 +123,7 @@ final class Search {
         List<Pattern> plan = result.possible() ? dive.within(sticks) : List.of();
         nodes += dive.solved();
         if (plan.isEmpty()) {
-            Completion all = new Completion(model, counts.bounds(), MOST_NODES);
-            Completion.End end = all.search(model.demand, sticks);
-            nodes += all.nodes();
+            Completion.End end = tryAll(sticks);
             if (end == Completion.End.NONE) {
                 counts.refuse(sticks);
                 return Verdict.DECIDED;
@@ -129,11 +131,42 @@ final class Search {
             if (end == Completion.End.CUT_OFF) {
                 return Verdict.OPEN;
             }
-            plan = all.found();
+            plan = tried;
         }
         best = plan;
         value = model.value(model.sticks(plan));
         return Verdict.DECIDED;
+    }
+
+    private Completion.End tryAll(int[] sticks) {
+        Optional<List<Pattern>> few = new LowLoss(model, counts.bounds(), sticks, MOST_PATTERNS).list(sticks);
+        if (few.isPresent()) {
+            PatternTree tree = new PatternTree(model, few.get(), MOST_TREE);
+            Completion.End end = tree.search(sticks);
+            nodes += tree.nodes();
+            if (end != Completion.End.CUT_OFF) {
+                tried = trimmed(tree.found());
+                return end;
+            }
+        }
+        Completion all = new Completion(model, counts.bounds(), MOST_NODES);
+        Completion.End end = all.search(model.demand, sticks);
+        nodes += all.nodes();
+        tried = all.found();
+        return end;
+    }
+
+    private List<Pattern> trimmed(List<Pattern> plan) {
+        int[] wanted = model.demand.clone();
+        List<Pattern> cut = new ArrayList<>();
+        for (Pattern pattern : plan) {
+            Pattern once = pattern.trimmed(wanted);
+            once.take(wanted, 1);
+            if (!once.empty()) {
+                cut.add(once);
+            }
+        }
+        return cut;
     }
 
     // Where there are too many kinds of sticks to go through all numbers: what the bounds say by themselves.

@@ -69,6 +69,10 @@ final class Simplex {
         return columns.size() - 1;
     }
 
+    int size() {
+        return columns.size();
+    }
+
     double[] duals() {
         double[] duals = new double[size];
         for (int i = 0; i < size; i++) {

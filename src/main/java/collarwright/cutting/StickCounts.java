@@ -79,38 +79,40 @@ final class StickCounts {
         }
         int s = fresh.get(depth);
         long most = StrictMath.min(model.limit[s], (bestValue - 1 - value) / model.cost[s]);
-        long least = depth == fresh.size() - 1 ? least(s, most) : 0;
-        for (long n = least; n <= most; n++) {
+        long[] range = {depth == fresh.size() - 1 ? least(s, most) : 0, most};
+        bounds.forEach(b -> narrow(range, b, depth, value));
+        for (long n = range[0]; n <= range[1] && steps <= MOST_STEPS; n++) {
             at[s] = (int) n;
-            long with = value + n * model.cost[s];
-            if (with >= bestValue || steps > MOST_STEPS) {
-                break;
-            }
-            if (reachable(depth, with)) {
-                go(depth + 1, with);
-            }
+            go(depth + 1, value + n * model.cost[s]);
         }
         at[s] = 0;
     }
 
-    // What is still to be carried costs something even on the sticks that carry it cheapest.
-    private boolean reachable(int depth, long value) {
-        for (StickBound bound : bounds) {
-            long lacking = -bound.spare(at);
-            if (lacking > 0) {
-                double cheapest = Double.POSITIVE_INFINITY;
-                for (int d = depth + 1; d < fresh.size(); d++) {
-                    int s = fresh.get(d);
-                    if (bound.most[s] > 0) {
-                        cheapest = StrictMath.min(cheapest, (double) model.cost[s] / bound.most[s]);
-                    }
-                }
-                if (value + lacking * cheapest * (1 - 1e-9) >= bestValue) {
-                    return false;
-                }
+    // What is still to be carried costs something even on the sticks that carry it cheapest; that limits how many there can
+    // be of sticks that carry it dearer, and how few of those that carry it cheaper. Rounded to the safe side.
+    private void narrow(long[] range, StickBound bound, int depth, long value) {
+        int s = fresh.get(depth);
+        double cheapest = Double.POSITIVE_INFINITY;
+        for (int d = depth + 1; d < fresh.size(); d++) {
+            int other = fresh.get(d);
+            if (bound.most[other] > 0) {
+                cheapest = StrictMath.min(cheapest, (double) model.cost[other] / bound.most[other]);
             }
         }
-        return true;
+        double lacking = -bound.spare(at);
+        if (cheapest < Double.POSITIVE_INFINITY && lacking > 0) {
+            double over = value + lacking * cheapest - bestValue;
+            double dearer = model.cost[s] - bound.most[s] * cheapest;
+            double slip = 1e-9 * (value + lacking * cheapest) + 1;
+            if (dearer > 1e-9 * model.cost[s]) {
+                range[1] = StrictMath.min(range[1], (long) StrictMath.floor((slip - over) / dearer));
+            } else if (dearer < -1e-9 * model.cost[s]) {
+                // Beyond what is lacking, more sticks save nothing.
+                long enough = (long) StrictMath.ceil(lacking / bound.most[s]);
+                long fewest = (long) StrictMath.ceil((over - slip) / -dearer);
+                range[0] = StrictMath.max(range[0], StrictMath.min(fewest, enough));
+            }
+        }
     }
 
     private long least(int s, long most) {
