@@ -42,11 +42,14 @@ final class Dive {
         int[] left = model.limit.clone();
         List<Pattern> plan = new ArrayList<>();
         while (pieces(wanted) > 0) {
+            if (knapsack.spentAll()) {
+                new LongestFirst(model).fill(wanted, left, plan);
+                return plan;
+            }
             List<Relaxation.Share> shares = relaxed(wanted, left, true).shares();
             if (shares.isEmpty()) {
-                throw new IllegalStateException("no pattern for pieces that fit");
-            }
-            if (!whole(shares, wanted, left, plan)) {
+                new LongestFirst(model).fill(wanted, left, plan);
+            } else if (!whole(shares, wanted, left, plan)) {
                 take(ordered(shares).get(0).pattern(), wanted, left, plan);
             }
         }
@@ -55,7 +58,7 @@ final class Dive {
 
     /** A plan with no more than these sticks; none where the search finds none. */
     List<Pattern> within(int[] sticks) {
-        for (int turns = 0; turns <= 3 && solved < mostSolved; turns++) {
+        for (int turns = 0; turns <= 3 && solved < mostSolved && !knapsack.spentAll(); turns++) {
             List<Pattern> plan = new ArrayList<>();
             if (go(model.demand.clone(), sticks.clone(), plan, turns)) {
                 return plan;
@@ -78,7 +81,7 @@ final class Dive {
                     return end == Completion.End.FOUND;
                 }
             }
-            if (solved >= mostSolved) {
+            if (solved >= mostSolved || knapsack.spentAll()) {
                 return false;
             }
             Relaxation.Result result = relaxed(wanted, left, false);

@@ -12,6 +12,8 @@ final class Knapsack {
 
     private static final long TABLE = 400_000;
     private static final long MOST_NODES = 300_000;
+    /** Steps of all fillings and all simplex work together, in units of about a nanosecond's work. */
+    private static final long MOST_SPENT = 6_000_000_000L;
 
     private final long[] weight;
     private final long grain;
@@ -24,6 +26,7 @@ final class Knapsack {
     private int[] best = {};
     private long bestValue;
     private long nodes;
+    private long spent;
 
     Knapsack(Model model) {
         weight = model.weight;
@@ -55,7 +58,18 @@ final class Knapsack {
         return copies * (room / grain) <= TABLE ? table((int) (room / grain), (int) copies) : search(room);
     }
 
+    /** Counts other work, too. */
+    void spend(long steps) {
+        spent += steps;
+    }
+
+    /** Whether a plan has taken all the steps it may. */
+    boolean spentAll() {
+        return spent > MOST_SPENT;
+    }
+
     private Filling table(int room, int copies) {
+        spent += (long) copies * room;
         long[] got = new long[room + 1];
         boolean[][] taken = new boolean[copies][];
         int[] kindOf = new int[copies];
@@ -100,6 +114,7 @@ final class Knapsack {
         nodes = 0;
         long root = bound(0, room);
         dive(0, room, 0);
+        spent += 20 * nodes + 50L * weight.length;
         return new Filling(best, bestValue, nodes > MOST_NODES ? root : bestValue);
     }
 

@@ -139,8 +139,11 @@ final class Relaxation {
      */
     Result solve(java.util.function.Predicate<StickBound> enough) {
         List<StickBound> bounds = new ArrayList<>();
-        for (int round = 0; round < MOST_ROUNDS; round++) {
-            if (!simplex.solve(MOST_STEPS)) {
+        for (int round = 0; round < MOST_ROUNDS && !knapsack.spentAll(); round++) {
+            long stepsBefore = simplex.steps();
+            boolean solved = simplex.solve(MOST_STEPS);
+            knapsack.spend((simplex.steps() - stepsBefore) * ((long) rows * rows * 3 + 8L * cut.size()));
+            if (!solved) {
                 break;
             }
             if (!byCost && uncut(simplex.solution()) < ENOUGH) {

@@ -83,7 +83,7 @@ final class Search {
 
     private void numbers() {
         int passed = 0;
-        for (int i = 0; i < MOST_NUMBERS && passed < MOST_PASSED; i++) {
+        for (int i = 0; i < MOST_NUMBERS && passed < MOST_PASSED && !knapsack.spentAll(); i++) {
             Optional<int[]> sticks = counts.below(value);
             if (sticks.isEmpty()) {
                 if (counts.cutOff() && bound < 0) {

@@ -43,6 +43,7 @@ final class Simplex {
     private double[] amounts;
     private int sinceRefresh;
     private int stalled;
+    private long steps;
     private boolean[] inBasis;
 
     /** Starts with one column for each row alone; right sides are 0 or more. */
@@ -67,6 +68,10 @@ final class Simplex {
             inBasis = Arrays.copyOf(inBasis, 2 * inBasis.length);
         }
         return columns.size() - 1;
+    }
+
+    long steps() {
+        return steps;
     }
 
     int size() {
@@ -99,6 +104,7 @@ final class Simplex {
     /** Goes to the least cost; false if it was cut off by the number of its steps. */
     boolean solve(int mostSteps) {
         for (int step = 0; step < mostSteps; step++) {
+            steps++;
             int in = entering(duals());
             if (in < 0) {
                 return true;

@@ -1,10 +1,9 @@
 package collarwright.cutting;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
+import java.util.TreeMap;
 
 /**
  * Makes a plan nicer without another stick: pieces change places between two sticks where that leaves fewer different layouts,
@@ -34,77 +33,69 @@ final class Tidy {
         return all;
     }
 
-    /** How good a plan is; smaller is better. */
-    private record Score(int layouts, double rests) implements Comparable<Score> {
-        @Override
-        public int compareTo(Score other) {
-            int byLayouts = Integer.compare(layouts, other.layouts);
-            return byLayouts != 0 ? byLayouts : Double.compare(rests, other.rests);
+    /** By how much a change makes a plan better; less is better, and less than nothing is an improvement. */
+    private record Change(int layouts, double rests, List<Pattern> patterns) {
+        boolean betterThan(Change other) {
+            return layouts != other.layouts ? layouts < other.layouts : rests < other.rests;
         }
     }
 
     // The sum of squares grows where the same rest stands in fewer places.
-    private Score score(Map<Pattern, Integer> counts) {
-        double rests = 0;
-        for (Map.Entry<Pattern, Integer> entry : counts.entrySet()) {
-            double rest = rest(entry.getKey());
-            rests -= entry.getValue() * rest * rest;
-        }
-        return new Score(counts.size(), rests);
+    private double rests(Pattern pattern) {
+        double rest = rest(pattern);
+        return -rest * rest;
     }
 
     private double rest(Pattern pattern) {
         return model.capacity[pattern.stock] - pattern.sum(model.weight);
     }
 
-    private Map<Pattern, Integer> counted() {
-        Map<Pattern, Integer> counts = new HashMap<>();
-        plan.forEach(p -> counts.merge(p, 1, Integer::sum));
-        return counts;
-    }
-
     private boolean step() {
-        Map<Pattern, Integer> counts = new java.util.TreeMap<>(counted());
-        List<Pattern> different = new ArrayList<>(new TreeSet<>(plan));
-        if (different.size() > MOST_LAYOUTS) {
+        Map<Pattern, Integer> counts = new TreeMap<>();
+        plan.forEach(p -> counts.merge(p, 1, Integer::sum));
+        if (counts.size() > MOST_LAYOUTS) {
             return false;
         }
-        Score now = score(counts);
-        Score best = now;
-        List<Pattern> change = List.of();
-        for (Pattern a : different) {
-            for (Pattern b : different) {
-                if (a.equals(b) && counts.getOrDefault(a, 0) < 2) {
+        // What a rounding could be is no improvement.
+        Change best = new Change(0, -1, List.of());
+        for (Map.Entry<Pattern, Integer> a : counts.entrySet()) {
+            for (Pattern b : counts.keySet()) {
+                if (a.getKey().equals(b) && a.getValue() < 2) {
                     continue;
                 }
-                for (Pattern[] pair : moves(a, b)) {
-                    Score then = score(changed(counts, a, b, pair));
-                    if (then.compareTo(best) < 0) {
-                        best = then;
-                        change = List.of(a, b, pair[0], pair[1]);
-                    }
+                for (Pattern[] pair : moves(a.getKey(), b)) {
+                    Change change = change(counts, List.of(a.getKey(), b, pair[0], pair[1]));
+                    best = change.betterThan(best) ? change : best;
                 }
             }
         }
-        if (change.isEmpty()) {
+        if (best.patterns.isEmpty()) {
             return false;
         }
-        plan.remove(change.get(0));
-        plan.remove(change.get(1));
-        plan.add(change.get(2));
-        plan.add(change.get(3));
+        plan.remove(best.patterns.get(0));
+        plan.remove(best.patterns.get(1));
+        plan.add(best.patterns.get(2));
+        plan.add(best.patterns.get(3));
         return true;
     }
 
-    private static Map<Pattern, Integer> changed(Map<Pattern, Integer> counts, Pattern a, Pattern b, Pattern[] pair) {
-        Map<Pattern, Integer> then = new java.util.TreeMap<>(counts);
-        for (Pattern out : new Pattern[] {a, b}) {
-            then.merge(out, -1, (x, y) -> x + y == 0 ? null : Integer.valueOf(x + y));
+    /** The first two patterns go, the last two come. */
+    private Change change(Map<Pattern, Integer> counts, List<Pattern> patterns) {
+        int layouts = 0;
+        double rests = 0;
+        for (int i = 0; i < 4; i++) {
+            Pattern pattern = patterns.get(i);
+            rests += i < 2 ? -rests(pattern) : rests(pattern);
+            if (patterns.indexOf(pattern) == i) {
+                int more = 0;
+                for (int k = i; k < 4; k++) {
+                    more += patterns.get(k).equals(pattern) ? (k < 2 ? -1 : 1) : 0;
+                }
+                int before = counts.getOrDefault(pattern, 0);
+                layouts += (before + more > 0 ? 1 : 0) - (before > 0 ? 1 : 0);
+            }
         }
-        for (Pattern in : pair) {
-            then.merge(in, 1, Integer::sum);
-        }
-        return then;
+        return new Change(layouts, rests, patterns);
     }
 
     // A piece of b goes to a, or changes places with a shorter one of a.
