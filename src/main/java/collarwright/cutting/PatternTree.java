@@ -203,7 +203,8 @@ final class PatternTree {
             }
         }
 
-        // Values of pieces, sticks and limits in whole numbers: if what is wanted is worth more than all that may be cut,
+        // Values of pieces, sticks and limits in whole numbers: if what is wanted is worth more than all that may be
+        // cut,
         // nothing can cut it.
         boolean surelyImpossible() {
             double[] duals = simplex.duals();

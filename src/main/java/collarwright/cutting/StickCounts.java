@@ -88,7 +88,8 @@ final class StickCounts {
         at[s] = 0;
     }
 
-    // What is still to be carried costs something even on the sticks that carry it cheapest; that limits how many there can
+    // What is still to be carried costs something even on the sticks that carry it cheapest; that limits how many there
+    // can
     // be of sticks that carry it dearer, and how few of those that carry it cheaper. Rounded to the safe side.
     private void narrow(long[] range, StickBound bound, int depth, long value) {
         int s = fresh.get(depth);

@@ -25,8 +25,9 @@ final class Tidy {
 
     static List<Pattern> up(Model model, List<Pattern> plan) {
         Tidy tidy = new Tidy(model, plan);
-        for (int round = 0; round < MOST_ROUNDS && tidy.step(); round++) {
-            continue;
+        int round = 0;
+        while (round < MOST_ROUNDS && tidy.step()) {
+            round++;
         }
         List<Pattern> all = new ArrayList<>(tidy.plan);
         all.sort(null);

@@ -20,6 +20,7 @@ import collarwright.tooling.DrillingSettings;
  * @param limits what the checks hold the plan to
  * @param shop the machine and its cutting data
  * @param sheet how templates are printed
+ * @param cutting how pieces are cut from stock
  */
 public record Job(
         String title,
@@ -32,7 +33,8 @@ public record Job(
         DrillingSettings drilling,
         Limits limits,
         Shop shop,
-        SheetSettings sheet) {
+        SheetSettings sheet,
+        CuttingSettings cutting) {
 
     /**
      * A job that is printed as usual.
@@ -59,7 +61,49 @@ public record Job(
             DrillingSettings drilling,
             Limits limits,
             Shop shop) {
-        this(title, revision, order, dome, size, strut, hub, drilling, limits, shop, SheetSettings.USUAL);
+        this(
+                title,
+                revision,
+                order,
+                dome,
+                size,
+                strut,
+                hub,
+                drilling,
+                limits,
+                shop,
+                SheetSettings.USUAL,
+                CuttingSettings.USUAL);
+    }
+
+    /**
+     * A job that is cut as usual.
+     *
+     * @param title the job's title in any script
+     * @param revision its revision
+     * @param order how much is made
+     * @param dome which dome
+     * @param size what fixes its size
+     * @param strut what struts are made of
+     * @param hub what hubs are made of
+     * @param drilling which cutters there are and how they are chosen
+     * @param limits what the checks hold the plan to
+     * @param shop the machine and its cutting data
+     * @param sheet how templates are printed
+     */
+    public Job(
+            String title,
+            String revision,
+            Order order,
+            DomeSource dome,
+            SizeRule size,
+            StrutSettings strut,
+            HubSettings hub,
+            DrillingSettings drilling,
+            Limits limits,
+            Shop shop,
+            SheetSettings sheet) {
+        this(title, revision, order, dome, size, strut, hub, drilling, limits, shop, sheet, CuttingSettings.USUAL);
     }
 
     /**
@@ -69,7 +113,7 @@ public record Job(
      * @return a job that differs in nothing else, its revision neither
      */
     public Job with(HubSettings other) {
-        return new Job(title, revision, order, dome, size, strut, other, drilling, limits, shop, sheet);
+        return new Job(title, revision, order, dome, size, strut, other, drilling, limits, shop, sheet, cutting);
     }
 
     /**
@@ -79,7 +123,7 @@ public record Job(
      * @return a job that differs in nothing else, its revision neither
      */
     Job with(Shop other) {
-        return new Job(title, revision, order, dome, size, strut, hub, drilling, limits, other, sheet);
+        return new Job(title, revision, order, dome, size, strut, hub, drilling, limits, other, sheet, cutting);
     }
 
     /**
@@ -89,6 +133,16 @@ public record Job(
      * @return a job that differs in nothing else
      */
     Job revised(String other) {
-        return new Job(title, other, order, dome, size, strut, hub, drilling, limits, shop, sheet);
+        return new Job(title, other, order, dome, size, strut, hub, drilling, limits, shop, sheet, cutting);
+    }
+
+    /**
+     * The same job cut otherwise.
+     *
+     * @param other saw, stock lengths and offcuts
+     * @return a job that differs in nothing else, its revision neither
+     */
+    public Job with(CuttingSettings other) {
+        return new Job(title, revision, order, dome, size, strut, hub, drilling, limits, shop, sheet, other);
     }
 }

@@ -7,11 +7,10 @@ import collarwright.plan.DomeMeasures;
 import collarwright.plan.FrameCounts;
 import collarwright.plan.OrderTotals;
 import collarwright.plan.Plan;
-import collarwright.plan.StockNeed;
+import collarwright.plan.StockWork;
 import collarwright.plan.WorkTime;
 import java.io.IOException;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * Writes {@code plan.json}: everything that was computed of a job, for other programs and for checks.
@@ -43,7 +42,7 @@ public final class PlanJson {
      */
     public static byte[] write(Plan plan, List<ProgramEntry> programs) {
         RotaryPlan nothing = new RotaryPlan(List.of(), List.of(), List.of());
-        return write(plan, programs, new Making(nothing, WorkTime.of(plan, nothing.summary())));
+        return write(plan, programs, new Making(nothing, WorkTime.of(plan, nothing.summary()), StockWork.of(plan)));
     }
 
     /**
@@ -51,8 +50,9 @@ public final class PlanJson {
      *
      * @param rotary the pack's programs with their sticks; nothing for a press
      * @param time how long the order takes
+     * @param stock what is cut from which stick
      */
-    public record Making(RotaryPlan rotary, WorkTime time) {}
+    public record Making(RotaryPlan rotary, WorkTime time, StockWork stock) {}
 
     /**
      * Writes a plan with the sticks of its programs.
@@ -75,7 +75,7 @@ public final class PlanJson {
                 new AssemblyJson(out, plan).write(plan.assembly().get());
             }
             new BinsJson(out).write(plan);
-            out.rows("stock", StockNeed.of(plan), need -> stock(out, need));
+            new StockJson(out).write(making.stock());
             new BatchJson(out, plan, making.rotary()).write();
             out.rows("programs", programs, program -> program(out, program));
             new TimesJson(out).write(making.time());
@@ -132,22 +132,6 @@ public final class PlanJson {
             out.whole("rings", made.rings());
             out.whole("ties", made.ties());
         });
-    }
-
-    private static void stock(JsonOut out, StockNeed need) throws IOException {
-        out.text("role", need.role().name().toLowerCase(Locale.ROOT));
-        out.text("stock", need.stock().name());
-        out.text("title", need.stock().title());
-        out.text("material", need.stock().material().name());
-        out.whole("pieces", need.pieces());
-        out.number("netLengthMm", need.netLength());
-        if (need.kerf().isPresent()) {
-            out.number("kerfMm", need.kerf().getAsDouble());
-        }
-        out.number("lengthMm", need.length());
-        out.numbers(
-                "soldLengthsMm",
-                need.stock().lengths().stream().mapToDouble(d -> d).toArray());
     }
 
     private static void program(JsonOut out, ProgramEntry program) throws IOException {

@@ -2,8 +2,10 @@ package collarwright.cutting;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import collarwright.testing.Seeds;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
-import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
@@ -42,13 +44,27 @@ final class CutPlans {
         }
     }
 
+    /** Pieces of a shop: cut lengths of 0.5 to 1.8 m, as many as told in all. */
+    static List<CutPiece> shop(Seeds draw, int kinds, int pieces) {
+        List<CutPiece> all = new ArrayList<>();
+        int left = pieces;
+        for (int i = 0; i < kinds; i++) {
+            int others = kinds - 1 - i;
+            int count = others == 0 ? left : draw.whole(1, StrictMath.max(1, 2 * left / (kinds - i)));
+            count = StrictMath.min(count, left - others);
+            left -= count;
+            all.add(new CutPiece("P" + i, draw.between(500, 1800), count));
+        }
+        return all;
+    }
+
     /** Three pieces of 250 to 500 for each bin of 1000, as {@code length:count}. */
     static String triplets(int bins, int seed) {
-        Random random = new Random(seed);
+        Seeds draw = Seeds.of(seed);
         Map<Integer, Integer> counts = new TreeMap<>();
         for (int bin = 0; bin < bins; bin++) {
-            int a = 380 + random.nextInt(111);
-            int b = 250 + random.nextInt((1000 - a) / 2 - 250 + 1);
+            int a = draw.whole(380, 490);
+            int b = draw.whole(250, (1000 - a) / 2);
             for (int piece : new int[] {a, b, 1000 - a - b}) {
                 counts.merge(piece, 1, Integer::sum);
             }

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Published instances with known optima. */
 @Tag("oracle")
@@ -76,16 +78,51 @@ class CuttingOracleTest {
                 48);
     }
 
-    // Source: by construction: every bin is filled exactly by three pieces, so no plan has fewer.
+    // Source: by construction: three pieces fill each bin of 1000 exactly, so that fewer bins have no room; sizes of the
+    // classes t60 to t501 of E. Falkenauer (as above).
+    @ParameterizedTest
+    @CsvSource({"20, 1", "20, 2", "40, 1", "40, 3", "83, 1", "83, 2", "167, 1", "167, 2"})
+    void tripletsByConstruction_everyBinIsFull(int bins, int seed) {
+        CutPlan plan = plan(1000, CutPlans.triplets(bins, seed));
+        hasOptimum(plan, bins);
+        assertThat(plan.layouts()).allSatisfy(l -> assertThat(l.sums().remainder()).isZero());
+    }
+
+    // The same in thousandths of a millimetre, where rooms cannot be counted through.
     @Test
-    void tripletsByConstruction_areAllFull() {
-        for (int bins : new int[] {20, 40, 83, 167}) {
-            for (int seed = 1; seed <= 3; seed++) {
-                long start = System.nanoTime();
-                CutPlan plan = plan(1000, CutPlans.triplets(bins, seed));
-                System.err.println("triplets " + bins + " seed " + seed + ": " + plan.newSticks() + " " + plan.proof()
-                        + " ms " + (System.nanoTime() - start) / 1000000);
+    void tripletsOfOddLengths_everyBinIsFull() {
+        StringBuilder widths = new StringBuilder();
+        for (int bin = 0; bin < 20; bin++) {
+            int a = 2_280_001 + bin * 31_337;
+            int b = 1_500_003 + bin * 6_007;
+            for (int piece : new int[] {a, b, 6_000_000 - a - b}) {
+                widths.append(widths.isEmpty() ? "" : " ").append(piece / 1000.0).append(":1");
             }
         }
+        hasOptimum(plan(6000, widths.toString()), 20);
+    }
+
+    // Source: a shop's rule, checked by hand: 11 parts with a kerf of 3.2 mm take 11 cuts, 35.2 mm in all; where the last
+    // part ends with the stick, the eleventh cut falls away.
+    @Test
+    void elevenParts_takeElevenCuts() {
+        StickLayout.Sums rest = elevenOf(6000).layouts().get(0).sums();
+        assertThat(rest.cuts()).isEqualTo(11);
+        assertThat(rest.kerf()).isEqualTo(35.2);
+        assertThat(rest.remainder()).isEqualTo(6000 - 11 * 500 - 35.2);
+        StickLayout.Sums none = elevenOf(11 * 500 + 10 * 3.2).layouts().get(0).sums();
+        assertThat(none.cuts()).isEqualTo(10);
+        assertThat(none.kerf()).isEqualTo(32);
+        assertThat(none.remainder()).isZero();
+    }
+
+    private static CutPlan elevenOf(double stick) {
+        CutPlan plan = CuttingPlanner.plan(new CuttingTask(
+                List.of(new CutPiece("P", 500, 11)),
+                List.of(StockLength.unlimited("stick", stick)),
+                new SawSettings(3.2, 0, 0, 0)));
+        CutPlans.sound(plan);
+        assertThat(plan.newSticks()).isEqualTo(1);
+        return plan;
     }
 }

@@ -181,6 +181,7 @@ class PlanSchemaTest {
 
     private static PlanJson.Making priced(Production sticks) {
         WorkTime time = WorkTime.of(sticks.plan(), sticks.rotary().summary());
-        return new PlanJson.Making(sticks.rotary(), new WorkTime(time.rows(), new ShopTimes.Money(30, 20, "EUR")));
+        return new PlanJson.Making(
+                sticks.rotary(), new WorkTime(time.rows(), new ShopTimes.Money(30, 20, "EUR")), sticks.stock());
     }
 }
