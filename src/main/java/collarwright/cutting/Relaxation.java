@@ -17,6 +17,7 @@ final class Relaxation {
 
     private static final int MOST_ROUNDS = 3000;
     private static final int MOST_STEPS = 20_000;
+    private static final long MOST_WORK = 3_000_000_000L;
     private static final double ENOUGH = 1e-7;
     /** Right sides are a little below what is wanted, each by another part of it, so that steps do not stand still. */
     private static final double NUDGE = 1e-6;
@@ -141,7 +142,7 @@ final class Relaxation {
         List<StickBound> bounds = new ArrayList<>();
         for (int round = 0; round < MOST_ROUNDS && !knapsack.spentAll(); round++) {
             long stepsBefore = simplex.steps();
-            boolean solved = simplex.solve(MOST_STEPS);
+            boolean solved = simplex.solve((int) StrictMath.min(MOST_STEPS, MOST_WORK / (3L * rows * rows + 1)));
             knapsack.spend((simplex.steps() - stepsBefore) * ((long) rows * rows * 3 + 8L * cut.size()));
             if (!solved) {
                 break;

@@ -12,6 +12,9 @@ import java.util.function.UnaryOperator;
  */
 final class Search {
 
+    /** With more lengths than these, sticks are filled longest first and only length bounds the cost. */
+    private static final int MOST_KINDS = 400;
+
     private static final int MOST_NUMBERS = 600;
     private static final int MOST_PASSED = 12;
     private static final int MOST_DIVES = 400;
@@ -53,6 +56,12 @@ final class Search {
     /** Searches; the plan found is made nicer before it is handed out. */
     Found run(UnaryOperator<List<Pattern>> nicer) {
         counts.keep(StickBound.byLength(model));
+        if (model.kinds() > MOST_KINDS) {
+            List<Pattern> plan = new ArrayList<>();
+            new LongestFirst(model).fill(model.demand.clone(), model.limit.clone(), plan);
+            value = model.value(model.sticks(plan));
+            return new Found(plan, value, leastByBounds(), 0);
+        }
         Relaxation root = new Relaxation(model, knapsack, model.demand, model.limit, true);
         singles().forEach(root::offer);
         Relaxation.Result relaxed = root.solve(b -> false);

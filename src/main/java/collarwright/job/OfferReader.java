@@ -2,6 +2,7 @@ package collarwright.job;
 
 import collarwright.cutting.StockLength;
 import collarwright.finding.Code;
+import collarwright.units.Decimals;
 import collarwright.units.Length;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -75,6 +76,6 @@ final class OfferReader {
                     "check the unit; coils are not cut by this plan");
             return Optional.empty();
         }
-        return Optional.of(StockLength.unlimited(length.text(), length.mm()));
+        return Optional.of(StockLength.unlimited(Decimals.trimmed(length.mm(), 3) + " mm", length.mm()));
     }
 }

@@ -42,7 +42,7 @@ final class StockToPull {
                 Cell.of(Integer.toString(need.pieces())),
                 Cell.strong(metres(need.netLength())),
                 Cell.of(soldIn(need.stock())),
-                Cell.of(need.plan().map(StockToPull::taken).orElse("not planned")));
+                Cell.of(UnitWords.of(job, need.plan().map(StockToPull::taken).orElse("not planned"))));
     }
 
     private static String taken(CutPlan plan) {

@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class CuttingPlannerTest {
 
@@ -158,10 +160,11 @@ class CuttingPlannerTest {
         assertThat(plan.proof().gap()).isLessThan(0.005);
     }
 
-    @Test
-    void moreThanCanBeSearched_isStillCut() {
+    @ParameterizedTest
+    @ValueSource(ints = {320, 500})
+    void moreThanCanBeSearched_isStillCut(int kinds) {
         CutPlan plan = CuttingPlanner.plan(new CuttingTask(
-                CutPlans.shop(Seeds.of(1), 320, 20_000), List.of(StockLength.unlimited("6 m", 6000)), SAW));
+                CutPlans.shop(Seeds.of(1), kinds, 20_000), List.of(StockLength.unlimited("6 m", 6000)), SAW));
         CutPlans.sound(plan);
         assertThat(plan.uncut()).isEmpty();
         assertThat(plan.proof().gap()).isBetween(0.0, 0.03);

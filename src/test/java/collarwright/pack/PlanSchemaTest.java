@@ -65,6 +65,7 @@ class PlanSchemaTest {
         all.add(DomeJobs.read(DomeJobs.named("shared-jobs", "mirrored-shared")));
         all.add(StrutEndPackTest.job("bed-plain"));
         all.add(StripPackTest.job());
+        all.add(PackJobs.sawn());
         all.add(DomeJobs.read(DomeJobs.named("bored", "hutch")));
         for (Job job : all) {
             ProgramEntry program = new ProgramEntry("machine/CA-HS-44.ngc", "rotary-plain", 61.5, List.of("HS-44"));
