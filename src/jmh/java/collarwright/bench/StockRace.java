@@ -73,7 +73,8 @@ public final class StockRace {
         Path model = Files.createTempFile("stock", ".lp");
         try {
             Files.writeString(model, model(task));
-            String glpsol = solved(List.of("glpsol", "--lp", model.toString(), "--tmlim", SECONDS + "", "--cuts", "-o"));
+            String glpsol =
+                    solved(List.of("glpsol", "--lp", model.toString(), "--tmlim", SECONDS + "", "--cuts", "-o"));
             String cbc = solved(List.of("cbc", model.toString(), "-seconds", SECONDS + "", "-solve", "-solution"));
             System.out.printf(
                     Locale.ROOT,
@@ -118,11 +119,20 @@ public final class StockRace {
         for (StockLength stock : task.stocks()) {
             fill(task, (int) stock.length() + KERF, 0, new int[pieces.size()], counts -> {
                 String name = "x" + at[0]++;
-                cost.append(" + ").append(stock.price().orElseThrow()).append(' ').append(name).append('\n');
+                cost.append(" + ")
+                        .append(stock.price().orElseThrow())
+                        .append(' ')
+                        .append(name)
+                        .append('\n');
                 names.append(' ').append(name).append('\n');
                 for (int i = 0; i < counts.length; i++) {
                     if (counts[i] > 0) {
-                        rows.get(i).append(" + ").append(counts[i]).append(' ').append(name).append('\n');
+                        rows.get(i)
+                                .append(" + ")
+                                .append(counts[i])
+                                .append(' ')
+                                .append(name)
+                                .append('\n');
                     }
                 }
             });
@@ -135,7 +145,8 @@ public final class StockRace {
         return model.append("General\n").append(names).append("End\n").toString();
     }
 
-    private static void fill(CuttingTask task, int room, int kind, int[] counts, java.util.function.Consumer<int[]> each) {
+    private static void fill(
+            CuttingTask task, int room, int kind, int[] counts, java.util.function.Consumer<int[]> each) {
         if (kind == counts.length) {
             if (task.pieces().stream().allMatch(p -> p.length() + KERF > room)) {
                 each.accept(counts);

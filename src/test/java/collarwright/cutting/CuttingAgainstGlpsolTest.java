@@ -66,7 +66,10 @@ class CuttingAgainstGlpsolTest {
                 rules.append(" s").append(sticks).append(':');
                 for (int i = 0; i < task.pieces().size(); i++) {
                     String x = "x" + i + "_" + sticks;
-                    rules.append(" + ").append(task.pieces().get(i).length() + saw.kerf()).append(' ').append(x);
+                    rules.append(" + ")
+                            .append(task.pieces().get(i).length() + saw.kerf())
+                            .append(' ')
+                            .append(x);
                     made.get(i).append(" + ").append(x);
                     whole.append(' ').append(x).append('\n');
                 }
@@ -79,9 +82,11 @@ class CuttingAgainstGlpsolTest {
             }
         }
         for (int i = 0; i < made.size(); i++) {
-            rules.append(" d" + i + ":" + made.get(i) + " >= " + task.pieces().get(i).count() + "\n");
+            rules.append(
+                    " d" + i + ":" + made.get(i) + " >= " + task.pieces().get(i).count() + "\n");
         }
-        return "Minimize\n obj:" + cost + "\nSubject To\n" + rules + "Bounds\n" + limits + "General\n" + whole + "End\n";
+        return "Minimize\n obj:" + cost + "\nSubject To\n" + rules + "Bounds\n" + limits + "General\n" + whole
+                + "End\n";
     }
 
     @Test

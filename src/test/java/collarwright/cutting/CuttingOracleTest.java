@@ -78,14 +78,16 @@ class CuttingOracleTest {
                 48);
     }
 
-    // Source: by construction: three pieces fill each bin of 1000 exactly, so that fewer bins have no room; sizes of the
+    // Source: by construction: three pieces fill each bin of 1000 exactly, so that fewer bins have no room; sizes of
+    // the
     // classes t60 to t501 of E. Falkenauer (as above).
     @ParameterizedTest
     @CsvSource({"20, 1", "20, 2", "40, 1", "40, 3", "83, 1", "83, 2", "167, 1", "167, 2"})
     void tripletsByConstruction_everyBinIsFull(int bins, int seed) {
         CutPlan plan = plan(1000, CutPlans.triplets(bins, seed));
         hasOptimum(plan, bins);
-        assertThat(plan.layouts()).allSatisfy(l -> assertThat(l.sums().remainder()).isZero());
+        assertThat(plan.layouts())
+                .allSatisfy(l -> assertThat(l.sums().remainder()).isZero());
     }
 
     // The same in thousandths of a millimetre, where rooms cannot be counted through.
@@ -96,13 +98,16 @@ class CuttingOracleTest {
             int a = 2_280_001 + bin * 31_337;
             int b = 1_500_003 + bin * 6_007;
             for (int piece : new int[] {a, b, 6_000_000 - a - b}) {
-                widths.append(widths.isEmpty() ? "" : " ").append(piece / 1000.0).append(":1");
+                widths.append(widths.isEmpty() ? "" : " ")
+                        .append(piece / 1000.0)
+                        .append(":1");
             }
         }
         hasOptimum(plan(6000, widths.toString()), 20);
     }
 
-    // Source: a shop's rule, checked by hand: 11 parts with a kerf of 3.2 mm take 11 cuts, 35.2 mm in all; where the last
+    // Source: a shop's rule, checked by hand: 11 parts with a kerf of 3.2 mm take 11 cuts, 35.2 mm in all; where the
+    // last
     // part ends with the stick, the eleventh cut falls away.
     @Test
     void elevenParts_takeElevenCuts() {

@@ -186,9 +186,7 @@ class CuttingPlannerTest {
         assertThatThrownBy(() -> priced(100, -1, Optional.empty())).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new CutPiece("A", 10, 0)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new CuttingTask(
-                        List.of(),
-                        List.of(priced(100, 1, Optional.empty()), StockLength.unlimited("200", 200)),
-                        SAW))
+                        List.of(), List.of(priced(100, 1, Optional.empty()), StockLength.unlimited("200", 200)), SAW))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 

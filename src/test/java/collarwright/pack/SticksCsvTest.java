@@ -73,7 +73,8 @@ class SticksCsvTest {
         JsonNode json = new ObjectMapper().readTree(PlanJson.write(plan, List.of()));
         for (JsonNode type : json.get("strutTypes")) {
             String id = type.get("id").asText();
-            assertThat(made.get(id)).isEqualTo(job.order().made(type.get("count").asInt()));
+            assertThat(made.get(id))
+                    .isEqualTo(job.order().made(type.get("count").asInt()));
             assertThat(lengths.get(id) - type.get("cutMm").asDouble()).isBetween(-1e-9, 0.001);
         }
         assertThat(made.get("ring")).isEqualTo(json.at("/order/rings").asInt());
@@ -90,8 +91,12 @@ class SticksCsvTest {
         StockWork work = StockWork.of(Planner.plan(job, List.of()));
 
         List<CuttingSettings.Offcut> next = work.offcuts();
-        assertThat(next.stream().map(CuttingSettings.Offcut::id)).doesNotHaveDuplicates().contains("R-2");
-        assertThat(next).contains(offcuts(job).get(1)).doesNotContain(offcuts(job).get(0));
+        assertThat(next.stream().map(CuttingSettings.Offcut::id))
+                .doesNotHaveDuplicates()
+                .contains("R-2");
+        assertThat(next)
+                .contains(offcuts(job).get(1))
+                .doesNotContain(offcuts(job).get(0));
         assertThat(next).allSatisfy(o -> assertThat(o.length()).isGreaterThanOrEqualTo(300));
         assertThat(next.stream().filter(o -> !o.id().startsWith("R-")))
                 .allSatisfy(o -> assertThat(o.id()).startsWith(job.revision() + "-"));
@@ -108,8 +113,10 @@ class SticksCsvTest {
     @Test
     void merged_lengthsThatDifferLittle_haveOneStop() {
         Plan exact = Planner.plan(job(0, List.of()), List.of());
-        double most = exact.struts().types().stream().mapToDouble(t -> t.cut()).max().orElseThrow();
-        double least = exact.struts().types().stream().mapToDouble(t -> t.cut()).min().orElseThrow();
+        double most =
+                exact.struts().types().stream().mapToDouble(t -> t.cut()).max().orElseThrow();
+        double least =
+                exact.struts().types().stream().mapToDouble(t -> t.cut()).min().orElseThrow();
         StockWork merged = StockWork.of(Planner.plan(job(most - least, List.of()), List.of()));
 
         assertThat(merged.needs().get(0).plan().orElseThrow().task().pieces())

@@ -8,7 +8,8 @@ import org.junit.jupiter.api.Test;
 @NeedsChecker(Checker.GLPSOL)
 class GlpsolTest {
 
-    private static final String SOUND = "Minimize\n obj: x + y\nSubject To\n c1: 2 x + 3 y >= 7\nGeneral\n x\n y\nEnd\n";
+    private static final String SOUND =
+            "Minimize\n obj: x + y\nSubject To\n c1: 2 x + 3 y >= 7\nGeneral\n x\n y\nEnd\n";
 
     // Two of y and one of x, or three: by hand.
     @Test
@@ -19,7 +20,8 @@ class GlpsolTest {
 
     @Test
     void withoutSolution_hasNone() {
-        assertThat(Glpsol.optimum(SOUND.replace("c1:", "c2: x + y <= 1\n c1:"), true)).isEmpty();
+        assertThat(Glpsol.optimum(SOUND.replace("c1:", "c2: x + y <= 1\n c1:"), true))
+                .isEmpty();
     }
 
     @Test
