@@ -4,6 +4,7 @@ import collarwright.collar.HubSettings;
 import collarwright.dome.DomeSettings;
 import collarwright.dome.DomeSource;
 import collarwright.finding.Code;
+import collarwright.stock.Material;
 import collarwright.strut.SizeRule;
 import collarwright.strut.StrutSettings;
 import collarwright.tooling.DrillingSettings;
@@ -101,22 +102,15 @@ public final class JobReader {
         SharingLimits shared = bounds.map(SettingsReader.Bounds::shared).orElse(SharingLimits.USUAL);
         Optional<DrillingSettings> drilling =
                 drillingTable.flatMap(table -> new DrillingReader(table, profiles).read(band, shared));
-        Optional<SettingsReader.Placed> material = hubTable.flatMap(table -> hub.map(
-                h -> new SettingsReader.Placed(table.key("collar"), h.collar().material())));
-        Optional<SettingsReader.Placed> strutMaterial = strutTable.flatMap(table -> strut.map(
-                s -> new SettingsReader.Placed(table.key("stock"), s.stock().material())));
         SettingsReader.Materials materials = new SettingsReader.Materials(
-                material,
-                strutMaterial,
+                placed(hubTable, "collar", hub.map(h -> h.collar().material())),
+                placed(strutTable, "stock", strut.map(s -> s.stock().material())),
                 strut.isEmpty() || strut.get().tieHole().isPresent(),
                 root.table("strip"));
         Optional<Shop> shop = SettingsReader.shop(root.table("shop"), profiles, materials, reader.bareUnit());
         Optional<SheetSettings> sheet = SheetReader.read(root.table("sheet"));
-        SawReader.Offers offers = new SawReader.Offers(
-                strutReader.map(StrutReader::offers).orElse(List.of()),
-                hubReader.map(HubReader::collarOffers).orElse(List.of()),
-                hubReader.map(HubReader::ringOffers).orElse(List.of()));
-        Optional<CuttingSettings> cutting = new SawReader(root.table("saw"), frames).read(offers, stocks(strut, hub));
+        Optional<CuttingSettings> cutting =
+                new SawReader(root.table("saw"), frames).read(offers(strutReader, hubReader), stocks(strut, hub));
         reader.finish();
         boolean complete = title.isPresent()
                 && order.isPresent()
@@ -146,6 +140,18 @@ public final class JobReader {
                 sheet.orElseThrow(),
                 cutting.orElseThrow());
         return Optional.of(Revisions.stamped(job));
+    }
+
+    private static Optional<SettingsReader.Placed> placed(
+            Optional<TableView> table, String key, Optional<Material> material) {
+        return table.flatMap(t -> material.map(m -> new SettingsReader.Placed(t.key(key), m)));
+    }
+
+    private static SawReader.Offers offers(Optional<StrutReader> strut, Optional<HubReader> hub) {
+        return new SawReader.Offers(
+                strut.map(StrutReader::offers).orElse(List.of()),
+                hub.map(HubReader::collarOffers).orElse(List.of()),
+                hub.map(HubReader::ringOffers).orElse(List.of()));
     }
 
     // Where one of them could not be read, nothing can be said of an offcut's stock.
