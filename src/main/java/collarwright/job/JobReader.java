@@ -126,7 +126,7 @@ public final class JobReader {
         if (!complete) {
             return Optional.empty();
         }
-        Job job = new Job(
+        return Optional.of(Revisions.stamped(new Job(
                 title.orElseThrow(),
                 "",
                 order.orElseThrow(),
@@ -138,8 +138,7 @@ public final class JobReader {
                 bounds.orElseThrow().limits(),
                 shop.orElseThrow(),
                 sheet.orElseThrow(),
-                cutting.orElseThrow());
-        return Optional.of(Revisions.stamped(job));
+                cutting.orElseThrow())));
     }
 
     private static Optional<SettingsReader.Placed> placed(

@@ -42,7 +42,15 @@ final class StockToPull {
                 Cell.of(Integer.toString(need.pieces())),
                 Cell.strong(metres(need.netLength())),
                 Cell.of(soldIn(need.stock())),
-                Cell.of(UnitWords.of(job, need.plan().map(StockToPull::taken).orElse("not planned"))));
+                Cell.of(UnitWords.of(job, need.plan().map(StockToPull::taken).orElseGet(() -> elsewhere(job, need)))));
+    }
+
+    private static String elsewhere(Job job, StockNeed need) {
+        boolean collars = need.role() == StockNeed.Role.COLLAR;
+        if (collars && job.shop().machine().programmed()) {
+            return "the machine's own sticks";
+        }
+        return collars && job.shop().strip().isPresent() ? "made of strip" : "not planned";
     }
 
     private static String taken(CutPlan plan) {
