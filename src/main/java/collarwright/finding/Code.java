@@ -58,6 +58,8 @@ public enum Code {
     FRAME_CROSSING(Outcome.JOB),
     /** A frame that is larger than can be read. */
     FRAME_LIMIT(Outcome.JOB),
+    /** An inventory of offcuts that is not there, or does not belong to the job's stock. */
+    OFFCUT_FILE(Outcome.JOB),
     /** A foot that was brought to one plane. */
     FOOT_LEVELLED(Outcome.PLAN),
 
@@ -77,6 +79,14 @@ public enum Code {
     FRAME_MECHANISM(Outcome.PLAN),
     /** A strut that is longer than any stick of its stock. */
     STRUT_BEYOND_STOCK(Outcome.PLAN),
+    /** A collar or a centre ring that no stick of its stock gives. */
+    PIECE_BEYOND_STOCK(Outcome.PLAN),
+    /** Pieces for which no stock is left. */
+    STOCK_USED_UP(Outcome.PLAN),
+    /** A cut that is wider than a piece is long. */
+    SAW_KERF(Outcome.PLAN),
+    /** A cutting plan that is not proven to be the best. */
+    STOCK_PLAN_GAP(Outcome.PLAN),
     /** How many struts a stick of stock gives. */
     STOCK_YIELD(Outcome.PLAN),
 

@@ -4,11 +4,13 @@ import collarwright.collar.Fix;
 import collarwright.collar.Heights;
 import collarwright.collar.HubSettings;
 import collarwright.collar.TrialPiece;
+import collarwright.cutting.StockLength;
 import collarwright.finding.Code;
 import collarwright.stock.RoundStock;
 import collarwright.units.Decimals;
 import collarwright.units.Length;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -20,6 +22,8 @@ final class HubReader {
 
     private final TableView table;
     private final Profiles profiles;
+    private List<StockLength> collarOffers = List.of();
+    private List<StockLength> ringOffers = List.of();
 
     /**
      * Reads a table.
@@ -140,18 +144,48 @@ final class HubReader {
     }
 
     private Optional<RoundStock> collar(KeyView key) {
-        return key.isTable() ? key.table().flatMap(given -> placed(given, true)) : named(key, profiles);
+        return key.isTable() ? key.table().flatMap(this::collar) : named(key, profiles);
     }
 
     private Optional<RoundStock> ring(KeyView key) {
-        return key.isTable()
-                ? key.table().flatMap(given -> MeasuredStock.in(given).on(placed(given, false)))
-                : named(key, profiles);
+        return key.isTable() ? key.table().flatMap(this::ring) : named(key, profiles);
+    }
+
+    private Optional<RoundStock> collar(TableView given) {
+        Optional<RoundStock> stock = placed(given, true);
+        collarOffers = OfferReader.read(given.key("lengths")).orElse(List.of());
+        return stock;
+    }
+
+    private Optional<RoundStock> ring(TableView given) {
+        Optional<RoundStock> stock = MeasuredStock.in(given).on(placed(given, false));
+        ringOffers = OfferReader.read(given.key("lengths")).orElse(List.of());
+        return stock;
+    }
+
+    /**
+     * Returns the lengths that the job gives for the collars' pipe, once it was read.
+     *
+     * @return with prices and numbers; none where it gives none
+     */
+    List<StockLength> collarOffers() {
+        return collarOffers;
+    }
+
+    /**
+     * Returns the lengths that the job gives for the centre rings' stock, once it was read.
+     *
+     * @return with prices and numbers; none where it gives none
+     */
+    List<StockLength> ringOffers() {
+        return ringOffers;
     }
 
     private Optional<RoundStock> placed(TableView given, boolean pipe) {
         KeyView stock = given.key("stock");
-        return stock.present() ? named(stock, profiles) : StockReader.inPlace(given, profiles, pipe);
+        return stock.present()
+                ? named(stock, profiles).flatMap(s -> StockReader.soldIn(s, given.key("lengths")))
+                : StockReader.inPlace(given, profiles, pipe);
     }
 
     /**

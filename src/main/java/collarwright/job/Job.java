@@ -20,6 +20,7 @@ import collarwright.tooling.DrillingSettings;
  * @param limits what the checks hold the plan to
  * @param shop the machine and its cutting data
  * @param sheet how templates are printed
+ * @param cutting how pieces are cut from stock
  * @param site how kits are packed
  */
 public record Job(
@@ -34,6 +35,7 @@ public record Job(
         Limits limits,
         Shop shop,
         SheetSettings sheet,
+        CuttingSettings cutting,
         SiteSettings site) {
 
     /**
@@ -73,6 +75,50 @@ public record Job(
                 limits,
                 shop,
                 SheetSettings.USUAL,
+                CuttingSettings.USUAL,
+                SiteSettings.USUAL);
+    }
+
+    /**
+     * A job that is cut and packed as usual.
+     *
+     * @param title the job's title in any script
+     * @param revision its revision
+     * @param order how much is made
+     * @param dome which dome
+     * @param size what fixes its size
+     * @param strut what struts are made of
+     * @param hub what hubs are made of
+     * @param drilling which cutters there are and how they are chosen
+     * @param limits what the checks hold the plan to
+     * @param shop the machine and its cutting data
+     * @param sheet how templates are printed
+     */
+    public Job(
+            String title,
+            String revision,
+            Order order,
+            DomeSource dome,
+            SizeRule size,
+            StrutSettings strut,
+            HubSettings hub,
+            DrillingSettings drilling,
+            Limits limits,
+            Shop shop,
+            SheetSettings sheet) {
+        this(
+                title,
+                revision,
+                order,
+                dome,
+                size,
+                strut,
+                hub,
+                drilling,
+                limits,
+                shop,
+                sheet,
+                CuttingSettings.USUAL,
                 SiteSettings.USUAL);
     }
 
@@ -83,7 +129,7 @@ public record Job(
      * @return a job that differs in nothing else, its revision neither
      */
     public Job with(HubSettings other) {
-        return new Job(title, revision, order, dome, size, strut, other, drilling, limits, shop, sheet, site);
+        return new Job(title, revision, order, dome, size, strut, other, drilling, limits, shop, sheet, cutting, site);
     }
 
     /**
@@ -93,7 +139,7 @@ public record Job(
      * @return a job that differs in nothing else, its revision neither
      */
     Job with(Shop other) {
-        return new Job(title, revision, order, dome, size, strut, hub, drilling, limits, other, sheet, site);
+        return new Job(title, revision, order, dome, size, strut, hub, drilling, limits, other, sheet, cutting, site);
     }
 
     /**
@@ -103,6 +149,16 @@ public record Job(
      * @return a job that differs in nothing else
      */
     Job revised(String other) {
-        return new Job(title, other, order, dome, size, strut, hub, drilling, limits, shop, sheet, site);
+        return new Job(title, other, order, dome, size, strut, hub, drilling, limits, shop, sheet, cutting, site);
+    }
+
+    /**
+     * The same job cut otherwise.
+     *
+     * @param other saw, stock lengths and offcuts
+     * @return a job that differs in nothing else, its revision neither
+     */
+    public Job with(CuttingSettings other) {
+        return new Job(title, revision, order, dome, size, strut, hub, drilling, limits, shop, sheet, other, site);
     }
 }

@@ -4,19 +4,23 @@ import collarwright.collar.HubSettings;
 import collarwright.dome.DomeSettings;
 import collarwright.dome.DomeSource;
 import collarwright.finding.Code;
+import collarwright.stock.Material;
 import collarwright.strut.SizeRule;
 import collarwright.strut.StrutSettings;
 import collarwright.tooling.DrillingSettings;
 import collarwright.tooling.SharingLimits;
 import collarwright.units.Quoted;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * Reads a job file: TOML with lengths in any unit, resolved against the profiles.
  *
  * <p>It is an error, each with its place in the text: JOB_FILE_UNREADABLE, JOB_SYNTAX, JOB_UNKNOWN_KEY, JOB_KEY_MISSING,
  * JOB_WRONG_TYPE, JOB_BAD_LENGTH, JOB_BAD_NUMBER, JOB_OUT_OF_RANGE, JOB_UNKNOWN_WORD, JOB_CONFLICT,
- * JOB_NOT_IN_THIS_VERSION, PROFILE_UNKNOWN, PROFILE_WRONG, TRIAL_PIECE (a warning), DOME_PORTION. All of them are reported in one run.
+ * JOB_NOT_IN_THIS_VERSION, PROFILE_UNKNOWN, PROFILE_WRONG, TRIAL_PIECE (a warning), DOME_PORTION, OFFCUT_FILE. All of them are reported in one run.
  */
 public final class JobReader {
 
@@ -84,11 +88,13 @@ public final class JobReader {
         Optional<DomeSource> settings = domeTable.flatMap(table -> new DomeReader(table, frames).source());
         order.ifPresent(o -> countable(orderTable, o, settings));
         Optional<TableView> strutTable = root.needTable("strut", "what struts are made of");
-        Optional<StrutSettings> strut = strutTable.flatMap(table -> new StrutReader(table, profiles).read());
+        Optional<StrutReader> strutReader = strutTable.map(table -> new StrutReader(table, profiles));
+        Optional<StrutSettings> strut = strutReader.flatMap(StrutReader::read);
         Optional<SizeRule> size = domeTable.flatMap(table -> new SizeReader(table, strutTable).size(strut));
         domeTable.ifPresent(table -> floorOfSphere(table, settings, size));
         Optional<TableView> hubTable = root.needTable("hub", "what hubs are made of");
-        Optional<HubSettings> hub = hubTable.flatMap(table -> new HubReader(table, profiles).read());
+        Optional<HubReader> hubReader = hubTable.map(table -> new HubReader(table, profiles));
+        Optional<HubSettings> hub = hubReader.flatMap(HubReader::read);
         Optional<TableView> drillingTable = root.needTable("drilling", "which cutters the shop has");
         Optional<SettingsReader.Bounds> bounds = SettingsReader.limits(root.table("limits"));
         // Without good limits the cutters are read all the same, for their findings.
@@ -96,17 +102,15 @@ public final class JobReader {
         SharingLimits shared = bounds.map(SettingsReader.Bounds::shared).orElse(SharingLimits.USUAL);
         Optional<DrillingSettings> drilling =
                 drillingTable.flatMap(table -> new DrillingReader(table, profiles).read(band, shared));
-        Optional<SettingsReader.Placed> material = hubTable.flatMap(table -> hub.map(
-                h -> new SettingsReader.Placed(table.key("collar"), h.collar().material())));
-        Optional<SettingsReader.Placed> strutMaterial = strutTable.flatMap(table -> strut.map(
-                s -> new SettingsReader.Placed(table.key("stock"), s.stock().material())));
         SettingsReader.Materials materials = new SettingsReader.Materials(
-                material,
-                strutMaterial,
+                placed(hubTable, "collar", hub.map(h -> h.collar().material())),
+                placed(strutTable, "stock", strut.map(s -> s.stock().material())),
                 strut.isEmpty() || strut.get().tieHole().isPresent(),
                 root.table("strip"));
         Optional<Shop> shop = SettingsReader.shop(root.table("shop"), profiles, materials, reader.bareUnit());
         Optional<SheetSettings> sheet = SheetReader.read(root.table("sheet"));
+        Optional<CuttingSettings> cutting =
+                new SawReader(root.table("saw"), frames).read(offers(strutReader, hubReader), stocks(strut, hub));
         Optional<SiteSettings> site = SiteReader.read(root.table("site"));
         reader.finish();
         boolean complete = title.isPresent()
@@ -119,11 +123,12 @@ public final class JobReader {
                 && bounds.isPresent()
                 && shop.isPresent()
                 && sheet.isPresent()
+                && cutting.isPresent()
                 && site.isPresent();
         if (!complete) {
             return Optional.empty();
         }
-        Job job = new Job(
+        return Optional.of(Revisions.stamped(new Job(
                 title.orElseThrow(),
                 "",
                 order.orElseThrow(),
@@ -135,8 +140,31 @@ public final class JobReader {
                 bounds.orElseThrow().limits(),
                 shop.orElseThrow(),
                 sheet.orElseThrow(),
-                site.orElseThrow());
-        return Optional.of(Revisions.stamped(job));
+                cutting.orElseThrow(),
+                site.orElseThrow())));
+    }
+
+    private static Optional<SettingsReader.Placed> placed(
+            Optional<TableView> table, String key, Optional<Material> material) {
+        return table.flatMap(t -> material.map(m -> new SettingsReader.Placed(t.key(key), m)));
+    }
+
+    private static SawReader.Offers offers(Optional<StrutReader> strut, Optional<HubReader> hub) {
+        return new SawReader.Offers(
+                strut.map(StrutReader::offers).orElse(List.of()),
+                hub.map(HubReader::collarOffers).orElse(List.of()),
+                hub.map(HubReader::ringOffers).orElse(List.of()));
+    }
+
+    // Where one of them could not be read, nothing can be said of an offcut's stock.
+    private static Set<String> stocks(Optional<StrutSettings> strut, Optional<HubSettings> hub) {
+        Set<String> names = new TreeSet<>();
+        if (strut.isPresent() && hub.isPresent()) {
+            names.add(strut.get().stock().name());
+            names.add(hub.get().collar().name());
+            names.add(hub.get().ring().name());
+        }
+        return names;
     }
 
     // A cutter that was not measured drills as the trial piece showed.

@@ -36,7 +36,8 @@ final class MachineProfiles {
         }
         if (kind.isEmpty()) {
             // What the machine has depends on its kind: nothing of it is unknown before that is put right.
-            List.of("spindle", "post", "travel", "rotary", "bed", "table", "tube").forEach(table::key);
+            List.of("spindle", "post", "travel", "rotary", "bed", "table", "tube")
+                    .forEach(table::key);
             return Optional.empty();
         }
         MachinePart spindlePart = new MachinePart(table, "spindle", "the spindle's speeds");

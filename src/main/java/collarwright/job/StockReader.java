@@ -1,5 +1,6 @@
 package collarwright.job;
 
+import collarwright.cutting.StockLength;
 import collarwright.finding.Code;
 import collarwright.geometry.Interval;
 import collarwright.stock.Material;
@@ -149,19 +150,33 @@ final class StockReader {
             TableView table, Optional<Interval> od, Optional<Material> material, Named named, boolean pipe) {
         KeyView wallKey = pipe ? table.need("wall", "the wall of the pipe", "wall = \"5 mm\"") : table.key("wall");
         Optional<Interval> wall = wallKey.interval();
-        List<Double> lengths = new ArrayList<>();
-        List<KeyView> lengthItems = table.key("lengths").items();
-        lengthItems.forEach(item -> item.size().ifPresent(lengths::add));
+        Optional<List<StockLength>> offers = OfferReader.read(table.key("lengths"));
         boolean complete = od.isPresent()
                 && material.isPresent()
                 && wall.isPresent() == (wallKey.present() || pipe)
-                && lengths.size() == lengthItems.size();
+                && offers.isPresent();
         if (!complete || !thinEnough(wallKey, wall, od.get())) {
             return Optional.empty();
         }
         String title = named.title().isEmpty() ? title(material.get(), od.get(), wall) : named.title();
+        List<Double> lengths = offers.get().stream().map(StockLength::length).toList();
         return Optional.of(new RoundStock(
                 named.name(), title, material.get(), od.get(), wall, false, false, 0, lengths, named.source()));
+    }
+
+    /**
+     * Puts the lengths that a job gives on a stock.
+     *
+     * @param stock pipe, tube or bar
+     * @param key the job's {@code lengths}; may be empty
+     * @return the stock with the job's lengths, or as it was; empty after findings
+     */
+    static Optional<RoundStock> soldIn(RoundStock stock, KeyView key) {
+        return key.present()
+                ? OfferReader.read(key)
+                        .map(offers -> stock.soldIn(
+                                offers.stream().map(StockLength::length).toList()))
+                : Optional.of(stock);
     }
 
     /**

@@ -1,10 +1,12 @@
 package collarwright.job;
 
+import collarwright.cutting.StockLength;
 import collarwright.finding.Code;
 import collarwright.stock.RoundStock;
 import collarwright.strut.SizeBins;
 import collarwright.strut.StrutSettings;
 import collarwright.strut.TieHole;
+import java.util.List;
 import java.util.Optional;
 
 /** Reads the job's table {@code [strut]}. */
@@ -42,6 +44,15 @@ final class StrutReader {
                 : Optional.of(new StrutSettings(stock.get(), hole, bins.get()));
     }
 
+    /**
+     * Returns the lengths that the job gives.
+     *
+     * @return with prices and numbers; none where it gives none
+     */
+    List<StockLength> offers() {
+        return OfferReader.read(table.key("lengths")).orElse(List.of());
+    }
+
     private Optional<RoundStock> stock() {
         KeyView name = table.key("stock");
         KeyView od = table.key("od");
@@ -59,18 +70,18 @@ final class StrutReader {
         if (od.present()) {
             return StockReader.inPlace(table, profiles, false).filter(s -> !name.present());
         }
-        for (String key : new String[] {"wall", "lengths", "material"}) {
+        for (String key : new String[] {"wall", "material"}) {
             KeyView alone = table.key(key);
             if (alone.present() && name.present()) {
                 alone.stop(
                         Code.JOB_CONFLICT,
-                        "stock, or od with wall, lengths and material",
+                        "stock, or od with wall and material",
                         key + " beside stock",
                         "take it out; the profile says it"
                                 + (key.equals("wall") ? " (a measured wall is measured-wall)" : ""));
             }
         }
-        return HubReader.named(name, profiles);
+        return HubReader.named(name, profiles).flatMap(s -> StockReader.soldIn(s, table.key("lengths")));
     }
 
     private static Optional<TieHole> hole(KeyView key, Optional<RoundStock> stock) {

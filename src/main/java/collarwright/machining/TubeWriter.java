@@ -65,8 +65,8 @@ final class TubeWriter {
                 .lines(purpose, "FILE 1 OF 1", lift, effort.seconds())
                 .forEach(l -> whole.add(new Move.Comment(l)));
         whole.addAll(moves);
-        ProgramNames.Name name = names.next(
-                task.load().id(), "-1-", task.cutter().id(), purpose == ProgramFile.Purpose.AIR_CUT);
+        ProgramNames.Name name =
+                names.next(task.load().id(), "-1-", task.cutter().id(), purpose == ProgramFile.Purpose.AIR_CUT);
         return new ProgramFile(
                 name.file(),
                 purpose,

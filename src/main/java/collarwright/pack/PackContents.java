@@ -83,6 +83,8 @@ public final class PackContents {
                     BatchCsv.sticks(plan, production.rotary().setups()));
         }
         put(PackTables.CUT_LIST, "what to cut and where to drill its ends, longest first", PackTables.cutList(plan));
+        put(SticksCsv.STICKS, SticksCsv.PURPOSE, SticksCsv.sticks(plan, production.stock()));
+        put(SticksCsv.OFFCUTS, SticksCsv.OFFCUTS_PURPOSE, SticksCsv.offcuts(production.stock()));
         StopTable.of(plan).ifPresent(table -> put(StopTable.FILE, StopTable.PURPOSE, table));
         production.ends().programs().forEach(this::endProgram);
         put(PackTables.MEMBERS, "which strut goes from which hub and hole to which", PackTables.members(plan));
@@ -98,7 +100,9 @@ public final class PackContents {
                 PlanJson.FILE,
                 "everything that was computed, for other programs",
                 PlanJson.write(
-                        plan, programs(), new PlanJson.Making(production.rotary(), production.strips(), time())));
+                        plan,
+                        programs(),
+                        new PlanJson.Making(production.rotary(), production.strips(), time(), production.stock())));
         purposes.add(new PackFile("files.sha256", "tells whether a file was changed since", 0));
         files.put(FRONT_PAGE, FrontPage.print(paperwork()));
         return files;
@@ -129,7 +133,7 @@ public final class PackContents {
     }
 
     private Paperwork paperwork() {
-        Paperwork.Lying lying = new Paperwork.Lying(production.ends(), production.strips());
+        Paperwork.Lying lying = new Paperwork.Lying(production.ends(), production.strips(), production.stock());
         return new Paperwork(
                 plan, production.rotary().setups(), production.rotary().count(), lying, List.copyOf(purposes), time());
     }

@@ -7,12 +7,11 @@ import collarwright.plan.DomeMeasures;
 import collarwright.plan.FrameCounts;
 import collarwright.plan.OrderTotals;
 import collarwright.plan.Plan;
-import collarwright.plan.StockNeed;
+import collarwright.plan.StockWork;
 import collarwright.plan.StripWork;
 import collarwright.plan.WorkTime;
 import java.io.IOException;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * Writes {@code plan.json}: everything that was computed of a job, for other programs and for checks.
@@ -45,7 +44,7 @@ public final class PlanJson {
     public static byte[] write(Plan plan, List<ProgramEntry> programs) {
         RotaryPlan nothing = new RotaryPlan(List.of(), List.of(), List.of());
         WorkTime time = WorkTime.of(plan, WorkTime.Machines.only(nothing.summary()));
-        return write(plan, programs, new Making(nothing, StripWork.NONE, time));
+        return write(plan, programs, new Making(nothing, StripWork.NONE, time, StockWork.of(plan)));
     }
 
     /**
@@ -54,8 +53,9 @@ public final class PlanJson {
      * @param rotary the pack's programs with their sticks; nothing for a press
      * @param strips collars from flat strip; none where they are cut from pipe
      * @param time how long the order takes
+     * @param stock what is cut from which stick
      */
-    public record Making(RotaryPlan rotary, StripWork strips, WorkTime time) {}
+    public record Making(RotaryPlan rotary, StripWork strips, WorkTime time, StockWork stock) {}
 
     /**
      * Writes a plan with the sticks of its programs.
@@ -79,7 +79,7 @@ public final class PlanJson {
             }
             new SiteJson(out, plan).write();
             new BinsJson(out).write(plan);
-            out.rows("stock", StockNeed.of(plan), need -> stock(out, need));
+            new StockJson(out).write(making.stock());
             new BatchJson(out, plan, making.rotary()).write();
             new StripsJson(out).write(making.strips());
             out.rows("programs", programs, program -> program(out, program));
@@ -137,22 +137,6 @@ public final class PlanJson {
             out.whole("rings", made.rings());
             out.whole("ties", made.ties());
         });
-    }
-
-    private static void stock(JsonOut out, StockNeed need) throws IOException {
-        out.text("role", need.role().name().toLowerCase(Locale.ROOT));
-        out.text("stock", need.stock().name());
-        out.text("title", need.stock().title());
-        out.text("material", need.stock().material().name());
-        out.whole("pieces", need.pieces());
-        out.number("netLengthMm", need.netLength());
-        if (need.kerf().isPresent()) {
-            out.number("kerfMm", need.kerf().getAsDouble());
-        }
-        out.number("lengthMm", need.length());
-        out.numbers(
-                "soldLengthsMm",
-                need.stock().lengths().stream().mapToDouble(d -> d).toArray());
     }
 
     private static void program(JsonOut out, ProgramEntry program) throws IOException {

@@ -342,7 +342,8 @@ public final class FrontPage {
 
     private void stock() {
         open("Stock to pull");
-        html.append(HtmlGrid.of(StockToPull.grid(plan)));
+        html.append(HtmlGrid.of(StockToPull.grid(plan, work.stock())));
+        SawTable.grids(work.stock()).forEach(grid -> html.append(HtmlGrid.of(grid)));
         close();
     }
 

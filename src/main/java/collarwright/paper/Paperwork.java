@@ -5,6 +5,7 @@ import collarwright.machining.RotaryPlan;
 import collarwright.machining.SetupSheet;
 import collarwright.machining.StickCount;
 import collarwright.plan.Plan;
+import collarwright.plan.StockWork;
 import collarwright.plan.StripWork;
 import collarwright.plan.WorkTime;
 import java.util.List;
@@ -27,11 +28,9 @@ public record Paperwork(
      *
      * @param ends programs for the ends of struts; none for a press
      * @param strips collars from flat strip; none where they are cut from pipe
+     * @param stock what is cut from which stick
      */
-    public record Lying(EndPlan ends, StripWork strips) {
-        /** Struts drilled on a press, and collars cut from pipe. */
-        public static final Lying NONE = new Lying(EndPlan.NONE, StripWork.NONE);
-    }
+    public record Lying(EndPlan ends, StripWork strips, StockWork stock) {}
 
     /** Keeps the lists. */
     public Paperwork {
@@ -52,7 +51,7 @@ public record Paperwork(
                 plan,
                 setups,
                 StickCount.NONE,
-                Lying.NONE,
+                new Lying(EndPlan.NONE, StripWork.NONE, StockWork.of(plan)),
                 files,
                 WorkTime.of(plan, WorkTime.Machines.only(new RotaryPlan(List.of(), setups, List.of()).summary())));
     }
@@ -73,5 +72,14 @@ public record Paperwork(
      */
     public StripWork strips() {
         return lying.strips();
+    }
+
+    /**
+     * Returns what is cut from which stick.
+     *
+     * @return struts, collars and rings
+     */
+    public StockWork stock() {
+        return lying.stock();
     }
 }

@@ -1,17 +1,20 @@
 package collarwright.paper;
 
+import collarwright.cutting.CutPlan;
 import collarwright.job.Job;
 import collarwright.plan.Plan;
 import collarwright.plan.StockNeed;
+import collarwright.plan.StockWork;
 import collarwright.plan.UnitWords;
 import collarwright.stock.RoundStock;
 import collarwright.units.Decimals;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
 
-/** The pipe that the order takes, net: saw cuts, trims and offcuts come on top. */
+/** The pipe that the order takes: how many sticks of each length, where a cutting plan says so. */
 final class StockToPull {
 
     private static final Map<StockNeed.Role, String> USES = Map.of(
@@ -19,16 +22,17 @@ final class StockToPull {
 
     private StockToPull() {}
 
-    static Grid grid(Plan plan) {
+    static Grid grid(Plan plan, StockWork work) {
         return new Grid(
-                "Stock to pull, net length without saw cuts, trims and offcuts",
+                "Stock to pull",
                 List.of(
                         Column.words("for"),
                         Column.words("stock and size"),
                         Column.numbers("pieces"),
                         Column.numbers("net length"),
-                        Column.words("sold in")),
-                StockNeed.of(plan).stream().map(need -> row(plan.job(), need)).toList());
+                        Column.words("sold in"),
+                        Column.words("take")),
+                work.needs().stream().map(need -> row(plan.job(), need)).toList());
     }
 
     private static List<Cell> row(Job job, StockNeed need) {
@@ -37,7 +41,34 @@ final class StockToPull {
                 Cell.of(need.stock().title() + "\n" + UnitWords.of(job, size(need.stock()))),
                 Cell.of(Integer.toString(need.pieces())),
                 Cell.strong(metres(need.netLength())),
-                Cell.of(soldIn(need.stock())));
+                Cell.of(soldIn(need.stock())),
+                Cell.of(UnitWords.of(job, need.plan().map(StockToPull::taken).orElseGet(() -> elsewhere(job, need)))));
+    }
+
+    private static String elsewhere(Job job, StockNeed need) {
+        boolean collars = need.role() == StockNeed.Role.COLLAR;
+        if (collars && job.shop().machine().programmed()) {
+            return "the machine's own sticks";
+        }
+        return collars && job.shop().strip().isPresent() ? "made of strip" : "not planned";
+    }
+
+    private static String taken(CutPlan plan) {
+        List<String> lines = new ArrayList<>();
+        if (plan.offcutsUsed() > 0) {
+            lines.add(plan.offcutsUsed() + (plan.offcutsUsed() == 1 ? " offcut" : " offcuts"));
+        }
+        plan.task().stocks().stream()
+                .filter(s -> !s.offcut() && plan.taken(s) > 0)
+                .forEach(s -> lines.add(plan.taken(s) + " of " + s.id()));
+        if (!plan.uncut().isEmpty()) {
+            lines.add("not enough for all pieces");
+        } else if (plan.proof().proven()) {
+            lines.add("the least, proven");
+        } else {
+            lines.add("the least within " + Decimals.fixed(100 * plan.proof().gap(), 2) + " %");
+        }
+        return String.join("\n", lines);
     }
 
     private static String soldIn(RoundStock stock) {

@@ -32,9 +32,11 @@ import java.util.Optional;
  * @param rotary the programs; none for a press or where the plan is stopped
  * @param ends the programs for the ends of struts; none for a press or where the plan is stopped
  * @param strips collars from flat strip; none where they are cut from pipe
+ * @param stock what is cut from which stick
  * @param findings of all of them, stops first
  */
-public record Production(Plan plan, RotaryPlan rotary, EndPlan ends, StripWork strips, List<Finding> findings) {
+public record Production(
+        Plan plan, RotaryPlan rotary, EndPlan ends, StripWork strips, StockWork stock, List<Finding> findings) {
 
     /** Keeps the findings. */
     public Production {
@@ -62,8 +64,10 @@ public record Production(Plan plan, RotaryPlan rotary, EndPlan ends, StripWork s
         EndPlan ends = ends(plan, findings);
         StripWork strips = StripWork.of(plan);
         strips.findings().stream().filter(f -> !findings.contains(f)).forEach(findings::add);
+        StockWork stock = StockWork.of(plan);
+        findings.addAll(stock.findings());
         findings.sort(Comparator.comparing(Finding::level));
-        return new Production(plan, rotary, ends, strips, findings);
+        return new Production(plan, rotary, ends, strips, stock, findings);
     }
 
     private static EndPlan ends(Plan plan, List<Finding> findings) {
@@ -148,7 +152,7 @@ public record Production(Plan plan, RotaryPlan rotary, EndPlan ends, StripWork s
      * @return a production that differs in nothing else
      */
     public Production with(List<Finding> all) {
-        return new Production(plan.with(all), rotary, ends, strips, all);
+        return new Production(plan.with(all), rotary, ends, strips, stock, all);
     }
 
     /**

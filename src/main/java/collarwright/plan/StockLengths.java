@@ -25,8 +25,10 @@ final class StockLengths {
      * @return a warning; empty where all fit, or where the stock's lengths are not known
      */
     static Optional<Finding> of(Job job, StrutLayout struts) {
-        double stick =
-                job.strut().stock().lengths().stream().max(Double::compare).orElse(Double.POSITIVE_INFINITY);
+        double stick = StockWork.stocks(job, StockNeed.Role.STRUT).stream()
+                .mapToDouble(s -> StockWork.saw(job).longestPiece(s.length()))
+                .max()
+                .orElse(Double.POSITIVE_INFINITY);
         List<StrutType> longer =
                 struts.types().stream().filter(type -> type.cut() > stick).toList();
         return longer.stream()
@@ -35,7 +37,8 @@ final class StockLengths {
                         Code.STRUT_BEYOND_STOCK,
                         new Where.Part("strut " + worst.id()
                                 + (longer.size() > 1 ? " and " + (longer.size() - 1) + " more" : "")),
-                        "struts no longer than the longest stick of their stock, " + Decimals.trimmed(stick, 1) + " mm",
+                        "struts no longer than the longest stick of their stock gives, " + Decimals.trimmed(stick, 1)
+                                + " mm",
                         Decimals.fixed(worst.cut(), 1) + " mm",
                         job.dome() instanceof FrameSettings
                                 ? "check the unit that the file was read in: frame-unit"

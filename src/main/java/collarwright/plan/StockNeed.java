@@ -1,11 +1,8 @@
 package collarwright.plan;
 
-import collarwright.collar.HubSettings;
-import collarwright.job.Job;
-import collarwright.machining.Machine;
+import collarwright.cutting.CutPlan;
 import collarwright.stock.RoundStock;
-import collarwright.strut.StrutType;
-import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -15,9 +12,12 @@ import java.util.OptionalDouble;
  * @param stock the pipe, tube or bar
  * @param pieces how many parts are cut from it
  * @param netLength length of all parts together, without cuts
- * @param kerf width of one cut, where the machine's profile tells it
+ * @param kerf width of one cut, where it is known
+ * @param plan which part is cut from which stick; empty where the machine parts them on sticks of its own, where they are
+ *     made of strip, or where nobody knows the lengths that the stock is sold in
  */
-public record StockNeed(Role role, RoundStock stock, int pieces, double netLength, OptionalDouble kerf) {
+public record StockNeed(
+        Role role, RoundStock stock, int pieces, double netLength, OptionalDouble kerf, Optional<CutPlan> plan) {
 
     /** What stock is for. */
     public enum Role {
@@ -27,30 +27,6 @@ public record StockNeed(Role role, RoundStock stock, int pieces, double netLengt
         COLLAR,
         /** Centre rings. */
         RING
-    }
-
-    /**
-     * Lists what a plan needs.
-     *
-     * @param plan the plan
-     * @return struts, collars and rings, in this order; ties are not stock
-     */
-    public static List<StockNeed> of(Plan plan) {
-        Job job = plan.job();
-        HubSettings hub = job.hub();
-        OrderTotals made = OrderTotals.of(plan);
-        double struts = 0;
-        for (StrutType type : plan.struts().types()) {
-            struts += job.order().made(type.count()) * type.cut();
-        }
-        Machine machine = job.shop().machine();
-        OptionalDouble parting =
-                machine.programmed() ? OptionalDouble.of(machine.rotary().partingKerf()) : OptionalDouble.empty();
-        return List.of(
-                new StockNeed(Role.STRUT, job.strut().stock(), made.struts(), struts, OptionalDouble.empty()),
-                new StockNeed(Role.COLLAR, hub.collar(), made.collars(), made.collars() * hub.width(), parting),
-                new StockNeed(
-                        Role.RING, hub.ring(), made.rings(), made.rings() * hub.ringWidth(), OptionalDouble.empty()));
     }
 
     /**

@@ -21,9 +21,7 @@ final class BenchComparison {
         reader.faults().forEach(f -> teller.stop(f, ""));
         Interpreter.Run run = Interpreter.run(reader.blocks(), Pose.UNKNOWN, BenchRehearsal.dialect(machine));
         // A word that is not known is in no profile either, and is told by that.
-        run.faults().stream()
-                .filter(f -> !f.expected().equals(WordRules.KNOWN))
-                .forEach(f -> teller.stop(f, ""));
+        run.faults().stream().filter(f -> !f.expected().equals(WordRules.KNOWN)).forEach(f -> teller.stop(f, ""));
         List<BenchProof> proofs = BenchRehearsal.proofs(planned, bench, run.events());
         List<BenchProof> asMade = new ArrayList<>();
         for (int i = 0; i < proofs.size(); i++) {

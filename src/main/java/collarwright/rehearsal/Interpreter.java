@@ -59,7 +59,8 @@ final class Interpreter {
 
         static Dialect of(RotarySettings settings) {
             boolean dwellByX = settings.machine().post().layout().habits().dwellByX();
-            return new Dialect(TurnWord.of(settings), dwellByX, settings.machine().tube().isPresent());
+            return new Dialect(
+                    TurnWord.of(settings), dwellByX, settings.machine().tube().isPresent());
         }
     }
 

@@ -38,8 +38,8 @@ final class Teller {
     void tellInFile(Level level, Fault fault, String letters) {
         String word = letters.isEmpty() ? word(fault.found()) : letters;
         Where where = new Where.Text(shown, fault.line(), edited.column(fault.line(), word));
-        Finding finding =
-                new Finding(level, Code.PROGRAM_DIFFERS, where, fault.expected(), fault.found(), DifferenceHints.of(level, fault));
+        Finding finding = new Finding(
+                level, Code.PROGRAM_DIFFERS, where, fault.expected(), fault.found(), DifferenceHints.of(level, fault));
         kinds.computeIfAbsent(level + fault.expected() + " " + fault.found(), k -> new ArrayList<>())
                 .add(finding);
     }

@@ -51,4 +51,14 @@ public record RoundStock(
     public double outerRadius() {
         return od.nominal() / 2;
     }
+
+    /**
+     * The same stock in other lengths.
+     *
+     * @param others lengths it is sold in
+     * @return a stock that differs in nothing else
+     */
+    public RoundStock soldIn(List<Double> others) {
+        return new RoundStock(name, title, material, od, wall, odMeasured, wallMeasured, outOfRound, others, source);
+    }
 }

@@ -89,7 +89,8 @@ class AllInOnePackTest {
                 .doesNotContain("-air");
         setup.steps()
                 .forEach(s -> assertThat(sheet)
-                        .contains("T" + s.tool() + ", H" + s.tool() + " " + s.cutter().marked()));
+                        .contains("T" + s.tool() + ", H" + s.tool() + " "
+                                + s.cutter().marked()));
         String batch = text(pack.get("traveller.pdf"), "Batch: ");
         assertThat(batch)
                 .containsPattern(

@@ -3,8 +3,11 @@ package collarwright.pack;
 import collarwright.collar.Fix;
 import collarwright.collar.HubSettings;
 import collarwright.collar.TrialPiece;
+import collarwright.cutting.SawSettings;
+import collarwright.cutting.StockLength;
 import collarwright.dome.DomeSettings;
 import collarwright.geometry.Interval;
+import collarwright.job.CuttingSettings;
 import collarwright.job.Job;
 import collarwright.job.Limits;
 import collarwright.job.Order;
@@ -65,6 +68,16 @@ final class PackJobs {
                 new DrillingSettings(metricSaws(), Fit.REACH, StrictMath.PI / 360),
                 Limits.DEFAULT,
                 new Shop(machine("press", Machine.Kind.PRESS), ProgramUnits.MM, cutting("pvc")));
+    }
+
+    /** The metric job from priced sticks, too few of them, with an offcut that is of no use. */
+    static Job sawn() {
+        Job job = metric();
+        StockLength six = new StockLength("6 m", 6000, Optional.of(12.5), Optional.of(9), false);
+        CuttingSettings.Offcut offcut =
+                new CuttingSettings.Offcut("R-1", job.strut().stock().name(), 320);
+        return job.with(new CuttingSettings(
+                new SawSettings(3.2, 10, 5, 0), 0, 300, List.of(six), List.of(), List.of(), List.of(offcut)));
     }
 
     /** An inch 2v half dome in steel tube from a rotary machine, without tie holes, nearest fit, no spares. */

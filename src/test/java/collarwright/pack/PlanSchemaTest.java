@@ -66,6 +66,7 @@ class PlanSchemaTest {
         all.add(DomeJobs.read(DomeJobs.named("shared-jobs", "mirrored-shared")));
         all.add(StrutEndPackTest.job("bed-plain"));
         all.add(StripPackTest.job());
+        all.add(PackJobs.sawn());
         all.add(DomeJobs.read(DomeJobs.named("bored", "hutch")));
         Job shelter = DomeJobs.read(DomeJobs.named("tubes", "shelter"));
         all.add(shelter);
@@ -188,6 +189,9 @@ class PlanSchemaTest {
     private static PlanJson.Making priced(Production sticks) {
         WorkTime time = WorkTime.of(sticks.plan(), sticks.machines());
         return new PlanJson.Making(
-                sticks.rotary(), sticks.strips(), new WorkTime(time.rows(), new ShopTimes.Money(30, 20, "EUR")));
+                sticks.rotary(),
+                sticks.strips(),
+                new WorkTime(time.rows(), new ShopTimes.Money(30, 20, "EUR")),
+                sticks.stock());
     }
 }

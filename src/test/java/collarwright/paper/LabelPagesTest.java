@@ -65,6 +65,7 @@ class LabelPagesTest {
                     j.limits(),
                     j.shop(),
                     j.sheet(),
+                    j.cutting(),
                     new SiteSettings(15, sheet));
             return Planner.plan(job, List.of());
         } catch (IOException e) {

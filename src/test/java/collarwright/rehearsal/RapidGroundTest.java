@@ -4,13 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import collarwright.finding.Finding;
 import collarwright.finding.Where;
+import collarwright.machining.BenchProgram;
 import collarwright.machining.BoreSamples;
 import collarwright.machining.EndPlan;
-import collarwright.machining.BenchProgram;
 import collarwright.machining.EndStops;
+import collarwright.machining.EndTask;
 import collarwright.machining.FlatJob;
 import collarwright.machining.FlatSamples;
-import collarwright.machining.EndTask;
 import collarwright.machining.FlatSettings;
 import collarwright.machining.FlatTask;
 import collarwright.machining.Machine;
@@ -190,7 +190,8 @@ class RapidGroundTest {
                                 file.text(),
                                 used[0].bar().crown() + file.lift(),
                                 text -> EndRehearsal.rehearse(
-                                        new BenchProgram<>(file.name(), file.tasks(), file.lift(), file.seconds(), text),
+                                        new BenchProgram<>(
+                                                file.name(), file.tasks(), file.lift(), file.seconds(), text),
                                         used[0]),
                                 text -> text),
                         seed);
@@ -211,7 +212,8 @@ class RapidGroundTest {
                                 file.text(),
                                 file.lift(),
                                 text -> FlatRehearsal.rehearse(
-                                        new BenchProgram<>(file.name(), file.tasks(), file.lift(), file.seconds(), text),
+                                        new BenchProgram<>(
+                                                file.name(), file.tasks(), file.lift(), file.seconds(), text),
                                         settings),
                                 text -> text),
                         seed);

@@ -47,14 +47,15 @@ public record Arrows(String root) {
             upstream.add(stage);
         }
         Set<String> stages = Set.copyOf(upstream);
+        arrows.put("cutting", ground);
         arrows.put("drawing", and(arrows.get("tooling"), "tooling"));
         arrows.put("sheet", and(ground, "drawing"));
-        arrows.put("job", stages);
-        arrows.put("plan", and(stages, "job"));
-        arrows.put("kit", and(stages, "job", "plan"));
-        arrows.put("picture", and(stages, "job", "plan", "kit", "sheet"));
-        arrows.put("paper", and(stages, "job", "plan", "kit", "picture", "sheet"));
-        arrows.put("pack", and(stages, "drawing", "sheet", "job", "plan", "kit", "picture", "paper"));
+        arrows.put("job", and(stages, "cutting"));
+        arrows.put("plan", and(stages, "cutting", "job"));
+        arrows.put("kit", and(stages, "cutting", "job", "plan"));
+        arrows.put("picture", and(stages, "cutting", "job", "plan", "kit", "sheet"));
+        arrows.put("paper", and(stages, "cutting", "job", "plan", "kit", "picture", "sheet"));
+        arrows.put("pack", and(stages, "cutting", "drawing", "sheet", "job", "plan", "kit", "picture", "paper"));
         arrows.put("cli", Set.copyOf(arrows.keySet()));
         return arrows;
     }

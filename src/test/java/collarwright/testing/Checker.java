@@ -67,6 +67,13 @@ public enum Checker {
             return programs("pdfinfo", "pdftotext", "pdffonts");
         }
     },
+    /** The integer solver, by {@link Glpsol}. */
+    GLPSOL("glpsol") {
+        @Override
+        Optional<String> look() {
+            return programs("glpsol");
+        }
+    },
     /** Geodesic spheres, by {@link ThreeJs}. */
     THREE_JS("three.js") {
         @Override

@@ -48,6 +48,7 @@ public record HouseRules(String root) {
             "assembly",
             "trial",
             "machining",
+            "cutting",
             "rehearsal",
             "drawing",
             "sheet",
