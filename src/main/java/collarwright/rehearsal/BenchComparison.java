@@ -19,7 +19,7 @@ final class BenchComparison {
         TextRules.check(edited.text(), machine.post()).forEach(f -> teller.stop(f, ""));
         BlockReader reader = BlockReader.read(edited.text());
         reader.faults().forEach(f -> teller.stop(f, ""));
-        Interpreter.Run run = Interpreter.run(reader.blocks(), Pose.UNKNOWN, Interpreter.Dialect.of(machine));
+        Interpreter.Run run = Interpreter.run(reader.blocks(), Pose.UNKNOWN, BenchRehearsal.dialect(machine));
         run.faults().forEach(f -> teller.stop(f, ""));
         List<BenchProof> proofs = BenchRehearsal.proofs(planned, bench, run.events());
         List<BenchProof> asMade = new ArrayList<>();

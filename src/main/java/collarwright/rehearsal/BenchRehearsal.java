@@ -82,7 +82,7 @@ final class BenchRehearsal {
     }
 
     /** What words mean where the work lies still. */
-    private static Interpreter.Dialect dialect(Machine machine) {
+    static Interpreter.Dialect dialect(Machine machine) {
         boolean dwellByX = machine.post().layout().habits().dwellByX();
         return new Interpreter.Dialect(TurnWord.DEGREES, dwellByX);
     }

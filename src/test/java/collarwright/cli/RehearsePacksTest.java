@@ -114,7 +114,8 @@ class RehearsePacksTest {
         Path cut = pack.resolve(stick.at("/programs/0/file").asText());
 
         assertThat(rehearse(List.of(cut)).out())
-                .contains(": " + planned + " holes and " + 2 * stick.get("places").size() + " dimples as planned");
+                .contains(
+                        ": " + planned + " holes and " + 2 * stick.get("places").size() + " dimples as planned");
     }
 
     @Test
