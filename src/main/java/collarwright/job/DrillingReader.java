@@ -86,14 +86,7 @@ final class DrillingReader {
         List<Cutter> sorted = cutters.values().stream().sorted(BY_SIZE).toList();
         List<Cutter> mills =
                 sorted.stream().filter(c -> c.kind() == CutterKind.END_MILL).toList();
-        if (mills.isEmpty() && bored(bore, Boring.Rule.ALWAYS) && !faulty) {
-            boreKey.stop(
-                    Code.JOB_CONFLICT,
-                    "an end mill in the racks, for bore = \"always\"",
-                    "no end mill",
-                    "name a rack with end mills, add one, or write bore = \"no-fit\"");
-            faulty = true;
-        }
+        alwaysBored(boreKey, mills.isEmpty() && bored(bore, Boring.Rule.ALWAYS));
         boolean none = sorted.size() == mills.size() && (mills.isEmpty() || bored(bore, Boring.Rule.NEVER));
         if (none
                 || faulty
@@ -115,6 +108,17 @@ final class DrillingReader {
                 most,
                 flip.orElse(false),
                 new Boring(bore.value(), mills)));
+    }
+
+    private void alwaysBored(KeyView boreKey, boolean withoutMill) {
+        if (withoutMill && !faulty) {
+            boreKey.stop(
+                    Code.JOB_CONFLICT,
+                    "an end mill in the racks, for bore = \"always\"",
+                    "no end mill",
+                    "name a rack with end mills, add one, or write bore = \"no-fit\"");
+            faulty = true;
+        }
     }
 
     private static boolean bored(Given<Boring.Rule> bore, Boring.Rule rule) {

@@ -68,7 +68,7 @@ class PlugStopsTest {
             assertThat(file.text().split("\\(PLUGS, take all " + most + " out of the saw", -1))
                     .hasSize((HOLES - 1) / most + 1);
             assertThat(file.text().replaceAll("\\)\n\\(\\.\\.", ""))
-                    .contains("(CAUTION " + SawPlugs.words(most) + " and the program stops)");
+                    .contains("(CAUTION " + SawPlugs.words(most).replace(';', ',') + " and the program stops)");
             assertThat(Rehearsal.rehearse(file, settings)).isEmpty();
         }
     }
