@@ -255,7 +255,13 @@ class PlanJsonTest {
             struts += type.get("made").asInt() * type.get("cutMm").asDouble();
         }
         assertThat(plan.at("/stock/0/netLengthMm").asDouble()).isCloseTo(struts, within(1e-6));
-        assertThat(plan.at("/stock/0").has("kerfMm")).isFalse();
+        // The usual saw; where the job names none.
+        assertThat(plan.at("/stock/0/kerfMm").asDouble()).isEqualTo(3);
+        double sawn = 0;
+        for (JsonNode layout : plan.at("/stock/0/cutting/layouts")) {
+            sawn += layout.get("runs").asInt() * layout.get("piecesMm").asDouble();
+        }
+        assertThat(sawn).isBetween(struts - 1e-6, struts + 1);
         int collars = plan.at("/order/collars").asInt();
         // The width of a collar and one parting cut of 3.2 mm each.
         assertThat(plan.at("/stock/1/lengthMm").asDouble()).isCloseTo(collars * (63.5 + 3.2), within(1e-6));
