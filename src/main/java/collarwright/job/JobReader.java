@@ -96,15 +96,7 @@ public final class JobReader {
         SharingLimits shared = bounds.map(SettingsReader.Bounds::shared).orElse(SharingLimits.USUAL);
         Optional<DrillingSettings> drilling =
                 drillingTable.flatMap(table -> new DrillingReader(table, profiles).read(band, shared));
-        Optional<SettingsReader.Placed> material = hubTable.flatMap(table -> hub.map(
-                h -> new SettingsReader.Placed(table.key("collar"), h.collar().material())));
-        Optional<SettingsReader.Placed> strutMaterial = strutTable.flatMap(table -> strut.map(
-                s -> new SettingsReader.Placed(table.key("stock"), s.stock().material())));
-        SettingsReader.Materials materials = new SettingsReader.Materials(
-                material,
-                strutMaterial,
-                strut.isEmpty() || strut.get().tieHole().isPresent(),
-                root.table("strip"));
+        SettingsReader.Materials materials = materials(root, new Parts(hubTable, hub, strutTable, strut));
         Optional<Shop> shop = SettingsReader.shop(root.table("shop"), profiles, materials, reader.bareUnit());
         Optional<SheetSettings> sheet = SheetReader.read(root.table("sheet"));
         Optional<SiteSettings> site = SiteReader.read(root.table("site"));
@@ -137,6 +129,28 @@ public final class JobReader {
                 sheet.orElseThrow(),
                 site.orElseThrow());
         return Optional.of(Revisions.stamped(job));
+    }
+
+    private record Parts(
+            Optional<TableView> hubTable,
+            Optional<HubSettings> hub,
+            Optional<TableView> strutTable,
+            Optional<StrutSettings> strut) {}
+
+    private static SettingsReader.Materials materials(TableView root, Parts parts) {
+        Optional<SettingsReader.Placed> material = parts.hubTable()
+                .flatMap(table -> parts.hub()
+                        .map(h -> new SettingsReader.Placed(
+                                table.key("collar"), h.collar().material())));
+        Optional<SettingsReader.Placed> strutMaterial = parts.strutTable()
+                .flatMap(table -> parts.strut()
+                        .map(s -> new SettingsReader.Placed(
+                                table.key("stock"), s.stock().material())));
+        return new SettingsReader.Materials(
+                material,
+                strutMaterial,
+                parts.strut().isEmpty() || parts.strut().get().tieHole().isPresent(),
+                root.table("strip"));
     }
 
     // A cutter that was not measured drills as the trial piece showed.
