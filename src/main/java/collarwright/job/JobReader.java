@@ -102,11 +102,7 @@ public final class JobReader {
         SharingLimits shared = bounds.map(SettingsReader.Bounds::shared).orElse(SharingLimits.USUAL);
         Optional<DrillingSettings> drilling =
                 drillingTable.flatMap(table -> new DrillingReader(table, profiles).read(band, shared));
-        SettingsReader.Materials materials = new SettingsReader.Materials(
-                placed(hubTable, "collar", hub.map(h -> h.collar().material())),
-                placed(strutTable, "stock", strut.map(s -> s.stock().material())),
-                strut.isEmpty() || strut.get().tieHole().isPresent(),
-                root.table("strip"));
+        SettingsReader.Materials materials = materials(root, new Parts(hubTable, hub, strutTable, strut));
         Optional<Shop> shop = SettingsReader.shop(root.table("shop"), profiles, materials, reader.bareUnit());
         Optional<SheetSettings> sheet = SheetReader.read(root.table("sheet"));
         Optional<CuttingSettings> cutting =
@@ -165,6 +161,20 @@ public final class JobReader {
             names.add(hub.get().ring().name());
         }
         return names;
+    }
+
+    private record Parts(
+            Optional<TableView> hubTable,
+            Optional<HubSettings> hub,
+            Optional<TableView> strutTable,
+            Optional<StrutSettings> strut) {}
+
+    private static SettingsReader.Materials materials(TableView root, Parts parts) {
+        return new SettingsReader.Materials(
+                placed(parts.hubTable(), "collar", parts.hub().map(h -> h.collar().material())),
+                placed(parts.strutTable(), "stock", parts.strut().map(s -> s.stock().material())),
+                parts.strut().isEmpty() || parts.strut().get().tieHole().isPresent(),
+                root.table("strip"));
     }
 
     // A cutter that was not measured drills as the trial piece showed.

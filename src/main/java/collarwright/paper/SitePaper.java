@@ -146,7 +146,7 @@ public final class SitePaper {
         }
         if (TierPicture.readable(plan)) {
             flow.heading("From above, opened out flat");
-            TierPicture tiers = new TierPicture(plan, Flow.WIDTH - 4);
+            TierPicture tiers = new TierPicture(plan, Flow.WIDTH - (paper == Paper.A4 ? 4 : 22));
             flow.need(tiers.height() + 16);
             flow.text((plan.hubs().dome().hasTiers()
                             ? "Each hub with its pattern. Places count clockwise from the first one, which is named."

@@ -42,7 +42,7 @@ final class SiteTables {
                     Cell.strong(bundle.id()),
                     Cell.of(SiteLabels.contents(plan, bundle)),
                     Cell.of(weight(bundle.pieceKg(), 2)),
-                    Cell.strong(weight(bundle.kg(), 1)),
+                    Cell.strong(weight(bundle.kg(), bundle.kg().orElse(1) < 1 ? 2 : 1)),
                     Cell.tick()));
         }
         return new Grid(
