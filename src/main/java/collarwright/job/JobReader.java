@@ -171,8 +171,14 @@ public final class JobReader {
 
     private static SettingsReader.Materials materials(TableView root, Parts parts) {
         return new SettingsReader.Materials(
-                placed(parts.hubTable(), "collar", parts.hub().map(h -> h.collar().material())),
-                placed(parts.strutTable(), "stock", parts.strut().map(s -> s.stock().material())),
+                placed(
+                        parts.hubTable(),
+                        "collar",
+                        parts.hub().map(h -> h.collar().material())),
+                placed(
+                        parts.strutTable(),
+                        "stock",
+                        parts.strut().map(s -> s.stock().material())),
                 parts.strut().isEmpty() || parts.strut().get().tieHole().isPresent(),
                 root.table("strip"));
     }
