@@ -10,7 +10,7 @@ import java.util.List;
 public final class HubStarPicture implements Picture {
 
     private static final double SIDE = 60;
-    private static final double STRUT = 15.5;
+    private static final double STRUT = 14.6;
     private static final double END = 21;
     private static final double NAME = 24.5;
 
@@ -64,7 +64,7 @@ public final class HubStarPicture implements Picture {
             Spot tip = middle.polar(END, azimuth(end));
             sketch.fill(Ink.INK, Sketch.circle(tip, 0.9));
             Spot at = middle.polar(NAME, azimuth(end));
-            double half = sketch.widthOf(name) / 2 + 0.6;
+            double half = sketch.widthOf(name) / 2 + 1.2;
             double x = StrictMath.min(width() - half, StrictMath.max(half, at.x()));
             sketch.write(
                     Label.of(name, x, at.y(), Label.Side.MIDDLE).in(Ink.DATUM).onPaper());
