@@ -176,13 +176,17 @@ public final class SitePaper {
         double pitch = TierStripPicture.pitch(plan, flow.letters());
         for (int tier = 0; tier < (dome.hasTiers() ? dome.tierCount() : 0); tier++) {
             int count = dome.firstOfTier(tier + 1) - dome.firstOfTier(tier);
-            if (count == 1) {
-                stars.add(star(dome.firstOfTier(tier), ends));
+            List<TierStripPicture> strips = TierStripPicture.windows(tier, count, pitch).stream()
+                    .map(window -> new TierStripPicture(plan, window, pitch, ends))
+                    .toList();
+            if (count == 1 || !strips.stream().allMatch(strip -> strip.clear(flow.letters()))) {
+                for (int node = dome.firstOfTier(tier); node < dome.firstOfTier(tier + 1); node++) {
+                    stars.add(star(node, ends));
+                }
                 continue;
             }
             stars(stars);
-            TierStripPicture.windows(tier, count, pitch)
-                    .forEach(window -> flow.pictures(new TierStripPicture(plan, window, pitch, ends)));
+            strips.forEach(flow::pictures);
         }
         for (int node = 0; node < (dome.hasTiers() ? 0 : dome.nodeCount()); node++) {
             stars.add(star(node, ends));

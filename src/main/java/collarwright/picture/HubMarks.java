@@ -68,15 +68,20 @@ final class HubMarks {
         sketch.fill(Ink.INK, Sketch.chain(List.of(tip, tip.plus(1.2, 3), tip.plus(-1.2, 3)), true));
     }
 
+    /** How far from a hub's middle the number of a hole stands, in a direction of length 1. */
+    double holeAt(Sketch sketch, Spot direction, int node) {
+        double half = StrictMath.max(sketch.widthOf(names.node(node)), sketch.widthOf(type(node))) / 2 + EDGE;
+        double dx = StrictMath.abs(direction.x());
+        double dy = StrictMath.abs(direction.y());
+        return StrictMath.min(dx < 1e-9 ? 1e9 : half / dx, dy < 1e-9 ? 1e9 : HALF_HEIGHT / dy) + PAST;
+    }
+
     /** The number of the hole that a strut leaves the hub by. */
     void hole(Sketch sketch, Spot hub, Spot toward, int node, int hole) {
-        double half = StrictMath.max(sketch.widthOf(names.node(node)), sketch.widthOf(type(node))) / 2 + EDGE;
         double dx = toward.x() - hub.x();
         double dy = toward.y() - hub.y();
         double length = StrictMath.hypot(dx, dy);
-        double across = StrictMath.abs(dx) < 1e-9 ? 1e9 : half / StrictMath.abs(dx / length);
-        double upright = StrictMath.abs(dy) < 1e-9 ? 1e9 : HALF_HEIGHT / StrictMath.abs(dy / length);
-        double out = StrictMath.min(across, upright) + PAST;
+        double out = holeAt(sketch, new Spot(dx / length, dy / length), node);
         Spot at = hub.plus(out * dx / length, out * dy / length);
         String number = Integer.toString(hole);
         if (dy < 0 && StrictMath.abs(at.x() - hub.x()) < 2.8) {

@@ -10,7 +10,10 @@ import java.util.List;
 public final class HubStarPicture implements Picture {
 
     private static final double SIDE = 60;
-    private static final double STRUT = 15.5;
+    /** From a hole's number to the strut's name. */
+    private static final double STRUT = 4.9;
+
+    private static final double LEAST = 14;
     private static final double END = 21;
     private static final double NAME = 24.5;
 
@@ -64,11 +67,13 @@ public final class HubStarPicture implements Picture {
             Spot tip = middle.polar(END, azimuth(end));
             sketch.fill(Ink.INK, Sketch.circle(tip, 0.9));
             Spot at = middle.polar(NAME, azimuth(end));
-            double half = sketch.widthOf(name) / 2 + 0.6;
+            double half = sketch.widthOf(name) / 2 + 1.2;
             double x = StrictMath.min(width() - half, StrictMath.max(half, at.x()));
             sketch.write(
                     Label.of(name, x, at.y(), Label.Side.MIDDLE).in(Ink.DATUM).onPaper());
-            marks.strut(sketch, middle.polar(STRUT, azimuth(end)), hubs.strutTypeOf(end.member()));
+            double past = marks.holeAt(sketch, new Spot(0, 0).polar(1, azimuth(end)), node) + STRUT;
+            marks.strut(
+                    sketch, middle.polar(StrictMath.max(LEAST, past), azimuth(end)), hubs.strutTypeOf(end.member()));
         }
         marks.box(sketch, middle, node);
         ends.forEach(end -> marks.hole(sketch, middle, middle.polar(END, azimuth(end)), node, end.hole()));

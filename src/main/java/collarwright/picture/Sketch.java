@@ -208,6 +208,10 @@ public final class Sketch {
         return true;
     }
 
+    Lettering letters() {
+        return letters;
+    }
+
     /**
      * Measures a text at the size of labels.
      *

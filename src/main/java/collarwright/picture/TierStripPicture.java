@@ -4,6 +4,7 @@ import collarwright.dome.Dome;
 import collarwright.hub.Hubs;
 import collarwright.kit.Connection;
 import collarwright.plan.Plan;
+import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -20,6 +21,9 @@ public final class TierStripPicture implements Picture {
     private static final double ROW = 24;
     private static final double NAME = 6.5;
     private static final double LEAST_PITCH = 30;
+
+    /** What a strut's name takes, to see whether names have room. */
+    private static final double STRUT = 6;
 
     private final Plan plan;
     private final Hubs hubs;
@@ -186,6 +190,51 @@ public final class TierStripPicture implements Picture {
         return new Spot(x(place(node, near)), y);
     }
 
+    /**
+     * Tells whether all names and numbers have room, which they lack where places of neighbouring tiers lie close together.
+     *
+     * @param letters the typeface
+     * @return false where the hubs are better shown one by one
+     */
+    public boolean clear(Lettering letters) {
+        List<Rectangle2D> boxes = new ArrayList<>();
+        Set<String> named = new HashSet<>();
+        for (Line line : lines()) {
+            Spot at = strutSpot(line);
+            boxes.add(new Rectangle2D.Double(at.x() - STRUT / 2, at.y() - 2.8, STRUT, 5.6));
+            Spot name = nameSpot(line, letters);
+            if (!line.inner() && named.add(line.other() + " " + StrictMath.rint(name.x()))) {
+                double wide = letters.width(marks.names().node(line.other()), Label.SIZE);
+                boxes.add(new Rectangle2D.Double(name.x() - wide / 2, name.y() - 1.5, wide, 3));
+            }
+        }
+        for (int i = 0; i < boxes.size(); i++) {
+            for (int j = 0; j < i; j++) {
+                if (boxes.get(i).intersects(boxes.get(j))) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    private static boolean level(Line line) {
+        return StrictMath.abs(line.to().y() - line.from().y()) < 1;
+    }
+
+    private static Spot strutSpot(Line line) {
+        double length = StrictMath.hypot(
+                line.to().x() - line.from().x(), line.to().y() - line.from().y());
+        return along(line.from(), line.to(), level(line) ? 0.5 : (length / 2 + 3.3) / length);
+    }
+
+    private Spot nameSpot(Line line, Lettering letters) {
+        double half = letters.width(marks.names().node(line.other()), Label.SIZE) / 2 + 0.6;
+        double x = StrictMath.min(WIDTH - half, StrictMath.max(half, line.to().x()));
+        double y = line.to().y();
+        return new Spot(x, level(line) ? y : y < line.from().y() ? y - 3.4 : y + 3.4);
+    }
+
     private boolean inWindow(int node) {
         int place = node - first();
         return dome.tierOf(node) == window.tier() && place >= window.from() && place < window.from() + window.count();
@@ -205,11 +254,7 @@ public final class TierStripPicture implements Picture {
             }
         }
         for (Line line : lines) {
-            double length = StrictMath.hypot(
-                    line.to().x() - line.from().x(), line.to().y() - line.from().y());
-            boolean level = StrictMath.abs(line.to().y() - line.from().y()) < 1;
-            double share = level ? 0.5 : (length / 2 + 3.3) / length;
-            marks.strut(sketch, along(line.from(), line.to(), share), line.type());
+            marks.strut(sketch, strutSpot(line), line.type());
         }
         for (int i = 0; i < window.count(); i++) {
             int place = window.from() + i;
@@ -260,17 +305,15 @@ public final class TierStripPicture implements Picture {
 
     // A hub of another strip: its name where the strut ends, once for each place.
     private void other(Sketch sketch, Line line, Set<String> named) {
-        Spot to = line.to();
         String name = marks.names().node(line.other());
-        double half = sketch.widthOf(name) / 2 + 0.6;
-        double x = StrictMath.min(WIDTH - half, StrictMath.max(half, to.x()));
-        boolean level = StrictMath.abs(to.y() - line.from().y()) < 1;
-        double y = level ? to.y() : to.y() < line.from().y() ? to.y() - 3.4 : to.y() + 3.4;
-        if (!level) {
-            sketch.fill(Ink.INK, Sketch.circle(to, 0.9));
+        Spot at = nameSpot(line, sketch.letters());
+        if (!level(line)) {
+            sketch.fill(Ink.INK, Sketch.circle(line.to(), 0.9));
         }
-        if (named.add(name + StrictMath.rint(x))) {
-            sketch.write(Label.of(name, x, y, Label.Side.MIDDLE).in(Ink.DATUM).onPaper());
+        if (named.add(name + StrictMath.rint(at.x()))) {
+            sketch.write(Label.of(name, at.x(), at.y(), Label.Side.MIDDLE)
+                    .in(Ink.DATUM)
+                    .onPaper());
         }
     }
 
