@@ -60,8 +60,9 @@ final class LabelLayout {
      *     when a job is read
      */
     List<Written> words(SiteLabel label) {
-        for (double size = MOST; size >= LEAST; size -= STEP) {
-            List<Written> lines = set(label, size);
+        int steps = (int) StrictMath.floor((MOST - LEAST) / STEP + 1e-9);
+        for (int step = 0; step <= steps; step++) {
+            List<Written> lines = set(label, MOST - step * STEP);
             Written last = lines.get(lines.size() - 1);
             double spare = height - ABOVE - last.baseline() - Lettering.DESCENT * last.size();
             if (spare >= 0) {
