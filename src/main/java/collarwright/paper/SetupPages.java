@@ -172,7 +172,10 @@ final class SetupPages {
         }
         return new Grid(
                 "Z from the rotary axis; stick-out from the holder to the cutter's lowest point, so that the holder clears the"
-                        + " jaws; time for one stick; run the air cut first",
+                        + " jaws; time for one stick; in the air first: the file "
+                        + (setup.steps().stream().allMatch(SetupPages::alike)
+                                ? "of the same name with -air"
+                                : "named as air cut, else that of the same name with -air"),
                 List.of(
                         Column.numbers("no."),
                         Column.words("program"),
@@ -195,7 +198,17 @@ final class SetupPages {
     }
 
     private static String files(SetupSheet.Step step) {
-        return step.file() + "\n" + step.airFile().map(f -> "air cut " + f).orElse("no air cut: too little Z travel");
+        if (step.airFile().isEmpty()) {
+            return step.file() + "\nno air cut: too little Z travel";
+        }
+        return step.file() + (alike(step) ? "" : "\nair cut\n" + step.airFile().orElseThrow());
+    }
+
+    /** Whether the air cut has the program's own name with {@code -air}. */
+    private static boolean alike(SetupSheet.Step step) {
+        int dot = step.file().lastIndexOf('.');
+        String air = step.file().substring(0, dot) + "-air" + step.file().substring(dot);
+        return step.airFile().filter(f -> !f.equals(air)).isEmpty();
     }
 
     /** How speeds and feeds come about, one line for each cutter; the same on every sheet, so told once. */

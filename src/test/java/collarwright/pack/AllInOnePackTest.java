@@ -86,7 +86,7 @@ class AllInOnePackTest {
         String sheet = text(pack.get("traveller.pdf"), "Programs, in this order");
         assertThat(sheet)
                 .contains("LA0001C.NC", "air cut", "LA0002A.NC", setup.steps().size() + " cutters, in this")
-                .doesNotContain("-air");
+                .contains("in the air first: the file named as air cut");
         setup.steps()
                 .forEach(s -> assertThat(sheet)
                         .contains("T" + s.tool() + ", H" + s.tool() + " "
