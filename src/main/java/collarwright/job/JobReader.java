@@ -7,6 +7,7 @@ import collarwright.finding.Code;
 import collarwright.stock.Material;
 import collarwright.strut.SizeRule;
 import collarwright.strut.StrutSettings;
+import collarwright.tooling.Boring;
 import collarwright.tooling.DrillingSettings;
 import collarwright.tooling.SharingLimits;
 import collarwright.units.Quoted;
@@ -132,7 +133,7 @@ public final class JobReader {
                 size.orElseThrow(),
                 strut.orElseThrow(),
                 hub.orElseThrow(),
-                drilled(drilling.orElseThrow(), hub.orElseThrow()),
+                drilled(drilling.orElseThrow(), hub.orElseThrow(), shop.orElseThrow()),
                 bounds.orElseThrow().limits(),
                 shop.orElseThrow(),
                 sheet.orElseThrow(),
@@ -156,9 +157,9 @@ public final class JobReader {
     private static Set<String> stocks(Optional<StrutSettings> strut, Optional<HubSettings> hub) {
         Set<String> names = new TreeSet<>();
         if (strut.isPresent() && hub.isPresent()) {
-            names.add(strut.get().stock().name());
-            names.add(hub.get().collar().name());
-            names.add(hub.get().ring().name());
+            names.add(strut.get().stock().inventoryName());
+            names.add(hub.get().collar().inventoryName());
+            names.add(hub.get().ring().inventoryName());
         }
         return names;
     }
@@ -183,9 +184,17 @@ public final class JobReader {
                 root.table("strip"));
     }
 
-    // A cutter that was not measured drills as the trial piece showed.
-    private static DrillingSettings drilled(DrillingSettings drilling, HubSettings hub) {
-        return hub.trialPiece().map(piece -> drilling.wider(piece.oversize())).orElse(drilling);
+    // A cutter that was not measured drills as the trial piece showed; a tube cutter makes just the size that is
+    // needed.
+    private static DrillingSettings drilled(DrillingSettings drilling, HubSettings hub, Shop shop) {
+        DrillingSettings wider =
+                hub.trialPiece().map(piece -> drilling.wider(piece.oversize())).orElse(drilling);
+        boolean exact = drilling.boring().rule() != Boring.Rule.NEVER;
+        return shop.machine()
+                .tube()
+                .filter(tube -> exact)
+                .map(tube -> wider.with(new Boring(Boring.Rule.ALWAYS, List.of(tube.cutter()))))
+                .orElse(wider);
     }
 
     private static void floorOfSphere(TableView dome, Optional<DomeSource> settings, Optional<SizeRule> size) {

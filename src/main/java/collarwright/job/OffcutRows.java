@@ -135,7 +135,7 @@ public record OffcutRows(List<CuttingSettings.Offcut> offcuts, List<Finding> fin
                         "a stock of this job: " + String.join(", ", stocks),
                         Quoted.text(stock),
                         "take the inventory of this stock, or the line out",
-                        "a stock given in place in the job is called \"in the job\"");
+                        "a stock given in place is called by its material and size, such as steel 26.7 x 2.6 mm");
             }
             Optional<Double> length = length(lengthCell);
             if (!named || !known || length.isEmpty()) {

@@ -58,7 +58,7 @@ final class StockReader {
         Optional<Material> material = material(table, profiles.names(Profiles.Kind.MATERIAL), profiles::material);
         Optional<Interval> od =
                 table.need("od", "the outside diameter", "od = \"25 mm\"").interval();
-        return build(table, od, material, new Named("in the job", "", "given in the job"), pipe);
+        return build(table, od, material, new Named(RoundStock.IN_PLACE, "", "given in the job"), pipe);
     }
 
     private record Named(String name, String title, String source) {}

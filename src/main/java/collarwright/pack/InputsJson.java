@@ -206,7 +206,7 @@ final class InputsJson {
             out.flag("flip", true);
         }
         out.rows("cutters", drilling.cutters(), this::cutter);
-        if (!drilling.boring().endMills().isEmpty()) {
+        if (drilling.boring().endMills().stream().anyMatch(c -> c.kind() == CutterKind.END_MILL)) {
             out.text(
                     "bore",
                     switch (drilling.boring().rule()) {

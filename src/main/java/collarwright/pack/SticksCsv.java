@@ -137,7 +137,7 @@ public final class SticksCsv {
             table.text(name)
                     .whole(layout.runs())
                     .text(need.role().name().toLowerCase(Locale.ROOT))
-                    .text(need.stock().name())
+                    .text(need.stock().inventoryName())
                     .text(
                             layout.stock().offcut()
                                     ? "offcut " + layout.stock().id()

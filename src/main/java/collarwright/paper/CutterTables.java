@@ -6,6 +6,7 @@ import collarwright.machining.SpeedsAndFeeds;
 import collarwright.picture.Figures;
 import collarwright.plan.Plan;
 import collarwright.tooling.Cutter;
+import collarwright.tooling.CutterKind;
 import collarwright.tooling.Pattern;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
@@ -73,6 +74,9 @@ final class CutterTables {
     }
 
     private String asDrilled(Cutter cutter) {
+        if (cutter.kind() == CutterKind.TUBE_CUTTER) {
+            return "\ncut, kerf by\nthe profile";
+        }
         if (cutter.bores()) {
             return "\nbored" + (cutter.measured() ? "" : ",\nmeasure the\nend mill");
         }
@@ -93,7 +97,8 @@ final class CutterTables {
     }
 
     private String speed(Cutter cutter) {
-        return row(cutter).map(r -> speed(cutter, r)).orElse("ask its maker");
+        String unknown = cutter.kind() == CutterKind.TUBE_CUTTER ? "by the\nprofile" : "ask its maker";
+        return row(cutter).map(r -> speed(cutter, r)).orElse(unknown);
     }
 
     // Definition of surface speed: v = π · D · n. Held within what cutter and spindle can turn, and no more than a

@@ -71,7 +71,7 @@ final class PatternTables {
                     Cell.of(pilot(hole.cutter().kind())),
                     Cell.strong(cutter(hole.cutter())),
                     Cell.of(figures.size(hole.diameter())),
-                    Cell.of(figures.length(travel(hole))),
+                    Cell.of(depthText(hole)),
                     Cell.tick()));
         }
         return new Grid(
@@ -104,7 +104,7 @@ final class PatternTables {
             row.addAll(List.of(
                     Cell.strong(cutter(hole.cutter())),
                     Cell.of(figures.size(hole.diameter())),
-                    Cell.of(figures.length(travel(hole))),
+                    Cell.of(depthText(hole)),
                     Cell.tick()));
             rows.add(row);
         }
@@ -159,14 +159,32 @@ final class PatternTables {
         return outer() - depth(hole).bottom();
     }
 
+    private String depthText(Hole hole) {
+        return hole.cutter().kind() == CutterKind.TUBE_CUTTER ? "through" : figures.length(travel(hole));
+    }
+
+    /** What the depths of the press table are; holes that are cut along their outline have none. */
+    String howDeep() {
+        boolean cut = pattern.holes().stream().allMatch(h -> h.cutter().kind() == CutterKind.TUBE_CUTTER);
+        if (cut) {
+            return "Holes are cut through the wall along their outlines: widths are those at the inside, seen from outside"
+                    + " a hole is wider round the pipe. Let the pipe cool, take the dross off both rims, then measure.";
+        }
+        return "Depth: touch the crown with the cutter's lowest point, set zero, go down so far. "
+                + String.join(" ", depths()) + " " + Cautions.atTheDrill();
+    }
+
     /** How the depths of the press table come about, one line for each cutter. */
-    List<String> depths() {
+    private List<String> depths() {
         List<String> lines = new ArrayList<>();
-        boolean twist = pattern.holes().stream().anyMatch(h -> h.cutter().kind() != CutterKind.HOLE_SAW);
+        boolean twist = pattern.holes().stream().anyMatch(h -> h.cutter().kind() == CutterKind.TWIST);
         if (off && twist) {
             lines.add("Spot every hole for a twist drill first.");
         }
         for (Hole hole : pattern.holes()) {
+            if (hole.cutter().kind() == CutterKind.TUBE_CUTTER) {
+                continue; // cut through along its outline
+            }
             double overtravel = job.limits().overtravel();
             double through = outer() - depth(hole).edge() - overtravel;
             String lead = hole.cutter().bores()

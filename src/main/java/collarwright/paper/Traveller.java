@@ -184,8 +184,7 @@ public final class Traveller {
             flow.strong(HoleHeights.WARNING);
         }
         flow.grid(tables.press());
-        flow.text("Depth: touch the crown with the cutter's lowest point, set zero, go down so far. "
-                + String.join(" ", tables.depths()) + " " + Cautions.atTheDrill());
+        flow.text(tables.howDeep());
         checks(pattern, tables);
     }
 

@@ -7,6 +7,7 @@ import collarwright.finding.Where;
 import collarwright.job.Job;
 import collarwright.stock.RoundStock;
 import collarwright.tooling.Cutter;
+import collarwright.tooling.CutterKind;
 import collarwright.tooling.Hole;
 import collarwright.tooling.PatternBook;
 import collarwright.units.Decimals;
@@ -42,7 +43,7 @@ final class NotMeasured {
                 .filter(c -> c.bores() && !c.measured())
                 .map(Cutter::tool)
                 .distinct()
-                .forEach(c -> notes.add(endMill(c)));
+                .forEach(c -> notes.add(c.kind() == CutterKind.TUBE_CUTTER ? kerf(c) : endMill(c)));
         BearingWords.of(job.hub()).ifPresent(words -> notes.add(tried(words, job)));
         return notes;
     }
@@ -92,6 +93,16 @@ final class NotMeasured {
                 "the end mill's own diameter, measured",
                 tool.marked() + ", nominal, not measured: a hole comes out as much narrower as it is thinner",
                 "measure it, and add it under [drilling] with that size and measured = true");
+    }
+
+    private static Finding kerf(Cutter tool) {
+        return Finding.note(
+                Code.NOT_MEASURED,
+                new Where.Part("cutter " + tool.id()),
+                "a kerf measured in this pipe, on the outside where it is least",
+                Decimals.trimmed(tool.size(), 3)
+                        + " mm by the machine's profile: a hole comes out narrower by what the cut is narrower",
+                "cut one hole in scrap of this pipe, measure it with a pin, and put kerf right in the profile");
     }
 
     private static void stock(String part, RoundStock stock, List<Finding> notes) {

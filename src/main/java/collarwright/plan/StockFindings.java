@@ -68,7 +68,7 @@ final class StockFindings {
             findings.add(Finding.stop(
                     Code.STOCK_USED_UP,
                     where(),
-                    "enough of " + stock.name() + " for all pieces",
+                    "enough of " + stock.inventoryName() + " for all pieces",
                     "nothing left for " + listed(left) + ", after " + listed(atHand()),
                     "raise at-hand, or take it out where more can be bought",
                     "or add another length, or offcuts"));
@@ -96,7 +96,7 @@ final class StockFindings {
             findings.add(Finding.stop(
                     Code.PIECE_BEYOND_STOCK,
                     where(),
-                    "pieces no longer than the longest stick of " + stock.name() + " gives, "
+                    "pieces no longer than the longest stick of " + stock.inventoryName() + " gives, "
                             + mm(StrictMath.max(0, longest)) + " without trim and grip",
                     mm(beyond.get(0).length()),
                     "give the lengths that the stock is sold in",

@@ -94,7 +94,7 @@ public record StockWork(List<StockNeed> needs, List<CuttingSettings.Offcut> offc
         };
         List<StockLength> all = new ArrayList<>();
         offcuts.stream()
-                .filter(o -> o.stock().equals(stock.name()))
+                .filter(o -> o.stock().equals(stock.inventoryName()))
                 .forEach(o -> all.add(StockLength.offcut(o.id(), o.length())));
         all.addAll(given);
         if (given.isEmpty()) {
@@ -211,7 +211,7 @@ public record StockWork(List<StockNeed> needs, List<CuttingSettings.Offcut> offc
                 if (!faults.kerf(findings)) {
                     CutPlan found = CuttingPlanner.plan(task);
                     faults.of(found, findings);
-                    carry(found, stock(job, role).name());
+                    carry(found, stock(job, role).inventoryName());
                     cut = Optional.of(found);
                 }
             }

@@ -1,6 +1,7 @@
 package collarwright.stock;
 
 import collarwright.geometry.Interval;
+import collarwright.units.Decimals;
 import java.util.List;
 import java.util.Optional;
 
@@ -29,6 +30,9 @@ public record RoundStock(
         double outOfRound,
         List<Double> lengths,
         String source) {
+    /** The name of a stock that has no profile. */
+    public static final String IN_PLACE = "in the job";
+
     /** Checks the values. */
     public RoundStock {
         lengths = lengths.stream().sorted().toList();
@@ -50,6 +54,19 @@ public record RoundStock(
      */
     public double outerRadius() {
         return od.nominal() / 2;
+    }
+
+    /**
+     * Returns what an inventory calls it: struts, collars and rings may all be given in place, and are not one stock.
+     *
+     * @return its name; material and size, such as {@code steel 26.7 x 2.6 mm}, where it was given in place
+     */
+    public String inventoryName() {
+        if (!name.equals(IN_PLACE)) {
+            return name;
+        }
+        String thick = wall.map(w -> " x " + Decimals.trimmed(w.nominal(), 1)).orElse("");
+        return material.name() + " " + Decimals.trimmed(od.nominal(), 1) + thick + " mm";
     }
 
     /**

@@ -5,10 +5,11 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Which holes are bored, and with what: an end mill goes round in them by a helix.
+ * Which holes are made to just the size needed, and with what: an end mill goes round in them by a helix, or a tube cutter
+ * along their outline.
  *
  * @param rule which holes
- * @param endMills the shop's end mills from all named racks
+ * @param endMills the shop's end mills from all named racks, or the machine's tube cutter, whose size is its kerf
  */
 public record Boring(Rule rule, List<Cutter> endMills) {
 
@@ -30,8 +31,8 @@ public record Boring(Rule rule, List<Cutter> endMills) {
     /** Keeps the list and checks the kind. */
     public Boring {
         endMills = List.copyOf(endMills);
-        if (endMills.stream().anyMatch(c -> c.kind() != CutterKind.END_MILL || c.bores())) {
-            throw new IllegalArgumentException("only end mills of a rack bore");
+        if (endMills.stream().anyMatch(c -> !c.kind().goesRound() || c.bores())) {
+            throw new IllegalArgumentException("only end mills of a rack and tube cutters make any size");
         }
     }
 

@@ -19,7 +19,7 @@ import java.util.Optional;
  * @param maxRpm highest speed it may turn
  * @param rack the rack it belongs to
  * @param teeth cutting edges of an end mill, 1 or more; 1 for every other cutter, whose data count whole turns
- * @param boredWith the end mill that bores this size; empty for a cutter as it stands in the rack
+ * @param boredWith the end mill or tube cutter that makes this size; empty for a cutter as it stands in the rack
  */
 public record Cutter(
         String id,
@@ -40,8 +40,9 @@ public record Cutter(
         if (!(size > 0 && asDrilled.min() > 0 && lead >= 0 && depth > 0 && minRpm > 0 && maxRpm >= minRpm)) {
             throw new IllegalArgumentException(id + ": a size, a depth or a speed is out of range");
         }
-        if (teeth < 1 || (boredWith.isPresent() && (kind != CutterKind.END_MILL || !(asDrilled.min() > size)))) {
-            throw new IllegalArgumentException(id + ": an end mill has teeth, and bores what is wider than itself");
+        if (teeth < 1 || (boredWith.isPresent() && (!kind.goesRound() || !(asDrilled.min() > size)))) {
+            throw new IllegalArgumentException(
+                    id + ": only an end mill or a tube cutter makes any size, and only what is wider than itself");
         }
     }
 
@@ -76,10 +77,10 @@ public record Cutter(
     }
 
     /**
-     * An end mill that bores a hole.
+     * An end mill that bores a hole, or a tube cutter that cuts it along its outline.
      *
-     * @param tool an end mill of the rack
-     * @param diameter of the hole, larger than the end mill
+     * @param tool an end mill of the rack, or a tube cutter
+     * @param diameter of the hole, larger than the end mill or the kerf
      * @return a cutter that makes this size and no other, named after tool and size
      */
     public static Cutter bored(Cutter tool, double diameter) {
@@ -87,7 +88,7 @@ public record Cutter(
         return new Cutter(
                 tool.id + "-" + text,
                 tool.kind,
-                text + " mm bored",
+                text + (tool.kind == CutterKind.TUBE_CUTTER ? " mm cut" : " mm bored"),
                 tool.size,
                 Interval.of(diameter),
                 tool.measured,
@@ -125,7 +126,8 @@ public record Cutter(
      */
     public String title() {
         String own = tool().marked + " " + kind.title();
-        return bores() ? own + ", bored to " + Decimals.fixed(asDrilled.nominal(), 2) + " mm" : own;
+        String made = kind == CutterKind.TUBE_CUTTER ? ", cut to " : ", bored to ";
+        return bores() ? own + made + Decimals.fixed(asDrilled.nominal(), 2) + " mm" : own;
     }
 
     /**

@@ -18,6 +18,15 @@ public enum CutterKind {
     }
 
     /**
+     * Returns whether it makes a hole of any size by going round in it.
+     *
+     * @return true for end mills and tube cutters
+     */
+    public boolean goesRound() {
+        return this == END_MILL || this == TUBE_CUTTER;
+    }
+
+    /**
      * Returns its name for people.
      *
      * @return such as {@code hole saw}

@@ -116,6 +116,16 @@ public record DrillingSettings(
     }
 
     /**
+     * The same settings, but for what makes holes of just the size needed.
+     *
+     * @param other which holes, and with what
+     * @return settings that differ in nothing else
+     */
+    public DrillingSettings with(Boring other) {
+        return new DrillingSettings(cutters, fit, nearestBand, leastClearance, shared, mostCutters, flip, other);
+    }
+
+    /**
      * The same settings, but for whether collars may be put on upside down.
      *
      * @param allowed whether they may

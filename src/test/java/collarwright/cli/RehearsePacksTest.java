@@ -49,6 +49,9 @@ class RehearsePacksTest {
             case ROTARY -> text.replace(shop, own);
             case BED -> text.replace(shop, "machine = \"press\"\nstrut-" + own);
             case FLAT -> text.replace(shop, "machine = \"press\"") + STRIP.replace("MACHINE", machine.name());
+            case TUBE ->
+                Files.readString(ProjectFolder.top().resolve("src/test/resources/tubes/shelter/job.toml"))
+                        .replace("machine = \"tube-plain\"", own);
             default -> throw new AssertionError(machine.kind() + " runs no programs that drill");
         };
     }
