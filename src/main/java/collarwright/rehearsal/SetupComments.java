@@ -34,8 +34,10 @@ final class SetupComments {
             return evened().equals(other.evened());
         }
 
+        /** Without the height that {@link ZeroRules} holds, which is a stop. */
         private String evened() {
-            return text.strip().replaceAll("\\s+", " ").toUpperCase(Locale.ROOT);
+            String even = text.strip().replaceAll("\\s+", " ");
+            return ZeroRules.SET.matcher(even).replaceAll("tip set").toUpperCase(Locale.ROOT);
         }
     }
 

@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 /** Where a program says on what to set Z, in its head or at a change of the cutter, it says the planned height. */
 final class ZeroRules {
 
-    private static final Pattern SET = Pattern.compile("tip on [a-z ]+ is Z (-?\\d+\\.\\d+) (mm|in)\\b");
+    static final Pattern SET = Pattern.compile("tip on [a-z ]+ is Z (-?\\d+\\.\\d+) (mm|in)\\b");
 
     private ZeroRules() {}
 

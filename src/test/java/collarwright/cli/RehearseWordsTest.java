@@ -194,7 +194,6 @@ class RehearseWordsTest {
     @CsvSource({
         "'\\(TOOL TW-23[^)]*\\)', '(TOOL TW-25, twist drill 25 mm)'",
         "'\\(SPINDLE \\d+ rpm', '(SPINDLE 900 rpm'",
-        "'tip on the crown is Z [\\d.]+', 'tip on the crown is Z 50.10'",
         "'\\(OD [\\d.]+', '(OD 125.00'",
         "'TOP faces the chuck', 'TOP faces the free end'",
         "'\\(STICK L', '(STICK X'",
@@ -208,6 +207,17 @@ class RehearseWordsTest {
                 .contains(
                         "expected  (", "found     (", to.replaceAll("[()]", "").substring(0, 6));
         assertThat(run.out()).contains("1 warning against " + HOLES);
+    }
+
+    /** All depths count from it. */
+    @Test
+    void falseHeightOfTheCrown_isOneStop() throws IOException {
+        CommandRun run = edited(
+                HOLES, t -> t.replaceFirst("tip on the crown is Z [\\d.]+", "tip on the crown is Z 50.10"));
+
+        assertThat(run.code()).isEqualTo(4);
+        assertThat(run.err()).startsWith("STOP").contains("found     tip on the crown is Z 50.10 mm");
+        assertThat(run.err().lines().filter(l -> l.contains("PROGRAM_DIFFERS"))).hasSize(1);
     }
 
     @Test
