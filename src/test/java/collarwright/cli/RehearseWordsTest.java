@@ -212,8 +212,8 @@ class RehearseWordsTest {
     /** All depths count from it. */
     @Test
     void falseHeightOfTheCrown_isOneStop() throws IOException {
-        CommandRun run = edited(
-                HOLES, t -> t.replaceFirst("tip on the crown is Z [\\d.]+", "tip on the crown is Z 50.10"));
+        CommandRun run =
+                edited(HOLES, t -> t.replaceFirst("tip on the crown is Z [\\d.]+", "tip on the crown is Z 50.10"));
 
         assertThat(run.code()).isEqualTo(4);
         assertThat(run.err()).startsWith("STOP").contains("found     tip on the crown is Z 50.10 mm");
