@@ -165,18 +165,13 @@ final class Completion {
         }
 
         private void keep(long room) {
-            for (int i = 0; i < wanted.length; i++) {
-                if (wanted[i] > counts[i] && model.weight[i] <= room) {
-                    return;
-                }
+            if (!model.full(counts, wanted, room)) {
+                return;
             }
             Pattern pattern = Pattern.of(stock, counts);
-            for (int b = 0; b < spare.length; b++) {
-                if (bounds.get(b).loss(pattern) > spare[b]) {
-                    return;
-                }
+            if (StickBound.affordable(bounds, spare, pattern)) {
+                all.add(pattern);
             }
-            all.add(pattern);
         }
     }
 }

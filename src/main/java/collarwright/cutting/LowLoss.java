@@ -84,17 +84,12 @@ final class LowLoss {
     }
 
     private void keep(int stock, long room) {
-        for (int i = 0; i < counts.length; i++) {
-            if (counts[i] < model.demand[i] && model.weight[i] <= room) {
-                return;
-            }
+        if (!model.full(counts, model.demand, room)) {
+            return;
         }
         Pattern pattern = Pattern.of(stock, counts);
-        for (int b = 0; b < spare.length; b++) {
-            if (bounds.get(b).loss(pattern) > spare[b]) {
-                return;
-            }
+        if (StickBound.affordable(bounds, spare, pattern)) {
+            all.add(pattern);
         }
-        all.add(pattern);
     }
 }

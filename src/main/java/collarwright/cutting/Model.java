@@ -177,6 +177,16 @@ final class Model {
     }
 
     /** Cost of all sticks, with their number. */
+    /** Whether none of the pieces that are wanted fits into what is left of a stick. */
+    boolean full(int[] counts, int[] wanted, long room) {
+        for (int i = 0; i < wanted.length; i++) {
+            if (counts[i] < wanted[i] && weight[i] <= room) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     long value(int[] sticks) {
         long sum = 0;
         for (int s = 0; s < sticks.length; s++) {

@@ -1,5 +1,7 @@
 package collarwright.cutting;
 
+import java.util.List;
+
 /**
  * What every plan keeps: each kind of piece gets a value, and no stick of stock s can carry more than {@code most[s]} of it,
  * so the sticks' values together are no less than the value of all pieces. Whole numbers; {@code most} is the proven optimum
@@ -39,5 +41,15 @@ final class StickBound {
 
     long loss(Pattern pattern) {
         return most[pattern.stock] - pattern.sum(value);
+    }
+
+    /** Whether a filling loses no more of any bound than there is to spare. */
+    static boolean affordable(List<StickBound> bounds, long[] spare, Pattern pattern) {
+        for (int b = 0; b < spare.length; b++) {
+            if (bounds.get(b).loss(pattern) > spare[b]) {
+                return false;
+            }
+        }
+        return true;
     }
 }

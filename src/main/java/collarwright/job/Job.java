@@ -39,7 +39,7 @@ public record Job(
         SiteSettings site) {
 
     /**
-     * A job that is printed and packed as usual.
+     * A job that is printed, cut and packed as usual.
      *
      * @param title the job's title in any script
      * @param revision its revision
@@ -75,49 +75,6 @@ public record Job(
                 limits,
                 shop,
                 SheetSettings.USUAL,
-                CuttingSettings.USUAL,
-                SiteSettings.USUAL);
-    }
-
-    /**
-     * A job that is cut and packed as usual.
-     *
-     * @param title the job's title in any script
-     * @param revision its revision
-     * @param order how much is made
-     * @param dome which dome
-     * @param size what fixes its size
-     * @param strut what struts are made of
-     * @param hub what hubs are made of
-     * @param drilling which cutters there are and how they are chosen
-     * @param limits what the checks hold the plan to
-     * @param shop the machine and its cutting data
-     * @param sheet how templates are printed
-     */
-    public Job(
-            String title,
-            String revision,
-            Order order,
-            DomeSource dome,
-            SizeRule size,
-            StrutSettings strut,
-            HubSettings hub,
-            DrillingSettings drilling,
-            Limits limits,
-            Shop shop,
-            SheetSettings sheet) {
-        this(
-                title,
-                revision,
-                order,
-                dome,
-                size,
-                strut,
-                hub,
-                drilling,
-                limits,
-                shop,
-                sheet,
                 CuttingSettings.USUAL,
                 SiteSettings.USUAL);
     }

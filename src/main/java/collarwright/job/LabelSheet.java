@@ -1,5 +1,7 @@
 package collarwright.job;
 
+import collarwright.units.Paper;
+
 /**
  * A sheet of labels as it is bought. The first label stands at the top left; lengths from the paper's top left corner.
  *
@@ -16,7 +18,7 @@ package collarwright.job;
  * @param nudgeY how far it has to be helped down; below 0 up
  */
 public record LabelSheet(
-        Stock paper,
+        Paper paper,
         int columns,
         int rows,
         double width,
@@ -42,51 +44,6 @@ public record LabelSheet(
 
     private static final double SAME = 1e-6;
 
-    /** Paper that labels come on. */
-    public enum Stock {
-        /** 210 mm × 297 mm, ISO 216. */
-        A4("A4", 210, 297),
-        /** 8.5 in × 11 in, ANSI/ASME Y14.1 size A. */
-        LETTER("Letter", 8.5 * 25.4, 11 * 25.4);
-
-        private final String word;
-        private final double width;
-        private final double height;
-
-        Stock(String word, double width, double height) {
-            this.word = word;
-            this.width = width;
-            this.height = height;
-        }
-
-        /**
-         * Returns its name in job files.
-         *
-         * @return such as {@code A4}
-         */
-        public String word() {
-            return word;
-        }
-
-        /**
-         * Returns its width.
-         *
-         * @return mm
-         */
-        public double width() {
-            return width;
-        }
-
-        /**
-         * Returns its height.
-         *
-         * @return mm
-         */
-        public double height() {
-            return height;
-        }
-    }
-
     /** Checks that the labels lie on the paper and not over each other. */
     public LabelSheet {
         boolean labels = columns >= 1
@@ -97,8 +54,8 @@ public record LabelSheet(
                 && pitchY >= height - SAME;
         boolean fits = left >= -SAME
                 && top >= -SAME
-                && left + (columns - 1) * pitchX + width <= paper.width + SAME
-                && top + (rows - 1) * pitchY + height <= paper.height + SAME;
+                && left + (columns - 1) * pitchX + width <= paper.shortSide() + SAME
+                && top + (rows - 1) * pitchY + height <= paper.longSide() + SAME;
         boolean near = StrictMath.abs(nudgeX) <= MOST_NUDGE + SAME && StrictMath.abs(nudgeY) <= MOST_NUDGE + SAME;
         if (!labels || !fits || !near) {
             throw new IllegalArgumentException("labels beside the paper or over each other");
@@ -112,8 +69,8 @@ public record LabelSheet(
      * @param paper which paper
      * @return labels in the middle of it
      */
-    public static LabelSheet usual(Stock paper) {
-        return paper == Stock.A4
+    public static LabelSheet usual(Paper paper) {
+        return paper == Paper.A4
                 ? new LabelSheet(paper, 3, 8, 70, 36, 0, 4.5, 70, 36, 0, 0)
                 : new LabelSheet(paper, 3, 8, 63.5, 31.75, 12.7, 12.7, 63.5, 31.75, 0, 0);
     }

@@ -1,5 +1,6 @@
 package collarwright.job;
 
+import collarwright.machining.CutMeans;
 import collarwright.finding.Code;
 import collarwright.machining.CuttingData;
 import collarwright.machining.Machine;
@@ -175,8 +176,8 @@ final class SettingsReader {
     }
 
     private static boolean burnt(Machine machine, KeyView key, Optional<Placed> material) {
-        Optional<TubeCutter.Means> burns =
-                machine.tube().map(TubeCutter::process).filter(TubeCutter.Means::burns);
+        Optional<CutMeans> burns =
+                machine.tube().map(TubeCutter::process).filter(CutMeans::burns);
         Optional<Material> gas = material.map(Placed::material).filter(Material::chlorinated);
         if (burns.isEmpty() || gas.isEmpty()) {
             return false;

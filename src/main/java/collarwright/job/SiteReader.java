@@ -1,5 +1,6 @@
 package collarwright.job;
 
+import collarwright.units.Paper;
 import collarwright.finding.Code;
 import collarwright.units.Decimals;
 import collarwright.units.Length;
@@ -45,19 +46,19 @@ final class SiteReader {
     }
 
     private Optional<LabelSheet> sheet() {
-        Map<String, LabelSheet.Stock> papers = new LinkedHashMap<>();
-        for (LabelSheet.Stock stock : LabelSheet.Stock.values()) {
-            papers.put(stock.word(), stock);
+        Map<String, Paper> papers = new LinkedHashMap<>();
+        for (Paper stock : Paper.values()) {
+            papers.put(stock.title(), stock);
         }
-        LabelSheet.Stock bare = table.bareUnit().imperial() ? LabelSheet.Stock.LETTER : LabelSheet.Stock.A4;
-        LabelSheet.Stock paper = value("paper", key -> key.word(papers), bare);
+        Paper bare = table.bareUnit().imperial() ? Paper.LETTER : Paper.A4;
+        Paper paper = value("paper", key -> key.word(papers), bare);
         LabelSheet usual = LabelSheet.usual(paper);
         int columns = value("columns", key -> key.wholeNumber(1, MOST_LABELS), usual.columns());
         int rows = value("rows", key -> key.wholeNumber(1, MOST_LABELS), usual.rows());
         Side across = new Side("label-width", "pitch-x", "left", "nudge-x", LabelSheet.LEAST_WIDTH);
         Side down = new Side("label-height", "pitch-y", "top", "nudge-y", LabelSheet.LEAST_HEIGHT);
-        Placed x = placed(across, columns, paper.width(), usual.width());
-        Placed y = placed(down, rows, paper.height(), usual.height());
+        Placed x = placed(across, columns, paper.shortSide(), usual.width());
+        Placed y = placed(down, rows, paper.longSide(), usual.height());
         if (!good) {
             return Optional.empty();
         }

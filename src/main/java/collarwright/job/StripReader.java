@@ -1,5 +1,6 @@
 package collarwright.job;
 
+import collarwright.machining.CutMeans;
 import collarwright.finding.Code;
 import collarwright.machining.Machine;
 import collarwright.stock.Material;
@@ -55,12 +56,12 @@ final class StripReader {
     }
 
     private Optional<StripSettings> read(Optional<Material> material, Optional<Machine> collars) {
-        Map<String, StripSettings.Means> processes = new LinkedHashMap<>();
-        for (StripSettings.Means process : StripSettings.Means.values()) {
+        Map<String, CutMeans> processes = new LinkedHashMap<>();
+        for (CutMeans process : CutMeans.FLAT) {
             processes.put(process.word(), process);
         }
-        Given<StripSettings.Means> process =
-                new Given<>(table.key("cut"), k -> k.word(processes), StripSettings.Means.ROUTER);
+        Given<CutMeans> process =
+                new Given<>(table.key("cut"), k -> k.word(processes), CutMeans.ROUTER);
         Given<Double> kerf = new Given<>(table.key("kerf"), k -> upTo(k, MOST_KERF), 0.0);
         Given<Double> leadIn = new Given<>(table.key("lead-in"), k -> upTo(k, MOST_LEAD_IN), 0.0);
         Optional<StripJoint> joint = joint();
@@ -88,7 +89,7 @@ final class StripReader {
         return Optional.of(new StripSettings(joint.get(), process.value(), kerf.value(), leadIn.value(), machine));
     }
 
-    private boolean burnt(StripSettings.Means process, Optional<Material> material) {
+    private boolean burnt(CutMeans process, Optional<Material> material) {
         boolean refused =
                 process.burns() && material.filter(Material::chlorinated).isPresent();
         if (refused) {

@@ -1,5 +1,6 @@
 package collarwright.job;
 
+import collarwright.machining.CutMeans;
 import collarwright.machining.Machine;
 import collarwright.tooling.StripJoint;
 import java.util.Optional;
@@ -13,50 +14,17 @@ import java.util.Optional;
  * @param leadIn length of lead-ins in cut files, 0 for none
  * @param machine a flat machine that drills the strips; empty for cut files only
  */
-public record StripSettings(StripJoint joint, Means process, double kerf, double leadIn, Optional<Machine> machine) {
+public record StripSettings(StripJoint joint, CutMeans process, double kerf, double leadIn, Optional<Machine> machine) {
     /** Checks the lengths and the machine. */
     public StripSettings {
+        if (!CutMeans.FLAT.contains(process)) {
+            throw new IllegalArgumentException("what cuts flat sheet");
+        }
         if (!(kerf >= 0 && leadIn >= 0 && Double.isFinite(kerf + leadIn))) {
             throw new IllegalArgumentException("kerf and lead-in are 0 or more");
         }
         if (machine.filter(m -> m.kind() != Machine.Kind.FLAT).isPresent()) {
             throw new IllegalArgumentException("strips are drilled on a flat machine");
-        }
-    }
-
-    /** What cuts strips out. */
-    public enum Means {
-        /** A cutter that turns. */
-        ROUTER("router", false),
-        /** A laser. */
-        LASER("laser", true),
-        /** A plasma torch. */
-        PLASMA("plasma", true);
-
-        private final String word;
-        private final boolean burns;
-
-        Means(String word, boolean burns) {
-            this.word = word;
-            this.burns = burns;
-        }
-
-        /**
-         * Returns its word in jobs and on papers.
-         *
-         * @return such as {@code laser}
-         */
-        public String word() {
-            return word;
-        }
-
-        /**
-         * Tells whether it burns what it cuts.
-         *
-         * @return true for laser and plasma: never for PVC, CPVC or vinyl
-         */
-        public boolean burns() {
-            return burns;
         }
     }
 }

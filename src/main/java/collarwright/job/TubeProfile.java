@@ -1,12 +1,12 @@
 package collarwright.job;
 
+import collarwright.machining.CutMeans;
 import collarwright.machining.ControlHabits;
 import collarwright.machining.Machine;
 import collarwright.machining.RotaryForm;
 import collarwright.machining.TubeCutter;
 import collarwright.units.Length;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -72,8 +72,8 @@ final class TubeProfile {
         String word = tube.word(
                 "process",
                 "what cuts",
-                Arrays.stream(TubeCutter.Means.values())
-                        .map(TubeCutter.Means::word)
+                CutMeans.TUBE.stream()
+                        .map(CutMeans::word)
                         .toList());
         double kerf = tube.length("kerf", "width of the cut on the outside, where it is least", Length.Zero.REFUSED);
         double pierce = tube.number("pierce-seconds", "how long it stands until it is through, seconds", 0, 60, 1);
@@ -91,7 +91,7 @@ final class TubeProfile {
                 ? tube.number("mark-seconds", "how long a spot takes that marks and does not pierce", 0, 10, 1)
                 : 0;
         int lines = (int) tube.whole("most-lines", "most lines of a program", 100, 10_000_000);
-        TubeCutter.Means process = Arrays.stream(TubeCutter.Means.values())
+        CutMeans process = CutMeans.TUBE.stream()
                 .filter(p -> p.word().equals(word))
                 .findFirst()
                 .orElseThrow();
@@ -107,11 +107,11 @@ final class TubeProfile {
                         new TubeCutter.Limits(od, parts, lines)));
     }
 
-    private void heights(TubeCutter.Means process, double above, double cut, double mark) {
+    private void heights(CutMeans process, double above, double cut, double mark) {
         if (tube.faulty()) {
             return;
         }
-        boolean blade = process == TubeCutter.Means.KNIFE;
+        boolean blade = process == CutMeans.KNIFE;
         if ((cut > 0) == blade) {
             tube.conflict(
                     "cut-height",

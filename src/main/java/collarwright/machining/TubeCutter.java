@@ -17,50 +17,15 @@ import java.util.List;
  * @param heights of the tip over the pipe
  * @param limits what the machine takes and does
  */
-public record TubeCutter(Means process, double kerf, Start start, Speed speed, Heights heights, Limits limits) {
+public record TubeCutter(CutMeans process, double kerf, Start start, Speed speed, Heights heights, Limits limits) {
 
     /** Checks the kerf, and that a jet stays above the pipe while a blade goes into it. */
     public TubeCutter {
         MachineLimits.require(kerf > 0 && Double.isFinite(kerf), "a cut has a width above 0");
+        MachineLimits.require(CutMeans.TUBE.contains(process), "what cuts pipe");
         MachineLimits.require(
-                (heights.cut() > 0) == (process != Means.KNIFE), "a jet cuts from above the pipe, a blade in it");
-        MachineLimits.require(start.markSeconds() == 0 || process != Means.KNIFE, "only a jet marks by a spot");
-    }
-
-    /** What cuts. */
-    public enum Means {
-        /** A plasma torch. */
-        PLASMA("plasma", true),
-        /** A laser. */
-        LASER("laser", true),
-        /** A blade or a small router that a head pushes through the wall. */
-        KNIFE("knife", false);
-
-        private final String word;
-        private final boolean burns;
-
-        Means(String word, boolean burns) {
-            this.word = word;
-            this.burns = burns;
-        }
-
-        /**
-         * Returns its word in profiles and on papers.
-         *
-         * @return such as {@code laser}
-         */
-        public String word() {
-            return word;
-        }
-
-        /**
-         * Tells whether it burns what it cuts.
-         *
-         * @return true for laser and plasma: never for PVC, CPVC or vinyl
-         */
-        public boolean burns() {
-            return burns;
-        }
+                (heights.cut() > 0) == (process != CutMeans.KNIFE), "a jet cuts from above the pipe, a blade in it");
+        MachineLimits.require(start.markSeconds() == 0 || process != CutMeans.KNIFE, "only a jet marks by a spot");
     }
 
     /**

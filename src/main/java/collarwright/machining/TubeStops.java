@@ -68,7 +68,7 @@ final class TubeStops {
         double cut = tube.heights().cut();
         double outOfRound = settings.work().outOfRound();
         double wall = settings.work().body().wall().max();
-        if (tube.process() == TubeCutter.Means.KNIFE && -cut < wall + outOfRound) {
+        if (tube.process() == CutMeans.KNIFE && -cut < wall + outOfRound) {
             stop(
                     Code.MACHINE_UNABLE,
                     machine,
@@ -77,7 +77,7 @@ final class TubeStops {
                     "let it go deeper, if the blade is long enough");
         }
         double lowest =
-                tube.process() == TubeCutter.Means.KNIFE ? tube.heights().pierce() : cut;
+                tube.process() == CutMeans.KNIFE ? tube.heights().pierce() : cut;
         if (lowest <= outOfRound) {
             stop(
                     Code.MACHINE_UNABLE,

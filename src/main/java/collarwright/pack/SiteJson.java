@@ -74,7 +74,7 @@ final class SiteJson {
         out.object("labels", () -> {
             out.whole("perDome", work.labels().perDome().size());
             out.whole("spares", work.labels().spares().size());
-            out.text("paper", sheet.paper().word());
+            out.text("paper", sheet.paper().title());
             out.whole("columns", sheet.columns());
             out.whole("rows", sheet.rows());
             out.number("widthMm", sheet.width());

@@ -1,5 +1,6 @@
 package collarwright.pack;
 
+import collarwright.units.Paper;
 import collarwright.drawing.Sheet;
 import collarwright.drawing.WrapSettings;
 import collarwright.drawing.WrapTemplate;
@@ -8,7 +9,6 @@ import collarwright.machining.ProgramUnits;
 import collarwright.sheet.DxfFlavour;
 import collarwright.sheet.DxfOutlines;
 import collarwright.sheet.DxfWriter;
-import collarwright.sheet.Paper;
 import collarwright.sheet.PdfSettings;
 import collarwright.sheet.PdfWriter;
 import collarwright.sheet.SvgWriter;

@@ -1,5 +1,6 @@
 package collarwright.paper;
 
+import collarwright.units.Paper;
 import collarwright.job.LabelSheet;
 import collarwright.kit.SiteLabel;
 import collarwright.kit.SiteLabels;
@@ -43,7 +44,7 @@ public final class LabelPages {
     private LabelPages(Lettering letters, LabelSheet sheet) {
         this.sheet = sheet;
         this.layout = new LabelLayout(letters, sheet);
-        this.paperHeight = points(sheet.paper().height());
+        this.paperHeight = points(sheet.paper().longSide());
     }
 
     /**
@@ -56,7 +57,7 @@ public final class LabelPages {
         return plan.job()
                 .site()
                 .labels()
-                .orElse(LabelSheet.usual(UnitWords.inches(plan.job()) ? LabelSheet.Stock.LETTER : LabelSheet.Stock.A4));
+                .orElse(LabelSheet.usual(UnitWords.inches(plan.job()) ? Paper.LETTER : Paper.A4));
     }
 
     /**
@@ -113,7 +114,7 @@ public final class LabelPages {
 
     private void pages(PDDocument document, PDFont font, List<SiteLabel> labels) throws IOException {
         for (int from = 0; from < labels.size(); from += sheet.perSheet()) {
-            PDPage page = new PDPage(new PDRectangle(points(sheet.paper().width()), paperHeight));
+            PDPage page = new PDPage(new PDRectangle(points(sheet.paper().shortSide()), paperHeight));
             document.addPage(page);
             // One stream, no compression: packed bytes differ between builds of the packing library.
             try (PDPageContentStream pen =

@@ -1,11 +1,11 @@
 package collarwright.paper;
 
+import collarwright.units.Paper;
 import collarwright.paper.PageItem.Area;
 import collarwright.picture.Ink;
 import collarwright.picture.Lettering;
 import collarwright.picture.Sketch;
 import collarwright.picture.Written;
-import collarwright.sheet.Paper;
 import collarwright.sheet.StablePdf;
 import collarwright.sheet.Typeface;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;

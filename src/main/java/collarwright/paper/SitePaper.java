@@ -1,5 +1,6 @@
 package collarwright.paper;
 
+import collarwright.units.Paper;
 import collarwright.dome.Dome;
 import collarwright.job.LabelSheet;
 import collarwright.kit.Connection;
@@ -16,7 +17,6 @@ import collarwright.picture.TierPicture;
 import collarwright.picture.TierStripPicture;
 import collarwright.plan.Plan;
 import collarwright.plan.UnitWords;
-import collarwright.sheet.Paper;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.BitSet;

@@ -1,5 +1,6 @@
 package collarwright.sheet;
 
+import collarwright.units.Paper;
 import collarwright.drawing.Box;
 import collarwright.drawing.Heading;
 import java.util.ArrayList;

@@ -1,5 +1,7 @@
 package collarwright.sheet;
 
+import collarwright.units.Paper;
+
 /**
  * How a sheet is printed on paper.
  *

@@ -2,6 +2,7 @@ package collarwright.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import collarwright.units.Paper;
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
 import java.util.List;
@@ -47,13 +48,13 @@ class SiteReaderTest {
                         nudge-x = "-0.5 mm"
                         nudge-y = "1 mm\"""").labels().orElseThrow();
         assertThat(sheet)
-                .isEqualTo(new LabelSheet(LabelSheet.Stock.A4, 2, 7, 99.1, 38.1, 4.7, 15.2, 101.6, 38.1, -0.5, 1));
+                .isEqualTo(new LabelSheet(Paper.A4, 2, 7, 99.1, 38.1, 4.7, 15.2, 101.6, 38.1, -0.5, 1));
     }
 
     @Test
     void labels_onlyNudged_areTheUsualSheet() {
         LabelSheet sheet = site("labels = { nudge-x = \"0.4 mm\" }").labels().orElseThrow();
-        LabelSheet usual = LabelSheet.usual(LabelSheet.Stock.A4);
+        LabelSheet usual = LabelSheet.usual(Paper.A4);
         assertThat(sheet.nudgeX()).isEqualTo(0.4);
         assertThat(sheet.left()).isEqualTo(usual.left());
         assertThat(sheet.top()).isEqualTo(usual.top());

@@ -2,6 +2,7 @@ package collarwright.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import collarwright.machining.CutMeans;
 import collarwright.finding.Finding;
 import collarwright.finding.Level;
 import collarwright.machining.Machine;
@@ -35,7 +36,7 @@ class TubeProfilesTest {
         Machine machine = Jobs.PROFILES.machine("tube-plain").orElseThrow();
         TubeCutter tube = machine.tube().orElseThrow();
         assertThat(machine.kind()).isEqualTo(Machine.Kind.TUBE);
-        assertThat(tube.process()).isEqualTo(TubeCutter.Means.PLASMA);
+        assertThat(tube.process()).isEqualTo(CutMeans.PLASMA);
         assertThat(tube.speed().of("aluminium")).isEqualTo(2500);
         assertThat(tube.speed().of("steel")).isEqualTo(2000);
         assertThat(tube.limits()).isEqualTo(new TubeCutter.Limits(220, true, 100_000));

@@ -75,9 +75,9 @@ class TubeOutlineTest {
         TubeCutter.Heights blade = new TubeCutter.Heights(3, -5);
         assertThat(speed.fastest()).isEqualTo(1500);
         assertThat(speed.of("oak")).isEqualTo(1000);
-        refused(() -> new TubeCutter(TubeCutter.Means.PLASMA, 0, start, speed, jet, limits));
-        refused(() -> new TubeCutter(TubeCutter.Means.PLASMA, 1, start, speed, blade, limits));
-        refused(() -> new TubeCutter(TubeCutter.Means.KNIFE, 1, start, speed, blade, limits));
+        refused(() -> new TubeCutter(CutMeans.PLASMA, 0, start, speed, jet, limits));
+        refused(() -> new TubeCutter(CutMeans.PLASMA, 1, start, speed, blade, limits));
+        refused(() -> new TubeCutter(CutMeans.KNIFE, 1, start, speed, blade, limits));
         refused(() -> new TubeCutter.Start(1, 0, 0, 0));
         refused(() -> new TubeCutter.Speed(0, List.of()));
         refused(() -> new TubeCutter.Speed.Own("steel", -1));

@@ -3,6 +3,7 @@ package collarwright.paper;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import collarwright.units.Paper;
 import collarwright.job.Job;
 import collarwright.job.LabelSheet;
 import collarwright.job.SiteSettings;
@@ -45,7 +46,7 @@ class LabelPagesTest {
     private static final int DPI = 600;
 
     /** 3 × 7 labels of 60 × 34 mm, 62 and 38 mm apart, printed 1.5 mm to the left and 0.7 mm down. */
-    private static final LabelSheet OWN = new LabelSheet(LabelSheet.Stock.A4, 3, 7, 60, 34, 11, 16, 62, 38, -1.5, 0.7);
+    private static final LabelSheet OWN = new LabelSheet(Paper.A4, 3, 7, 60, 34, 11, 16, 62, 38, -1.5, 0.7);
 
     @TempDir
     private Path folder;
@@ -177,7 +178,7 @@ class LabelPagesTest {
     @Test
     void words_ofTheLongestIds_standOnTheSmallestLabel() {
         LabelSheet small = new LabelSheet(
-                LabelSheet.Stock.A4,
+                Paper.A4,
                 1,
                 1,
                 LabelSheet.LEAST_WIDTH,
@@ -220,7 +221,7 @@ class LabelPagesTest {
     @Test
     void labels_usual_haveLettersOfElevenPoints() {
         Plan plan = plan(Optional.empty());
-        for (LabelSheet.Stock stock : LabelSheet.Stock.values()) {
+        for (Paper stock : Paper.values()) {
             LabelLayout layout = new LabelLayout(Lettering.load(), LabelSheet.usual(stock));
             labels(plan)
                     .perDome()

@@ -1,5 +1,6 @@
 package collarwright.rehearsal;
 
+import collarwright.machining.CutMeans;
 import collarwright.job.BundledProfiles;
 import collarwright.job.Profiles;
 import collarwright.machining.Machine;
@@ -33,7 +34,7 @@ final class TubeSamples {
     /** A laser that marks and leaves the parting to a saw. */
     static TubeCutter laser() {
         return new TubeCutter(
-                TubeCutter.Means.LASER,
+                CutMeans.LASER,
                 0.2,
                 new TubeCutter.Start(0.3, 2, 0, 0.05),
                 new TubeCutter.Speed(1200, List.of(new TubeCutter.Speed.Own("steel", 900))),
@@ -44,7 +45,7 @@ final class TubeSamples {
     /** A small router that parts collars off. */
     static TubeCutter knife() {
         return new TubeCutter(
-                TubeCutter.Means.KNIFE,
+                CutMeans.KNIFE,
                 3,
                 new TubeCutter.Start(1, 30, 1.5, 0),
                 new TubeCutter.Speed(500, List.of()),

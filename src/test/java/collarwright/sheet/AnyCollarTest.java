@@ -4,6 +4,7 @@ import static collarwright.drawing.ExampleCollars.hole;
 import static collarwright.drawing.ExampleCollars.saw;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import collarwright.units.Paper;
 import collarwright.collar.CollarBody;
 import collarwright.drawing.Role;
 import collarwright.drawing.Sheet;

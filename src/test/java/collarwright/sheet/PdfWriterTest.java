@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.data.Offset.offset;
 
+import collarwright.units.Paper;
 import collarwright.drawing.ExampleCollars;
 import collarwright.drawing.Heading;
 import collarwright.drawing.Sheet;

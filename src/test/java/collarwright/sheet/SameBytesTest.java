@@ -2,6 +2,7 @@ package collarwright.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import collarwright.units.Paper;
 import collarwright.drawing.ExampleCollars;
 import collarwright.drawing.Sheet;
 import collarwright.drawing.WrapTemplate;

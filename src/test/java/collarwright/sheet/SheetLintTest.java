@@ -6,6 +6,7 @@ import static collarwright.sheet.Sheets.square;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import collarwright.units.Paper;
 import collarwright.drawing.Arc;
 import collarwright.drawing.Box;
 import collarwright.drawing.Circle;

@@ -1,7 +1,7 @@
-package collarwright.sheet;
+package collarwright.units;
 
 /**
- * The papers that sheets are printed on.
+ * The papers that sheets and labels are printed on.
  *
  * <p>Source: ISO 216 (A4); ANSI/ASME Y14.1, size A (8.5 in × 11 in), which office trade calls Letter.
  */
