@@ -1,7 +1,7 @@
 package collarwright.job;
 
-import collarwright.machining.CutMeans;
 import collarwright.finding.Code;
+import collarwright.machining.CutMeans;
 import collarwright.machining.CuttingData;
 import collarwright.machining.Machine;
 import collarwright.machining.ProgramUnits;
@@ -176,8 +176,7 @@ final class SettingsReader {
     }
 
     private static boolean burnt(Machine machine, KeyView key, Optional<Placed> material) {
-        Optional<CutMeans> burns =
-                machine.tube().map(TubeCutter::process).filter(CutMeans::burns);
+        Optional<CutMeans> burns = machine.tube().map(TubeCutter::process).filter(CutMeans::burns);
         Optional<Material> gas = material.map(Placed::material).filter(Material::chlorinated);
         if (burns.isEmpty() || gas.isEmpty()) {
             return false;

@@ -1,9 +1,9 @@
 package collarwright.job;
 
-import collarwright.units.Paper;
 import collarwright.finding.Code;
 import collarwright.units.Decimals;
 import collarwright.units.Length;
+import collarwright.units.Paper;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;

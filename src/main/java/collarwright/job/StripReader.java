@@ -1,7 +1,7 @@
 package collarwright.job;
 
-import collarwright.machining.CutMeans;
 import collarwright.finding.Code;
+import collarwright.machining.CutMeans;
 import collarwright.machining.Machine;
 import collarwright.stock.Material;
 import collarwright.tooling.StripJoint;
@@ -60,8 +60,7 @@ final class StripReader {
         for (CutMeans process : CutMeans.FLAT) {
             processes.put(process.word(), process);
         }
-        Given<CutMeans> process =
-                new Given<>(table.key("cut"), k -> k.word(processes), CutMeans.ROUTER);
+        Given<CutMeans> process = new Given<>(table.key("cut"), k -> k.word(processes), CutMeans.ROUTER);
         Given<Double> kerf = new Given<>(table.key("kerf"), k -> upTo(k, MOST_KERF), 0.0);
         Given<Double> leadIn = new Given<>(table.key("lead-in"), k -> upTo(k, MOST_LEAD_IN), 0.0);
         Optional<StripJoint> joint = joint();

@@ -1,7 +1,7 @@
 package collarwright.job;
 
-import collarwright.machining.CutMeans;
 import collarwright.machining.ControlHabits;
+import collarwright.machining.CutMeans;
 import collarwright.machining.Machine;
 import collarwright.machining.RotaryForm;
 import collarwright.machining.TubeCutter;
@@ -72,9 +72,7 @@ final class TubeProfile {
         String word = tube.word(
                 "process",
                 "what cuts",
-                CutMeans.TUBE.stream()
-                        .map(CutMeans::word)
-                        .toList());
+                CutMeans.TUBE.stream().map(CutMeans::word).toList());
         double kerf = tube.length("kerf", "width of the cut on the outside, where it is least", Length.Zero.REFUSED);
         double pierce = tube.number("pierce-seconds", "how long it stands until it is through, seconds", 0, 60, 1);
         double leadIn = tube.length("lead-in", "from where it pierces to the outline", Length.Zero.REFUSED);

@@ -76,8 +76,7 @@ final class TubeStops {
                     "tube.cut-height of " + Sizes.both(cut),
                     "let it go deeper, if the blade is long enough");
         }
-        double lowest =
-                tube.process() == CutMeans.KNIFE ? tube.heights().pierce() : cut;
+        double lowest = tube.process() == CutMeans.KNIFE ? tube.heights().pierce() : cut;
         if (lowest <= outOfRound) {
             stop(
                     Code.MACHINE_UNABLE,

@@ -1,6 +1,5 @@
 package collarwright.pack;
 
-import collarwright.units.Paper;
 import collarwright.drawing.Sheet;
 import collarwright.drawing.WrapSettings;
 import collarwright.drawing.WrapTemplate;
@@ -13,6 +12,7 @@ import collarwright.sheet.PdfSettings;
 import collarwright.sheet.PdfWriter;
 import collarwright.sheet.SvgWriter;
 import collarwright.tooling.Pattern;
+import collarwright.units.Paper;
 import java.nio.charset.StandardCharsets;
 
 /** Prints the wrap template of a pattern in every format. */

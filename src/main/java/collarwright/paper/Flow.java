@@ -1,11 +1,11 @@
 package collarwright.paper;
 
-import collarwright.units.Paper;
 import collarwright.paper.PageItem.Area;
 import collarwright.picture.Ink;
 import collarwright.picture.Lettering;
 import collarwright.picture.Picture;
 import collarwright.picture.Written;
+import collarwright.units.Paper;
 import java.util.ArrayList;
 import java.util.List;
 

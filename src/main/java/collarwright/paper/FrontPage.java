@@ -225,7 +225,7 @@ public final class FrontPage {
                             + " same in every job.");
             plan.book().sharing().ifPresent(sharing -> html.append(HtmlGrid.of(SharingTable.of(plan, sharing))));
             RiskPicture risks = new RiskPicture(plan, WIDE);
-            paragraph(risks.verdict());
+            paragraph(work.strips().risk().orElseGet(risks::verdict));
             figure(risks, "risks", "wide", risks.legend());
             SeatTables seats = new SeatTables(plan);
             html.append(HtmlGrid.of(seats.grid()));

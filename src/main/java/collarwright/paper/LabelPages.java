@@ -1,6 +1,5 @@
 package collarwright.paper;
 
-import collarwright.units.Paper;
 import collarwright.job.LabelSheet;
 import collarwright.kit.SiteLabel;
 import collarwright.kit.SiteLabels;
@@ -10,6 +9,7 @@ import collarwright.plan.Plan;
 import collarwright.plan.UnitWords;
 import collarwright.sheet.StablePdf;
 import collarwright.sheet.Typeface;
+import collarwright.units.Paper;
 import java.awt.Color;
 import java.io.IOException;
 import java.io.UncheckedIOException;

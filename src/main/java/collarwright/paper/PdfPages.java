@@ -1,6 +1,5 @@
 package collarwright.paper;
 
-import collarwright.units.Paper;
 import collarwright.paper.PageItem.Area;
 import collarwright.picture.Ink;
 import collarwright.picture.Lettering;
@@ -8,6 +7,7 @@ import collarwright.picture.Sketch;
 import collarwright.picture.Written;
 import collarwright.sheet.StablePdf;
 import collarwright.sheet.Typeface;
+import collarwright.units.Paper;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import java.io.IOException;
 import java.io.UncheckedIOException;

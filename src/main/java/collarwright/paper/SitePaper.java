@@ -1,6 +1,5 @@
 package collarwright.paper;
 
-import collarwright.units.Paper;
 import collarwright.dome.Dome;
 import collarwright.job.LabelSheet;
 import collarwright.kit.Connection;
@@ -18,6 +17,7 @@ import collarwright.picture.TierStripPicture;
 import collarwright.plan.Plan;
 import collarwright.plan.UnitWords;
 import collarwright.units.Decimals;
+import collarwright.units.Paper;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;

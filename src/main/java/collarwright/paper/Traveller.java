@@ -159,7 +159,7 @@ public final class Traveller {
         flow.page("Holes at risk");
         flow.title("Holes: need and limit");
         RiskPicture picture = new RiskPicture(plan, Flow.WIDTH);
-        flow.strong(picture.verdict());
+        flow.strong(work.strips().risk().orElseGet(picture::verdict));
         flow.pictures(picture);
         flow.text(picture.legend());
         plan.book().sharing().ifPresent(sharing -> flow.grid(SharingTable.of(plan, sharing)));

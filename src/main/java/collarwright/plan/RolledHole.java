@@ -53,6 +53,15 @@ public record RolledHole(String pattern, Hole hole, double limit, double least, 
         return limit - hole.neededLean();
     }
 
+    /**
+     * Tells whether a nominal strut goes in at all.
+     *
+     * @return false where rolling leaves the hole narrower than the strut
+     */
+    public boolean passes() {
+        return limit > 0;
+    }
+
     /** The way that the hole's strut leans, round the hole's axis. */
     private static double bearing(Hole hole) {
         Direction needed = needed(hole);

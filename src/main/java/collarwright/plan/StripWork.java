@@ -2,6 +2,7 @@ package collarwright.plan;
 
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
+import collarwright.finding.Level;
 import collarwright.finding.Where;
 import collarwright.job.Job;
 import collarwright.job.StripSettings;
@@ -96,6 +97,24 @@ public record StripWork(List<FlatStrip> strips, List<RolledHole> holes, FlatPlan
                         MarkTool.from(job.drilling().cutters())));
     }
 
+    /**
+     * Says which holes rolling makes too narrow.
+     *
+     * @return a sentence or two; empty where there is none, or where collars are not rolled
+     */
+    public Optional<String> risk() {
+        long tight =
+                holes.stream().filter(h -> h.least() < h.hole().neededLean()).count();
+        long closed = holes.stream().filter(h -> !h.passes()).count();
+        if (tight == 0) {
+            return Optional.empty();
+        }
+        return Optional.of("At risk after rolling: " + tight + " of " + holes.size()
+                + " holes bind the thickest strut before it has its lean"
+                + (closed > 0 ? ", " + closed + " of them do not let a nominal strut in at all" : "")
+                + "; strips/strips.csv has each. The picture shows the holes as they would be in pipe.");
+    }
+
     /** Holes alike in size, need and cutter are worked out once: a rolled hole takes a while. */
     private static List<RolledHole> holes(Job job, List<Pattern> patterns) {
         Map<List<Object>, RolledHole> known = new HashMap<>();
@@ -142,15 +161,16 @@ public record StripWork(List<FlatStrip> strips, List<RolledHole> holes, FlatPlan
                 .ifPresent(size -> hints.add("cut it flat at " + Decimals.fixed(size, 2)
                         + " mm or more: add a cutter of this size, or drill after rolling"));
         hints.add("drill after rolling, where the hole keeps its width through the wall");
-        findings.add(Finding.warn(
+        findings.add(new Finding(
+                rolled.passes() ? Level.WARN : Level.STOP,
                 Code.HOLE_SHORT_OF_REACH,
                 new Where.Part(
                         "strip " + rolled.pattern() + " / hole " + rolled.hole().number()),
                 "a lean of " + degrees(rolled.hole().neededLean()) + " after rolling, for every strut and wall",
-                rolled.limit() > 0
+                rolled.passes()
                         ? degrees(rolled.limit()) + " for a nominal strut, " + degrees(rolled.least()) + " at the least"
                         : "the strut does not pass",
-                hints.toArray(String[]::new)));
+                hints));
     }
 
     private static String degrees(double angle) {

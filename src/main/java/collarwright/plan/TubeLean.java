@@ -8,6 +8,7 @@ import collarwright.collar.StrutSection;
 import collarwright.collar.SwungContact;
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
+import collarwright.finding.Level;
 import collarwright.finding.Where;
 import collarwright.job.Job;
 import collarwright.tooling.Hole;
@@ -51,13 +52,13 @@ final class TubeLean {
         if (limit >= wanted - SAME) {
             return Optional.empty();
         }
-        return Optional.of(Finding.warn(
+        return Optional.of(new Finding(
+                limit > 0 ? Level.WARN : Level.STOP,
                 Code.HOLE_SHORT_OF_REACH,
                 new Where.Part("pattern " + pattern.id() + " / hole " + hole.number()),
                 "a lean of " + degrees(wanted) + ", as in a drilled hole, where the hole is cut toward the axis",
                 limit > 0 ? degrees(limit) + " for a nominal strut" : "the strut does not pass",
-                "add a larger cutter size to the rack, which gives a larger hole",
-                "or drill it"));
+                List.of("raise least-clearance under [drilling]: every hole is then cut wider", "or drill it")));
     }
 
     /** The lean at which a nominal strut binds in the needed direction; 0 where it does not pass. */

@@ -1,8 +1,8 @@
 package collarwright.sheet;
 
-import collarwright.units.Paper;
 import collarwright.drawing.Box;
 import collarwright.drawing.Heading;
+import collarwright.units.Paper;
 import java.util.ArrayList;
 import java.util.List;
 

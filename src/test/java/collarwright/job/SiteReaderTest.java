@@ -2,9 +2,9 @@ package collarwright.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import collarwright.units.Paper;
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
+import collarwright.units.Paper;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -47,8 +47,7 @@ class SiteReaderTest {
                         pitch-y = "38.1 mm"
                         nudge-x = "-0.5 mm"
                         nudge-y = "1 mm\"""").labels().orElseThrow();
-        assertThat(sheet)
-                .isEqualTo(new LabelSheet(Paper.A4, 2, 7, 99.1, 38.1, 4.7, 15.2, 101.6, 38.1, -0.5, 1));
+        assertThat(sheet).isEqualTo(new LabelSheet(Paper.A4, 2, 7, 99.1, 38.1, 4.7, 15.2, 101.6, 38.1, -0.5, 1));
     }
 
     @Test

@@ -2,9 +2,9 @@ package collarwright.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import collarwright.machining.CutMeans;
 import collarwright.finding.Finding;
 import collarwright.finding.Level;
+import collarwright.machining.CutMeans;
 import collarwright.machining.Machine;
 import collarwright.machining.RotaryPlan;
 import collarwright.machining.RotarySettings;

@@ -54,7 +54,8 @@ class KitTest {
     }
 
     // ASTM F1083 and ASME B36.10M, table 1 (from memory): plain-end mass of NPS 4 schedule 80 pipe is 14.98 lb/ft
-    // (22.32 kg/m). The sample's collar is measured a little off that (4.500 in OD, wall 0.342 for 0.337 in), 2-3/8 in wide.
+    // (22.32 kg/m). The sample's collar is measured a little off that (4.500 in OD, wall 0.342 for 0.337 in), 2-3/8 in
+    // wide.
     @Test
     void weight_ofASteelCollar_isThatOfThePipeTables() {
         Plan plan = SiteSamples.sample("seedling-house");

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
+import collarwright.finding.Level;
 import collarwright.job.BundledProfiles;
 import collarwright.job.Job;
 import collarwright.job.JobReader;
@@ -15,6 +16,7 @@ import collarwright.plan.RolledHole;
 import collarwright.testing.Checker;
 import collarwright.testing.EzdxfStrict;
 import collarwright.testing.NeedsChecker;
+import collarwright.testing.ProjectFolder;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -152,6 +154,27 @@ class StripPackTest {
         String table = text("strips/strips.csv");
         assertThat(table.lines()).hasSize(1 + holes.size());
         assertThat(table).contains("348.150", "lap,12.000");
+    }
+
+    /** Rolling a thick wall closes small holes: what does not let its strut in stops, what is tight is on the page of risks. */
+    @Test
+    void thickWall_isAtRiskAndStops() throws IOException {
+        Path job = ProjectFolder.top().resolve("src/test/resources/bad/153-flat-strip-bored/job.toml");
+        JobReading reading =
+                JobReader.read("job.toml", Files.readString(job), Profiles.load(List.of(new BundledProfiles())));
+        Production thick = Production.of(reading.job().orElseThrow(), List.of());
+
+        List<RolledHole> closed =
+                thick.strips().holes().stream().filter(h -> h.limit() == 0).toList();
+        assertThat(closed).isNotEmpty();
+        assertThat(thick.findings().stream()
+                        .filter(f -> f.level() == Level.STOP && f.code() == Code.HOLE_SHORT_OF_REACH))
+                .hasSameSizeAs(closed);
+        assertThat(thick.strips().risk())
+                .hasValueSatisfying(words -> assertThat(words)
+                        .startsWith("At risk after rolling: ")
+                        .contains(" of " + thick.strips().holes().size() + " holes")
+                        .contains(", " + closed.size() + " of them do not let a nominal strut in"));
     }
 
     @Test

@@ -3,7 +3,6 @@ package collarwright.paper;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import collarwright.units.Paper;
 import collarwright.job.Job;
 import collarwright.job.LabelSheet;
 import collarwright.job.SiteSettings;
@@ -20,6 +19,7 @@ import collarwright.testing.NeedsChecker;
 import collarwright.testing.Poppler;
 import collarwright.testing.ProjectFolder;
 import collarwright.testing.Run;
+import collarwright.units.Paper;
 import com.google.zxing.BinaryBitmap;
 import com.google.zxing.DecodeHintType;
 import com.google.zxing.RGBLuminanceSource;

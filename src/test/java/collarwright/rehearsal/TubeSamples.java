@@ -1,8 +1,8 @@
 package collarwright.rehearsal;
 
-import collarwright.machining.CutMeans;
 import collarwright.job.BundledProfiles;
 import collarwright.job.Profiles;
+import collarwright.machining.CutMeans;
 import collarwright.machining.Machine;
 import collarwright.machining.PatternRun;
 import collarwright.machining.ProgramFile;

@@ -4,7 +4,6 @@ import static collarwright.drawing.ExampleCollars.hole;
 import static collarwright.drawing.ExampleCollars.saw;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import collarwright.units.Paper;
 import collarwright.collar.CollarBody;
 import collarwright.drawing.Role;
 import collarwright.drawing.Sheet;
@@ -14,6 +13,7 @@ import collarwright.geometry.Interval;
 import collarwright.testing.Seeds;
 import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
+import collarwright.units.Paper;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.data.Offset.offset;
 
-import collarwright.units.Paper;
 import collarwright.drawing.ExampleCollars;
 import collarwright.drawing.Heading;
 import collarwright.drawing.Sheet;
@@ -16,6 +15,7 @@ import collarwright.testing.Mutool;
 import collarwright.testing.NeedsChecker;
 import collarwright.testing.Poppler;
 import collarwright.testing.Qpdf;
+import collarwright.units.Paper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

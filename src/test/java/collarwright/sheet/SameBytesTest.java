@@ -2,10 +2,10 @@ package collarwright.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import collarwright.units.Paper;
 import collarwright.drawing.ExampleCollars;
 import collarwright.drawing.Sheet;
 import collarwright.drawing.WrapTemplate;
+import collarwright.units.Paper;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;

@@ -6,7 +6,6 @@ import static collarwright.sheet.Sheets.square;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import collarwright.units.Paper;
 import collarwright.drawing.Arc;
 import collarwright.drawing.Box;
 import collarwright.drawing.Circle;
@@ -21,6 +20,7 @@ import collarwright.drawing.WrapTemplate;
 import collarwright.finding.Code;
 import collarwright.finding.JobException;
 import collarwright.finding.Level;
+import collarwright.units.Paper;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

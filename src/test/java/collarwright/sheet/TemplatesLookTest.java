@@ -2,7 +2,6 @@ package collarwright.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import collarwright.units.Paper;
 import collarwright.drawing.ExampleCollars;
 import collarwright.drawing.Sheet;
 import collarwright.drawing.WrapSettings;
@@ -13,6 +12,7 @@ import collarwright.testing.Mutool;
 import collarwright.testing.NeedsChecker;
 import collarwright.testing.Poppler;
 import collarwright.testing.ProjectFolder;
+import collarwright.units.Paper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
