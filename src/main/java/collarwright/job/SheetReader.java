@@ -75,7 +75,8 @@ final class SheetReader {
         Optional<String> text = key.text();
         if (text.isPresent() && !text.get().equals(usual) && !text.get().equals(other)) {
             String both = Quoted.text(usual) + " or " + Quoted.text(other);
-            key.stop(Code.JOB_UNKNOWN_WORD, "one of the signs " + both, Quoted.text(text.get()), "write one of the two");
+            key.stop(
+                    Code.JOB_UNKNOWN_WORD, "one of the signs " + both, Quoted.text(text.get()), "write one of the two");
             return Optional.empty();
         }
         return text.map(t -> t.charAt(0));
