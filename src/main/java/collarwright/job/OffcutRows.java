@@ -16,7 +16,7 @@ import java.util.Set;
 
 /**
  * The inventory of offcuts, as a pack carries it forward and a job reads it: a table of comma or semicolon separated values
- * with a line of column names, one line for each piece.
+ * with a line of column names, one line for each piece. Where semicolons part the cells, decimals may stand after a comma.
  *
  * <p>Columns, in any order: the name of the piece, the name of its stock, its length in mm, and a check
  * (letters that stand for the three; blank for a line written by hand). Others are left alone.
@@ -71,6 +71,7 @@ public record OffcutRows(List<CuttingSettings.Offcut> offcuts, List<Finding> fin
         private final List<CuttingSettings.Offcut> offcuts = new ArrayList<>();
         private final Map<String, Integer> columns = new HashMap<>();
         private final Map<String, Integer> lineOf = new HashMap<>();
+        private boolean comma;
 
         Reader(String name, Set<String> stocks, FindingList findings) {
             this.name = name;
@@ -79,6 +80,7 @@ public record OffcutRows(List<CuttingSettings.Offcut> offcuts, List<Finding> fin
         }
 
         void read(CsvText table) {
+            comma = table.separator() == ';';
             if (table.open().isPresent()) {
                 stop(
                         table.open().get(),
@@ -172,13 +174,16 @@ public record OffcutRows(List<CuttingSettings.Offcut> offcuts, List<Finding> fin
 
         private Optional<Double> length(CsvText.Cell cell) {
             String text = cell.text().strip();
-            double length = text.matches("[0-9]{1,7}(\\.[0-9]{1,9})?") ? Double.parseDouble(text) : -1;
+            String plain = comma ? text.replace(',', '.') : text;
+            double length = plain.matches("[0-9]{1,7}(\\.[0-9]{1,9})?") ? Double.parseDouble(plain) : -1;
             if (length > 0 && length <= LONGEST) {
                 return Optional.of(length);
             }
             stop(
                     cell,
-                    "a length in mm above 0 and up to 100000, in digits with a point",
+                    comma
+                            ? "a length in mm above 0 and up to 100000, in digits"
+                            : "a length in mm above 0 and up to 100000, in digits with a point",
                     text.isEmpty() ? "nothing" : Quoted.text(text),
                     "measure the piece and write its length in mm");
             return Optional.empty();

@@ -34,10 +34,11 @@ final class Revisions {
             "teeth",
             "boredWith",
             "tube",
-            "keepsPlugs");
+            "keepsPlugs",
+            "csv");
 
     /** What such a choice is while nobody makes it. */
-    private static final Set<Object> UNSAID = Set.of(Optional.empty(), false, 1, Boring.NONE);
+    private static final Set<Object> UNSAID = Set.of(Optional.empty(), false, 1, Boring.NONE, CsvForm.USUAL);
 
     private Revisions() {}
 
@@ -102,7 +103,7 @@ final class Revisions {
             // Digits of a double differ between Java versions now and then; its bits never do.
             return Double.toHexString(number);
         }
-        if (value instanceof Number || value instanceof Boolean) {
+        if (value instanceof Number || value instanceof Boolean || value instanceof Character) {
             return value.toString();
         }
         if (value instanceof Enum<?> word) {

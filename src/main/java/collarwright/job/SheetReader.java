@@ -3,11 +3,12 @@ package collarwright.job;
 import collarwright.finding.Code;
 import collarwright.units.Decimals;
 import collarwright.units.Length;
+import collarwright.units.Quoted;
 import java.util.Optional;
 
 /**
- * Reads the job's table {@code [sheet]}: {@code paper-thickness}, {@code hairline} and {@code print-correction} with
- * {@code bar-x} and {@code bar-y}. All of its keys may be left out.
+ * Reads the job's table {@code [sheet]}: {@code paper-thickness}, {@code hairline}, {@code print-correction} with
+ * {@code bar-x} and {@code bar-y}, and {@code csv} with {@code separator} and {@code decimal}. All of its keys may be left out.
  */
 final class SheetReader {
     private static final String SET_RIGHT = "set the printer to 100 %, no scaling, print again and measure the bars";
@@ -40,9 +41,45 @@ final class SheetReader {
         Optional<Double> barX = bar(bars, "bar-x");
         Optional<Double> barY = bar(bars, "bar-y");
         boolean corrected = bars.isPresent() || !correction.present();
-        return corrected && paper.good() && hairline.good() && barX.isPresent() && barY.isPresent()
-                ? Optional.of(new SheetSettings(paper.value(), barX.get(), barY.get(), hairline.value()))
+        Optional<CsvForm> csv = csv(table.get().key("csv"));
+        return corrected && paper.good() && hairline.good() && barX.isPresent() && barY.isPresent() && csv.isPresent()
+                ? Optional.of(new SheetSettings(paper.value(), barX.get(), barY.get(), hairline.value(), csv.get()))
                 : Optional.empty();
+    }
+
+    // Empty after a finding only.
+    private static Optional<CsvForm> csv(KeyView key) {
+        Optional<TableView> table = key.table();
+        if (table.isEmpty()) {
+            return key.present() ? Optional.empty() : Optional.of(CsvForm.USUAL);
+        }
+        Given<Character> separator =
+                new Given<>(table.get().key("separator"), k -> sign(k, ",", ";"), CsvForm.USUAL.separator());
+        Given<Character> decimal =
+                new Given<>(table.get().key("decimal"), k -> sign(k, ".", ","), CsvForm.USUAL.decimal());
+        if (!separator.good() || !decimal.good()) {
+            return Optional.empty();
+        }
+        if (separator.value().equals(decimal.value())) {
+            key.stop(
+                    Code.JOB_OUT_OF_RANGE,
+                    "a separator that is not the decimal sign",
+                    "a comma for both",
+                    "separator = \";\" is usual where decimals stand after a comma");
+            return Optional.empty();
+        }
+        return Optional.of(new CsvForm(separator.value(), decimal.value()));
+    }
+
+    private static Optional<Character> sign(KeyView key, String usual, String other) {
+        Optional<String> text = key.text();
+        if (text.isPresent() && !text.get().equals(usual) && !text.get().equals(other)) {
+            String both = Quoted.text(usual) + " or " + Quoted.text(other);
+            key.stop(
+                    Code.JOB_UNKNOWN_WORD, "one of the signs " + both, Quoted.text(text.get()), "write one of the two");
+            return Optional.empty();
+        }
+        return text.map(t -> t.charAt(0));
     }
 
     // Empty after a finding only.

@@ -1,15 +1,16 @@
 package collarwright.job;
 
 /**
- * How the job's templates are printed.
+ * How the job's templates are printed, and its tables written.
  *
  * @param paperThickness of the paper or card that is wrapped round a collar, 0 to {@link #THICKEST}: lengths along the girth
  *     are those of its middle
  * @param barX what the lying 100 mm bar measured on an uncorrected page that lies on its long side; 100 for a true printer
  * @param barY what the standing 100 mm bar measured on that page
  * @param hairline width of all lines in SVG files, {@link #THINNEST} to {@link #WIDEST}; some cutters know a line to cut by it
+ * @param csv how tables of separated values are written
  */
-public record SheetSettings(double paperThickness, double barX, double barY, double hairline) {
+public record SheetSettings(double paperThickness, double barX, double barY, double hairline, CsvForm csv) {
     /** Length of a bar on a true page. */
     public static final double BAR = 100;
     /** Thickest card. Our choice, no source. */
@@ -23,8 +24,8 @@ public record SheetSettings(double paperThickness, double barX, double barY, dou
     /** The most that a bar may measure. */
     public static final double LONGEST_BAR = 105.2;
 
-    /** Office paper of 0.1 mm (common practice, no source), a true printer, lines of 0.1 mm. */
-    public static final SheetSettings USUAL = new SheetSettings(0.1, BAR, BAR, 0.1);
+    /** Office paper of 0.1 mm (common practice, no source), a true printer, lines of 0.1 mm, CSV as usual. */
+    public static final SheetSettings USUAL = new SheetSettings(0.1, BAR, BAR, 0.1, CsvForm.USUAL);
 
     /** Checks the ranges. */
     public SheetSettings {

@@ -20,18 +20,18 @@ final class BatchCsv {
     private BatchCsv() {}
 
     /** One row for each pattern. */
-    static byte[] boxes(Plan plan) {
-        CsvTable table = new CsvTable("box", "pattern", "pieces", "spares among them", "revision", "job");
+    static Table boxes(Plan plan) {
+        TableBuilder table = new TableBuilder("box", "pattern", "pieces", "spares among them", "revision", "job");
         for (Box box : Box.of(plan)) {
             table.whole(box.number()).text(box.pattern()).whole(box.pieces()).whole(box.spares());
             PackTables.end(table, plan);
         }
-        return table.bytes();
+        return table.table();
     }
 
     /** One row for each place of each layout. */
-    static byte[] sticks(Plan plan, List<SetupSheet> setups) {
-        CsvTable table = new CsvTable(
+    static Table sticks(Plan plan, List<SetupSheet> setups) {
+        TableBuilder table = new TableBuilder(
                 "stick",
                 "sticks to run",
                 "place from the chuck",
@@ -53,6 +53,6 @@ final class BatchCsv {
                 PackTables.end(table, plan);
             }
         }
-        return table.bytes();
+        return table.table();
     }
 }

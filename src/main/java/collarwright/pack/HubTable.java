@@ -21,9 +21,9 @@ public final class HubTable {
      * Lists every hub of a dome.
      *
      * @param plan the plan
-     * @return the file's bytes, one row for each hub, by tier and place
+     * @return the table, one row for each hub, by tier and place
      */
-    public static byte[] print(Plan plan) {
+    public static Table print(Plan plan) {
         boolean flip = plan.job().drilling().flip();
         List<String> heads = new ArrayList<>(List.of(
                 "hub",
@@ -41,7 +41,7 @@ public final class HubTable {
             heads.add("TOP of the collar");
         }
         heads.addAll(List.of("revision", "job"));
-        CsvTable table = new CsvTable(heads.toArray(String[]::new));
+        TableBuilder table = new TableBuilder(heads.toArray(String[]::new));
         PartNames names = PartNames.of(plan);
         Hubs hubs = plan.hubs();
         for (int node = 0; node < hubs.dome().nodeCount(); node++) {
@@ -56,10 +56,10 @@ public final class HubTable {
             }
             PackTables.end(table, plan);
         }
-        return table.bytes();
+        return table.table();
     }
 
-    private static void place(CsvTable table, Dome dome, int node) {
+    private static void place(TableBuilder table, Dome dome, int node) {
         if (dome.hasTiers()) {
             table.whole(dome.countedTier(node)).whole(dome.placeOf(node));
         } else {
@@ -67,7 +67,7 @@ public final class HubTable {
         }
     }
 
-    private static void position(CsvTable table, Plan plan, int node) {
+    private static void position(TableBuilder table, Plan plan, int node) {
         double radius = plan.struts().radius();
         Dome dome = plan.hubs().dome();
         table.number(radius * dome.x(node), 3).number(radius * dome.y(node), 3).number(radius * dome.z(node), 3);

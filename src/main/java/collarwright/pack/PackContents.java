@@ -45,6 +45,7 @@ public final class PackContents {
     private final Plan plan;
     private final Map<String, byte[]> files = new LinkedHashMap<>();
     private final List<PackFile> purposes = new ArrayList<>();
+    private final List<PackBook.Part> tables = new ArrayList<>();
 
     private PackContents(Production production) {
         this.production = production;
@@ -70,32 +71,30 @@ public final class PackContents {
                         + " the mill; hubs, and how they are put together",
                 traveller());
         plan.book().patterns().forEach(this::templates);
-        put(PackTables.HOLES, "all holes of all patterns as a table", PackTables.holes(plan));
+        tables.add(new PackBook.Part("patterns", PlanTables.patterns(plan)));
+        put(PackTables.HOLES, "all holes of all patterns as a table", "holes", PackTables.holes(plan));
         production.rotary().programs().forEach(this::program);
-        put(BatchCsv.BOXES, "how many collars of each pattern go in which box", BatchCsv.boxes(plan));
+        put(BatchCsv.BOXES, "how many collars of each pattern go in which box", "boxes", BatchCsv.boxes(plan));
         if (!production.strips().strips().isEmpty()) {
-            new StripFiles(plan, production.strips()).print(this::put);
+            StripFiles strips = new StripFiles(plan, production.strips());
+            put(
+                    StripFiles.TABLE,
+                    "size of every strip, where its holes are, and what they do after rolling",
+                    "strips",
+                    strips.table());
+            strips.print(this::put);
         }
         if (!production.rotary().setups().isEmpty()) {
             put(
                     BatchCsv.STICKS,
                     "which collar lies where on which stick, and how often each stick is run",
+                    "sticks to drill",
                     BatchCsv.sticks(plan, production.rotary().setups()));
         }
-        put(PackTables.CUT_LIST, "what to cut and where to drill its ends, longest first", PackTables.cutList(plan));
-        put(SticksCsv.STICKS, SticksCsv.PURPOSE, SticksCsv.sticks(plan, production.stock()));
-        put(SticksCsv.OFFCUTS, SticksCsv.OFFCUTS_PURPOSE, SticksCsv.offcuts(production.stock()));
-        StopTable.of(plan).ifPresent(table -> put(StopTable.FILE, StopTable.PURPOSE, table));
-        production.ends().programs().forEach(this::endProgram);
-        put(PackTables.MEMBERS, "which strut goes from which hub and hole to which", PackTables.members(plan));
-        plan.assembly()
-                .ifPresent(a -> put(
-                        RaisingCsv.FILE,
-                        "in which order the struts are put in: hub, hole, push or bow, and what is still empty",
-                        RaisingCsv.print(plan, a)));
-        put(HubTable.FILE, "which collar every hub takes, and which way up it goes", HubTable.print(plan));
-        SiteWork.of(plan).ifPresent(work -> new SiteFiles(plan, work).print(this::put));
+        struts();
+        SiteWork.of(plan).ifPresent(this::site);
         model();
+        put(PackBook.FILE, PackBook.PURPOSE, PackBook.print(plan, book()));
         put(
                 PlanJson.FILE,
                 "everything that was computed, for other programs",
@@ -106,6 +105,53 @@ public final class PackContents {
         purposes.add(new PackFile("files.sha256", "tells whether a file was changed since", 0));
         files.put(FRONT_PAGE, FrontPage.print(paperwork()));
         return files;
+    }
+
+    private void struts() {
+        put(
+                PackTables.CUT_LIST,
+                "what to cut and where to drill its ends, shortest first",
+                "strut types",
+                PackTables.cutList(plan));
+        put(SticksCsv.STICKS, SticksCsv.PURPOSE, "sticks to cut", SticksCsv.sticks(plan, production.stock()));
+        put(SticksCsv.OFFCUTS, SticksCsv.OFFCUTS_PURPOSE, "offcuts", SticksCsv.offcuts(production.stock()));
+        StopTable.of(plan).ifPresent(table -> put(StopTable.FILE, StopTable.PURPOSE, "stops", table));
+        production.ends().programs().forEach(this::endProgram);
+        put(
+                PackTables.MEMBERS,
+                "which strut goes from which hub and hole to which",
+                "members",
+                PackTables.members(plan));
+        plan.assembly()
+                .ifPresent(a -> put(
+                        RaisingCsv.FILE,
+                        "in which order the struts are put in: hub, hole, push or bow, and what is still empty",
+                        "raising",
+                        RaisingCsv.print(plan, a)));
+        tables.add(new PackBook.Part("hub types", PlanTables.hubTypes(plan)));
+        put(HubTable.FILE, "which collar every hub takes, and which way up it goes", "hubs", HubTable.print(plan));
+    }
+
+    private void site(SiteWork work) {
+        SiteFiles site = new SiteFiles(plan, work);
+        site.print(this::put);
+        put(
+                SiteFiles.CONNECTIONS,
+                "which strut end goes into which hub and hole, listed both ways",
+                "connections",
+                site.connections());
+        put(SiteFiles.BUNDLES, "what is in which bundle, and what it weighs", "bundles", site.bundles());
+    }
+
+    private List<PackBook.Part> book() {
+        List<PackBook.Part> parts = new ArrayList<>();
+        parts.add(new PackBook.Part("job", PlanTables.job(plan)));
+        parts.add(new PackBook.Part("findings", PlanTables.findings(plan)));
+        parts.addAll(tables);
+        parts.add(new PackBook.Part("stock", PlanTables.stock(production.stock())));
+        parts.add(new PackBook.Part("programs", PlanTables.programs(programs())));
+        parts.add(new PackBook.Part("checks", PlanTables.checks(plan)));
+        return List.copyOf(parts);
     }
 
     private void model() {
@@ -122,6 +168,11 @@ public final class PackContents {
     private void put(String path, String purpose, byte[] bytes) {
         files.put(path, bytes);
         purposes.add(new PackFile(path, purpose, bytes.length));
+    }
+
+    private void put(String path, String purpose, String sheet, Table table) {
+        put(path, purpose, table.csv(plan.job().sheet().csv()));
+        tables.add(new PackBook.Part(sheet, table));
     }
 
     private void put(String path, String purpose, String text) {

@@ -39,10 +39,10 @@ public final class PackTables {
      * Lists the strut types with what to cut and where to drill.
      *
      * @param plan the plan
-     * @return the file's bytes, one row for each strut type, shortest first
+     * @return the table, one row for each strut type, shortest first
      */
-    public static byte[] cutList(Plan plan) {
-        CsvTable table = new CsvTable(
+    public static Table cutList(Plan plan) {
+        TableBuilder table = new TableBuilder(
                 "strut type",
                 "per dome",
                 "to make",
@@ -77,10 +77,10 @@ public final class PackTables {
             table.text(plan.job().strut().stock().name());
             end(table, plan);
         }
-        return table.bytes();
+        return table.table();
     }
 
-    private static void drill(CsvTable table, StrutEnd end) {
+    private static void drill(TableBuilder table, StrutEnd end) {
         if (end.drill().isEmpty()) {
             table.empty().empty();
         } else {
@@ -88,17 +88,17 @@ public final class PackTables {
         }
     }
 
-    private static void fraction(CsvTable table, double length) {
+    private static void fraction(TableBuilder table, double length) {
         InchFractions.Shown shown = InchFractions.nearest(length, PARTS);
         table.text(shown.text()).number(shown.error(), MM_DECIMALS);
     }
 
-    private static void degrees(CsvTable table, double radians) {
+    private static void degrees(TableBuilder table, double radians) {
         table.number(Angles.degrees(radians), DEGREE_DECIMALS);
     }
 
     /** Ends a row with what it belongs to. */
-    static void end(CsvTable table, Plan plan) {
+    static void end(TableBuilder table, Plan plan) {
         table.text(plan.job().revision()).text(plan.job().title()).endRow();
     }
 
@@ -107,10 +107,10 @@ public final class PackTables {
      * stands in it twice, once from each end.
      *
      * @param plan the plan
-     * @return the file's bytes, by hub and hole
+     * @return the table, by hub and hole
      */
-    public static byte[] members(Plan plan) {
-        CsvTable table = new CsvTable(
+    public static Table members(Plan plan) {
+        TableBuilder table = new TableBuilder(
                 "from node",
                 "from hub type",
                 "from pattern",
@@ -153,12 +153,12 @@ public final class PackTables {
                 end(table, plan);
             }
         }
-        return table.bytes();
+        return table.table();
     }
 
     private record Place(int member, boolean atA) {}
 
-    private static void place(CsvTable table, Plan plan, PartNames names, Place place) {
+    private static void place(TableBuilder table, Plan plan, PartNames names, Place place) {
         Hubs hubs = plan.hubs();
         int node = place.atA() ? hubs.nodeAtA(place.member()) : hubs.nodeAtB(place.member());
         int type = hubs.typeOf(node);
@@ -186,10 +186,10 @@ public final class PackTables {
      * Lists the holes of every pattern: where each is, what makes it and why it has its size.
      *
      * @param plan the plan
-     * @return the file's bytes, by pattern and hole; only the heads where the plan has no patterns
+     * @return the table, by pattern and hole; only the heads where the plan has no patterns
      */
-    public static byte[] holes(Plan plan) {
-        CsvTable table = new CsvTable(
+    public static Table holes(Plan plan) {
+        TableBuilder table = new TableBuilder(
                 "pattern",
                 "collars per dome",
                 "collars to make",
@@ -226,10 +226,10 @@ public final class PackTables {
                 end(table, plan);
             }
         }
-        return table.bytes();
+        return table.table();
     }
 
-    private static void position(CsvTable table, Hole hole, double outerRadius) {
+    private static void position(TableBuilder table, Hole hole, double outerRadius) {
         double arc = hole.azimuth() * outerRadius;
         degrees(table, hole.azimuth());
         // In letters: a file without a byte-order mark keeps its heads and figures plain in every spreadsheet.
@@ -247,7 +247,7 @@ public final class PackTables {
         };
     }
 
-    private static void size(CsvTable table, Hole hole) {
+    private static void size(TableBuilder table, Hole hole) {
         table.text(pilot(hole.cutter().kind()))
                 .text(hole.cutter().id())
                 .text(hole.cutter().kind().title())

@@ -16,8 +16,8 @@ final class RaisingCsv {
     private RaisingCsv() {}
 
     /** One row for each strut, in raising order. */
-    static byte[] print(Plan plan, Assembly assembly) {
-        CsvTable table = new CsvTable(
+    static Table print(Plan plan, Assembly assembly) {
+        TableBuilder table = new TableBuilder(
                 "order",
                 "go",
                 "member",
@@ -53,7 +53,7 @@ final class RaisingCsv {
             table.text(line.step().held() ? "yes" : "no");
             PackTables.end(table, plan);
         }
-        return table.bytes();
+        return table.table();
     }
 
     private static String how(RaisingLine line) {
@@ -62,7 +62,7 @@ final class RaisingCsv {
 
     private record End(Seat seat, boolean alike) {}
 
-    private static void seat(CsvTable table, Plan plan, PartNames names, End end) {
+    private static void seat(TableBuilder table, Plan plan, PartNames names, End end) {
         Seat seat = end.seat();
         int type = plan.hubs().typeOf(seat.node());
         table.text(names.node(seat.node()))

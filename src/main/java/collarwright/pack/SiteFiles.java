@@ -50,13 +50,11 @@ final class SiteFiles {
                     "labels for strut ends, collars and bundles, on sheets of labels; print at 100 %, once for each dome",
                     LabelPages.print(plan, work.labels()));
         }
-        taker.put(CONNECTIONS, "which strut end goes into which hub and hole, listed both ways", connections());
-        taker.put(BUNDLES, "what is in which bundle, and what it weighs", bundles());
     }
 
     /** One row for each strut end, first by strut, then again by hub. */
-    private byte[] connections() {
-        CsvTable table = new CsvTable(
+    Table connections() {
+        TableBuilder table = new TableBuilder(
                 "listed by",
                 "strut end",
                 "strut",
@@ -70,10 +68,10 @@ final class SiteFiles {
                 "job");
         work.connections().byStrut().forEach(end -> row(table, "strut", end));
         work.connections().byHub().forEach(end -> row(table, "hub", end));
-        return table.bytes();
+        return table.table();
     }
 
-    private void row(CsvTable table, String by, Connection end) {
+    private void row(TableBuilder table, String by, Connection end) {
         int strut = plan.hubs().strutTypeOf(end.member());
         int hub = plan.hubs().typeOf(end.node());
         boolean alike = plan.struts().types().get(strut).alike();
@@ -90,9 +88,9 @@ final class SiteFiles {
     }
 
     /** One row for each bundle: those of a dome, then those of spares. */
-    private byte[] bundles() {
+    Table bundles() {
         Kit kit = work.kit();
-        CsvTable table = new CsvTable(
+        TableBuilder table = new TableBuilder(
                 "bundle",
                 "times",
                 "what",
@@ -105,10 +103,10 @@ final class SiteFiles {
                 "job");
         rows(table, kit.perDome(), kit.domes());
         rows(table, kit.spares(), 1);
-        return table.bytes();
+        return table.table();
     }
 
-    private void rows(CsvTable table, List<Bundle> bundles, int times) {
+    private void rows(TableBuilder table, List<Bundle> bundles, int times) {
         for (Bundle bundle : bundles) {
             table.text(bundle.id())
                     .whole(times)

@@ -41,10 +41,10 @@ public final class SticksCsv {
      *
      * @param plan the plan
      * @param work its cutting plans
-     * @return the file's bytes
+     * @return the table
      */
-    public static byte[] sticks(Plan plan, StockWork work) {
-        CsvTable table = new CsvTable(
+    public static Table sticks(Plan plan, StockWork work) {
+        TableBuilder table = new TableBuilder(
                 "layout",
                 "sticks cut like this",
                 "for",
@@ -71,17 +71,17 @@ public final class SticksCsv {
                 }
             }
         }
-        return table.bytes();
+        return table.table();
     }
 
     /**
      * Lists what is left over.
      *
      * @param work the cutting plans
-     * @return the file's bytes
+     * @return the table
      */
-    public static byte[] offcuts(StockWork work) {
-        CsvTable table = new CsvTable(OffcutRows.COLUMNS.toArray(String[]::new));
+    public static Table offcuts(StockWork work) {
+        TableBuilder table = new TableBuilder(OffcutRows.COLUMNS.toArray(String[]::new));
         for (CuttingSettings.Offcut offcut : work.offcuts()) {
             table.text(offcut.id())
                     .text(offcut.stock())
@@ -89,18 +89,18 @@ public final class SticksCsv {
                     .text(OffcutRows.check(offcut))
                     .endRow();
         }
-        return table.bytes();
+        return table.table();
     }
 
     private static final class Stick {
-        private final CsvTable table;
+        private final TableBuilder table;
         private final Plan plan;
         private final StockNeed need;
         private final CutPlan cut;
         private final String name;
         private int step;
 
-        Stick(CsvTable table, Plan plan, StockNeed need, CutPlan cut, String name) {
+        Stick(TableBuilder table, Plan plan, StockNeed need, CutPlan cut, String name) {
             this.table = table;
             this.plan = plan;
             this.need = need;

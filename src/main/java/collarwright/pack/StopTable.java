@@ -25,14 +25,14 @@ public final class StopTable {
      * Lists the stops.
      *
      * @param plan the plan
-     * @return the file's bytes, one row for each strut type; empty where no tie holes are drilled
+     * @return the table, one row for each strut type; empty where no tie holes are drilled
      */
-    public static Optional<byte[]> of(Plan plan) {
+    public static Optional<Table> of(Plan plan) {
         List<EndStops> all = Production.stops(plan);
         if (all.isEmpty()) {
             return Optional.empty();
         }
-        CsvTable table = new CsvTable(
+        TableBuilder table = new TableBuilder(
                 "strut type",
                 "to make",
                 "cut length (mm)",
@@ -58,10 +58,10 @@ public final class StopTable {
                     .number(plan.job().strut().tieHole().orElseThrow().diameter(), 3);
             PackTables.end(table, plan);
         }
-        return Optional.of(table.bytes());
+        return Optional.of(table.table());
     }
 
-    private static void stop(CsvTable table, double at) {
+    private static void stop(TableBuilder table, double at) {
         InchFractions.Shown shown = InchFractions.nearest(at, PARTS);
         table.number(at, 3).text(shown.text()).number(shown.error(), 3);
     }

@@ -57,7 +57,6 @@ final class StripFiles {
                 "strips/strips-r12.dxf",
                 what + "DXF R12, lines and arcs",
                 bytes(DxfWriter.print(sheet, DxfFlavour.R12)));
-        taker.put(TABLE, "size of every strip, where its holes are, and what they do after rolling", table());
         for (BenchProgram<FlatTask> program : work.programs().programs()) {
             String purpose = "flat strip of pattern " + program.task().strip().pattern() + ", "
                     + String.join(
@@ -94,8 +93,8 @@ final class StripFiles {
                 OptionalInt.of(program.air() ? 1 : program.task().strip().made()));
     }
 
-    private byte[] table() {
-        CsvTable table = new CsvTable(
+    Table table() {
+        TableBuilder table = new TableBuilder(
                 "pattern",
                 "to make",
                 "length (mm)",
@@ -138,10 +137,10 @@ final class StripFiles {
                 PackTables.end(table, plan);
             }
         }
-        return table.bytes();
+        return table.table();
     }
 
-    private static void degrees(CsvTable table, double angle) {
+    private static void degrees(TableBuilder table, double angle) {
         table.number(Angles.degrees(angle), 4);
     }
 

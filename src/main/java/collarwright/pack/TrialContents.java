@@ -30,7 +30,7 @@ public final class TrialContents {
     public static Map<String, byte[]> of(TrialLayout layout) {
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put("trial.pdf", TrialSheet.print(layout));
-        files.put(ROWS, rows(layout));
+        files.put(ROWS, rows(layout).csv(layout.job().sheet().csv()));
         new TemplateFiles(layout.job()).print(layout.pattern(), 1, (path, purpose, bytes) -> files.put(path, bytes));
         for (ProgramFile program : layout.rotary().programs()) {
             files.put(PackContents.path(program), program.text().getBytes(StandardCharsets.UTF_8));
@@ -38,8 +38,8 @@ public final class TrialContents {
         return files;
     }
 
-    private static byte[] rows(TrialLayout layout) {
-        CsvTable table = new CsvTable("hole", "cutter", "as-drilled-mm", "strut-mm", "measured-deg");
+    private static Table rows(TrialLayout layout) {
+        TableBuilder table = new TableBuilder("hole", "cutter", "as-drilled-mm", "strut-mm", "measured-deg");
         double strut = layout.job().strut().stock().od().nominal();
         for (Hole hole : layout.pattern().holes()) {
             for (int i = 0; i < READINGS; i++) {
@@ -51,6 +51,6 @@ public final class TrialContents {
                         .endRow();
             }
         }
-        return table.bytes();
+        return table.table();
     }
 }

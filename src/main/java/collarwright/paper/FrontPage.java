@@ -21,6 +21,7 @@ import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
 import collarwright.units.Decimals;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
@@ -34,6 +35,8 @@ public final class FrontPage {
     private static final double NARROW = 88;
 
     private static final double WIDE = 180;
+
+    private static final String HOW_LONG = "How long it takes";
 
     /** More patterns than this are pictured in the traveller only. */
     private static final int MOST_PICTURED = 24;
@@ -103,7 +106,7 @@ public final class FrontPage {
     }
 
     private void contents() {
-        List<String> names = List.of(
+        List<String> names = new ArrayList<>(List.of(
                 "What to make",
                 "The dome",
                 "Findings",
@@ -111,9 +114,13 @@ public final class FrontPage {
                 "Struts",
                 "Cutters",
                 "Batch",
+                HOW_LONG,
                 "Stock to pull",
                 "Files",
-                "Cautions");
+                "Cautions"));
+        if (plan.book().patterns().isEmpty()) {
+            names.remove(HOW_LONG);
+        }
         html.append("<nav aria-label=\"On this page\">\n<ul>\n");
         for (String name : names) {
             html.append("<li><a href=\"#")
@@ -319,7 +326,7 @@ public final class FrontPage {
         if (plan.book().patterns().isEmpty()) {
             return;
         }
-        open("How long it takes, about");
+        open(HOW_LONG);
         html.append(HtmlGrid.bare(TimeTable.grid(work.time())));
         paragraph(TimeTable.rule());
         close();

@@ -55,6 +55,7 @@ final class PageStyle {
               table.stack tbody th::before, table.stack td::before { content: attr(data-label); color: GREY;
                 font-weight: normal; }
             }
+            @media screen and (max-width: 24rem) { .whole { white-space: normal; } }
             @page { size: A4; margin: 15mm; }
             @media print {
               body { padding: 0; max-width: none; font-size: 11.5pt; line-height: 1.35; }

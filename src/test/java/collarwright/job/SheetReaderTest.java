@@ -27,7 +27,7 @@ class SheetReaderTest {
     void sheet_leftOut_isUsual() {
         assertThat(Jobs.job().sheet()).isEqualTo(SheetSettings.USUAL);
         assertThat(sheet("")).isEqualTo(SheetSettings.USUAL);
-        assertThat(SheetSettings.USUAL).isEqualTo(new SheetSettings(0.1, 100, 100, 0.1));
+        assertThat(SheetSettings.USUAL).isEqualTo(new SheetSettings(0.1, 100, 100, 0.1, new CsvForm(',', '.')));
     }
 
     @Test
@@ -63,10 +63,24 @@ class SheetReaderTest {
                 "print-correction = { bar-x = 95.2 } | JOB_OUT_OF_RANGE",
                 "print-correction = { bar-y = 105.3 } | JOB_OUT_OF_RANGE",
                 "print-correction = { bar-z = 100 } | JOB_UNKNOWN_KEY",
+                "csv = { decimal = \",\" } | JOB_OUT_OF_RANGE",
+                "csv = { separator = \".\" } | JOB_UNKNOWN_WORD",
+                "csv = { decimal = 1 } | JOB_WRONG_TYPE",
+                "csv = \";\" | JOB_WRONG_TYPE",
                 "paper = 0.1 | JOB_UNKNOWN_KEY"
             })
     void sheet_wrong_isFound(String line, Code code) {
         assertThat(faults(line)).extracting(Finding::code).containsExactly(code);
+    }
+
+    @Test
+    void csv_given_isRead() {
+        assertThat(sheet("csv = { separator = \";\", decimal = \",\" }").csv()).isEqualTo(new CsvForm(';', ','));
+        assertThat(sheet("csv = { separator = \";\" }").csv()).isEqualTo(new CsvForm(';', '.'));
+        // Said or not, the usual form is the same job; also where something else is not as usual.
+        assertThat(Jobs.job("[shop]", "[sheet]\nhairline = 0.2\ncsv = { separator = \",\" }\n[shop]")
+                        .revision())
+                .isEqualTo(Jobs.job("[shop]", "[sheet]\nhairline = 0.2\n[shop]").revision());
     }
 
     @Test
@@ -83,7 +97,13 @@ class SheetReaderTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"hairline = 0.2", "paper-thickness = 0.2", "print-correction = { bar-x = 99 }"})
+    @ValueSource(
+            strings = {
+                "hairline = 0.2",
+                "paper-thickness = 0.2",
+                "print-correction = { bar-x = 99 }",
+                "csv = { separator = \";\" }"
+            })
     void revision_otherPrint_isAnother(String line) {
         assertThat(Jobs.job("[shop]", "[sheet]\n" + line + "\n[shop]").revision())
                 .isNotEqualTo(Jobs.job().revision());

@@ -2,6 +2,7 @@ package collarwright.pack;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import collarwright.job.CsvForm;
 import collarwright.plan.Plan;
 import collarwright.plan.Planner;
 import collarwright.testing.DomeJobs;
@@ -19,8 +20,9 @@ class HubTableTest {
         long flipped = IntStream.range(0, plan.hubs().dome().nodeCount())
                 .filter(plan::flipped)
                 .count();
-        List<String> rows =
-                new String(HubTable.print(plan), StandardCharsets.UTF_8).lines().toList();
+        List<String> rows = new String(HubTable.print(plan).csv(CsvForm.USUAL), StandardCharsets.UTF_8)
+                .lines()
+                .toList();
         assertThat(rows.get(0)).contains("TOP of the collar");
         assertThat(rows.stream().filter(r -> r.contains(",inside,")).count()).isEqualTo(flipped);
         assertThat(rows.stream().filter(r -> r.contains(",outside,")).count())
@@ -29,7 +31,8 @@ class HubTableTest {
 
     @Test
     void hubTable_withoutFlip_hasNoColumnForTop() {
-        assertThat(new String(HubTable.print(PackJobs.plan(PackJobs.metric())), StandardCharsets.UTF_8))
+        assertThat(new String(
+                        HubTable.print(PackJobs.plan(PackJobs.metric())).csv(CsvForm.USUAL), StandardCharsets.UTF_8))
                 .doesNotContain("TOP of the collar");
     }
 }

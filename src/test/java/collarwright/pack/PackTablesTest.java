@@ -3,6 +3,7 @@ package collarwright.pack;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import collarwright.job.CsvForm;
 import collarwright.job.Job;
 import collarwright.plan.Plan;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -18,12 +19,12 @@ import org.junit.jupiter.api.Test;
 
 class PackTablesTest {
 
-    private static String text(byte[] bytes) {
-        return new String(bytes, StandardCharsets.UTF_8);
+    private static String text(Table table) {
+        return new String(table.csv(CsvForm.USUAL), StandardCharsets.UTF_8);
     }
 
-    private static List<Map<String, String>> rows(byte[] bytes) {
-        return CsvRecords.rows(text(bytes));
+    private static List<Map<String, String>> rows(Table table) {
+        return CsvRecords.rows(text(table));
     }
 
     private static double number(Map<String, String> row, String head) {
@@ -213,7 +214,7 @@ class PackTablesTest {
     void tables_titleLikeAFormula_startsNoCellWithIt() {
         for (String title : List.of("=1+1", "+1", "-1", "@SUM(A1)", "  =1+1", "\t=1", "\r=1", "＝1+1")) {
             Plan plan = PackJobs.plan(PackJobs.titled(PackJobs.inch(), title));
-            for (byte[] table : List.of(
+            for (Table table : List.of(
                     PackTables.cutList(plan), PackTables.members(plan), PackTables.holes(plan), HubTable.print(plan))) {
                 assertThat(rows(table)).allSatisfy(row -> assertThat(row).containsEntry("job", "'" + title));
             }
@@ -226,7 +227,7 @@ class PackTablesTest {
     @Test
     void tables_cells_areNeitherFormulasNorDates() {
         Plan plan = PackJobs.plan(PackJobs.metric());
-        for (byte[] table : List.of(
+        for (Table table : List.of(
                 PackTables.cutList(plan), PackTables.members(plan), PackTables.holes(plan), HubTable.print(plan))) {
             List<List<String>> records = CsvRecords.read(text(table));
             assertThat(records).allSatisfy(record -> assertThat(record).hasSameSizeAs(records.get(0)));
@@ -242,7 +243,7 @@ class PackTablesTest {
     @Test
     void tables_figures_arePlainAscii() {
         Plan plan = PackJobs.plan(PackJobs.metric());
-        for (byte[] table : List.of(
+        for (Table table : List.of(
                 PackTables.cutList(plan), PackTables.members(plan), PackTables.holes(plan), HubTable.print(plan))) {
             assertThat(text(table).chars()).allMatch(c -> c < 127);
         }

@@ -2,6 +2,7 @@ package collarwright.pack;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import collarwright.job.CsvForm;
 import collarwright.plan.Plan;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
@@ -12,8 +13,8 @@ import org.junit.jupiter.api.Test;
 /** The raising order as a table, held against the list of members. */
 class RaisingCsvTest {
 
-    private static List<Map<String, String>> rows(byte[] bytes) {
-        return CsvRecords.rows(new String(bytes, StandardCharsets.UTF_8));
+    private static List<Map<String, String>> rows(Table table) {
+        return CsvRecords.rows(new String(table.csv(CsvForm.USUAL), StandardCharsets.UTF_8));
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import collarwright.cutting.SawSettings;
 import collarwright.cutting.StockLength;
 import collarwright.finding.Code;
+import collarwright.job.CsvForm;
 import collarwright.job.CuttingSettings;
 import collarwright.job.Job;
 import collarwright.plan.Plan;
@@ -42,8 +43,8 @@ class SticksCsvTest {
                 new CuttingSettings.Offcut("R-3", job.hub().ring().name(), 500));
     }
 
-    private static List<Map<String, String>> rows(byte[] csv) {
-        return CsvRecords.rows(new String(csv, StandardCharsets.UTF_8));
+    private static List<Map<String, String>> rows(Table table) {
+        return CsvRecords.rows(new String(table.csv(CsvForm.USUAL), StandardCharsets.UTF_8));
     }
 
     @Test

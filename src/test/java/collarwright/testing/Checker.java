@@ -25,6 +25,13 @@ public enum Checker {
             return pythonModule("ezdxf");
         }
     },
+    /** The reader of workbooks, by {@link TableReader}. */
+    OPENPYXL("openpyxl") {
+        @Override
+        Optional<String> look() {
+            return pythonModule("openpyxl");
+        }
+    },
     /** The SVG reader for physical sizes, by {@link SvgElements}. */
     SVGELEMENTS("svgelements") {
         @Override
@@ -79,6 +86,13 @@ public enum Checker {
         @Override
         Optional<String> look() {
             return nodePackage("three");
+        }
+    },
+    /** The rules of accessibility, by {@link Axe}. */
+    AXE("axe-core (npm)") {
+        @Override
+        Optional<String> look() {
+            return programs("chromium").or(() -> nodePackage("playwright-core")).or(() -> nodePackage("axe-core"));
         }
     },
     /** The second DXF geometry, by {@link DxfJs}. */

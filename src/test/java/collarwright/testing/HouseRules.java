@@ -281,6 +281,7 @@ public record HouseRules(String root) {
                 only("org.jfree..", "sheet", "pack", "picture"),
                 only("org.locationtech.jts..", "collar"),
                 only("com.google.zxing..", "paper"),
+                only("org.dhatim..", "pack"),
                 only("java.awt..", "drawing", "sheet", "pack", "picture", "paper"));
     }
 
