@@ -171,10 +171,12 @@ public enum Code {
     PROGRAM_FILE(Outcome.JOB),
     /** A program from outside that differs from the planned one. */
     PROGRAM_DIFFERS(Outcome.PLAN),
+    /** A cut file that cannot be read as one. */
+    DRAWING_FILE(Outcome.JOB),
 
     /** A program did not pass its rehearsal. */
     REHEARSAL_FAILED(Outcome.FAULT),
-    /** A drawing did not pass its lint. */
+    /** A drawing, or a cut file read back, did not pass its lint. */
     SHEET_FAULT(Outcome.FAULT),
     /** Anything else that is the program's own fault. */
     PROGRAM_FAULT(Outcome.FAULT);
