@@ -45,14 +45,23 @@ final class DrawnCrossings {
 
     private void add(DrawnPiece piece) {
         for (int i = 0; i + 1 < piece.spots().size(); i++) {
-            Chord chord = new Chord(piece, i, piece.spots().get(i), piece.spots().get(i + 1));
+            Chord chord =
+                    new Chord(piece, i, piece.spots().get(i), piece.spots().get(i + 1));
             if (chord.from().equals(chord.to())) {
                 continue;
             }
-            long right = StrictMath.floorDiv(StrictMath.max(chord.from().x(), chord.to().x()), size);
-            long top = StrictMath.floorDiv(StrictMath.max(chord.from().y(), chord.to().y()), size);
-            for (long x = StrictMath.floorDiv(StrictMath.min(chord.from().x(), chord.to().x()), size); x <= right; x++) {
-                for (long y = StrictMath.floorDiv(StrictMath.min(chord.from().y(), chord.to().y()), size); y <= top; y++) {
+            long right = StrictMath.floorDiv(
+                    StrictMath.max(chord.from().x(), chord.to().x()), size);
+            long top = StrictMath.floorDiv(
+                    StrictMath.max(chord.from().y(), chord.to().y()), size);
+            for (long x = StrictMath.floorDiv(
+                            StrictMath.min(chord.from().x(), chord.to().x()), size);
+                    x <= right;
+                    x++) {
+                for (long y = StrictMath.floorDiv(
+                                StrictMath.min(chord.from().y(), chord.to().y()), size);
+                        y <= top;
+                        y++) {
                     List<Chord> here = cells.computeIfAbsent(new Cell(x, y), c -> new ArrayList<>());
                     here.forEach(other -> compare(other, chord));
                     here.add(chord);

@@ -153,8 +153,7 @@ final class DxfScan {
 
     /** A polyline of release 12, whose corners follow as records of their own. */
     private record OldPolyline(DrawnPiece.Source source, boolean closed, List<double[]> corners) {
-        static final OldPolyline NONE =
-                new OldPolyline(new DrawnPiece.Source("", "", 1), false, List.of());
+        static final OldPolyline NONE = new OldPolyline(new DrawnPiece.Source("", "", 1), false, List.of());
     }
 
     private void vertex(List<Tag> record) {
@@ -200,9 +199,7 @@ final class DxfScan {
                 double b = StrictMath.toRadians(to.getAsDouble());
                 double turn = (to.getAsDouble() - from.getAsDouble()) % 360;
                 double sweep = StrictMath.toRadians(turn <= 0 ? turn + 360 : turn);
-                double[] start = {
-                    x.getAsDouble() + r * StrictMath.cos(a), y.getAsDouble() + r * StrictMath.sin(a)
-                };
+                double[] start = {x.getAsDouble() + r * StrictMath.cos(a), y.getAsDouble() + r * StrictMath.sin(a)};
                 double[] end = {x.getAsDouble() + r * StrictMath.cos(b), y.getAsDouble() + r * StrictMath.sin(b)};
                 pieces.add(DrawnPiece.bent(source, start, end, StrictMath.tan(sweep / 4)));
             }

@@ -160,8 +160,7 @@ public final class FileLint {
     private List<List<DrawnPiece>> closed(Role role) {
         DrawnContours contours = DrawnContours.of(file.on(role.layer()));
         contours.strays()
-                .forEach(p -> faults.add(
-                        p.line(), "a line of a contour", said(p) + " alone at " + place(p.first())));
+                .forEach(p -> faults.add(p.line(), "a line of a contour", said(p) + " alone at " + place(p.first())));
         contours.open()
                 .forEach((spot, pieces) -> faults.add(
                         pieces.get(0).line(),

@@ -22,7 +22,8 @@ final class SvgScan {
     private static final Pattern ATTRIBUTE = Pattern.compile("([\\w:-]+)\\s*=\\s*\"([^\"]*)\"");
     private static final Pattern TOKEN = Pattern.compile("[A-Za-z]|[^\\sA-Za-z,]+");
     private static final Set<String> ALLOWED = Set.of("svg", "title", "g", "circle", "line", "path");
-    private static final String CURE = "name an SVG of templates, strips or laser as it was written; pictures are not cut files";
+    private static final String CURE =
+            "name an SVG of templates, strips or laser as it was written; pictures are not cut files";
 
     private final FileFaults faults;
     private final String text;
@@ -53,7 +54,10 @@ final class SvgScan {
             int end = next < 0 ? text.length() : next;
             boolean title = !open.isEmpty() && open.get(open.size() - 1).equals("title");
             if (!title && !text.substring(at, end).isBlank()) {
-                faults.add(line, "lines only", "text " + FileFaults.shown(text.substring(at, end).strip()));
+                faults.add(
+                        line,
+                        "lines only",
+                        "text " + FileFaults.shown(text.substring(at, end).strip()));
             }
             line += newLines(at, end);
             if (next < 0) {
@@ -62,8 +66,7 @@ final class SvgScan {
             matcher.region(next, text.length());
             if (!matcher.lookingAt()) {
                 int shown = StrictMath.min(text.length(), next + 40);
-                throw faults.unreadable(
-                        line, "an element of SVG", FileFaults.shown(text.substring(next, shown)), CURE);
+                throw faults.unreadable(line, "an element of SVG", FileFaults.shown(text.substring(next, shown)), CURE);
             }
             element(matcher, line);
             line += newLines(next, matcher.end());
@@ -139,8 +142,10 @@ final class SvgScan {
             faults.add(line, "width and height in mm", FileFaults.shown(wide + " x " + high));
             return;
         }
-        width = faults.number(wide.substring(0, wide.length() - 2), line, "width").orElse(0.0);
-        height = faults.number(high.substring(0, high.length() - 2), line, "height").orElse(0.0);
+        width = faults.number(wide.substring(0, wide.length() - 2), line, "width")
+                .orElse(0.0);
+        height = faults.number(high.substring(0, high.length() - 2), line, "height")
+                .orElse(0.0);
         String box = values.getOrDefault("viewBox", "none");
         String[] parts = box.strip().split("\\s+");
         boolean same = parts.length == 4

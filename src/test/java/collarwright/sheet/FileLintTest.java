@@ -95,8 +95,22 @@ class FileLintTest {
     @Test
     void check_lineTwice_isFoundAlsoTheOtherWayRound() {
         List<String> faults = faults(entity(
-                "0", "LINE", "8", "CUT-OUTSIDE", "10", "80.0", "20", "30.0", "30", "0.0", "11", "30.0", "21", "30.0",
-                "31", "0.0"));
+                "0",
+                "LINE",
+                "8",
+                "CUT-OUTSIDE",
+                "10",
+                "80.0",
+                "20",
+                "30.0",
+                "30",
+                "0.0",
+                "11",
+                "30.0",
+                "21",
+                "30.0",
+                "31",
+                "0.0"));
 
         assertThat(faults).anyMatch(f -> f.startsWith("every line once: LINE on \"CUT-OUTSIDE\""));
         assertThat(faults).anyMatch(f -> f.contains("3 ends on CUT-OUTSIDE"));
@@ -105,11 +119,27 @@ class FileLintTest {
     @Test
     void check_strayAndCrossing_areFound() {
         List<String> faults = faults(entity(
-                "0", "LINE", "8", "CUT-INSIDE", "10", "20.0", "20", "50.0", "30", "0.0", "11", "45.0", "21", "50.0",
-                "31", "0.0"));
+                "0",
+                "LINE",
+                "8",
+                "CUT-INSIDE",
+                "10",
+                "20.0",
+                "20",
+                "50.0",
+                "30",
+                "0.0",
+                "11",
+                "45.0",
+                "21",
+                "50.0",
+                "31",
+                "0.0"));
 
         assertThat(faults).anyMatch(f -> f.startsWith("a line of a contour: LINE on \"CUT-INSIDE\" alone"));
-        assertThat(faults).filteredOn(f -> f.startsWith("cut lines that keep apart")).hasSize(2);
+        assertThat(faults)
+                .filteredOn(f -> f.startsWith("cut lines that keep apart"))
+                .hasSize(2);
     }
 
     @Test
@@ -148,7 +178,8 @@ class FileLintTest {
                         "f", entity("0", "SPLINE", "8", "CUT-INSIDE", "0", "TEXT", "8", "MARK", "30", "2.0"))
                 .findings();
 
-        assertThat(findings).extracting(Finding::found)
+        assertThat(findings)
+                .extracting(Finding::found)
                 .contains("\"SPLINE\" on layer \"CUT-INSIDE\"", "\"TEXT\" on layer \"MARK\"", "z \"2.0\"");
         assertThat(findings.get(0).where()).isInstanceOf(Where.Text.class);
         int line = ((Where.Text) findings.get(0).where()).line();
@@ -187,8 +218,7 @@ class FileLintTest {
         boolean level = l.from().y() == l.to().y();
         return level
                 ? Line.of(60, l.from().y(), 60 + (l.to().x() - 60) * 0.97, l.to().y())
-                : Line.of(
-                        60 + (l.from().x() - 60) * 0.97, l.from().y(), 60 + (l.to().x() - 60) * 0.97, l.to().y());
+                : Line.of(60 + (l.from().x() - 60) * 0.97, l.from().y(), 60 + (l.to().x() - 60) * 0.97, l.to().y());
     }
 
     @Test
@@ -211,7 +241,9 @@ class FileLintTest {
             for (int end = 20; end < text.length() - 3; end += text.length() / 97) {
                 String cut = text.substring(0, end);
                 try {
-                    assertThat(FileLint.check("f", cut).findings()).as("cut at " + end).isNotEmpty();
+                    assertThat(FileLint.check("f", cut).findings())
+                            .as("cut at " + end)
+                            .isNotEmpty();
                 } catch (JobException e) {
                     assertThat(e.findings()).allMatch(f -> f.code() == Code.DRAWING_FILE);
                 }
@@ -223,9 +255,11 @@ class FileLintTest {
     void check_noCutFile_isRefusedAsSuch() {
         for (String text : List.of("hello", "<svg/>", "<svg><![CDATA[x]]></svg>", "0\nEOF\n", "0\nx\ny\nz\n")) {
             assertThatThrownBy(() -> FileLint.check("f", text))
-                    .isInstanceOfSatisfying(JobException.class, e -> assertThat(e.findings())
-                            .extracting(Finding::code)
-                            .containsExactly(Code.DRAWING_FILE));
+                    .isInstanceOfSatisfying(
+                            JobException.class,
+                            e -> assertThat(e.findings())
+                                    .extracting(Finding::code)
+                                    .containsExactly(Code.DRAWING_FILE));
         }
     }
 }
