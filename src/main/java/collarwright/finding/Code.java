@@ -142,6 +142,10 @@ public enum Code {
     TRIAL_PIECE(Outcome.PLAN),
     /** A test collar with too few holes. */
     TRIAL_LADDER(Outcome.PLAN),
+    /** An index plate whose notches or numbers have no room. */
+    INDEX_PLATE(Outcome.PLAN),
+    /** A part that is larger than the sheet that it is cut from. */
+    SHEET_TOO_SMALL(Outcome.PLAN),
     /** PVC, CPVC or vinyl under a laser or plasma torch. */
     LASER_PVC(Outcome.PLAN),
 

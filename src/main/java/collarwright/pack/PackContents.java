@@ -21,6 +21,7 @@ import collarwright.picture.BackplotPicture;
 import collarwright.picture.Figures;
 import collarwright.picture.SvgPicture;
 import collarwright.plan.Plan;
+import collarwright.plan.PlateWork;
 import collarwright.plan.Production;
 import collarwright.plan.WorkTime;
 import collarwright.rehearsal.Replay;
@@ -73,6 +74,10 @@ public final class PackContents {
         put(PackTables.HOLES, "all holes of all patterns as a table", PackTables.holes(plan));
         production.rotary().programs().forEach(this::program);
         put(BatchCsv.BOXES, "how many collars of each pattern go in which box", BatchCsv.boxes(plan));
+        PlateWork plates = PlateWork.of(plan);
+        if (!plates.plates().isEmpty()) {
+            new PlateFiles(plan, plates).print(this::put);
+        }
         if (!production.strips().strips().isEmpty()) {
             new StripFiles(plan, production.strips()).print(this::put);
         }
