@@ -17,6 +17,9 @@ final class PlateReader {
     /** Longer sheets than any machine's bed, in mm: our choice, no source. */
     private static final double MOST_SHEET = 20_000;
 
+    /** Diameter of the hole that tells a plate's face. */
+    private static final double FLAG_HOLE = 3;
+
     private static final int MOST_COUNT = 100;
     /** Nearer to the edge no line is drawn. */
     private static final double LEAST_MARGIN = 5;
@@ -76,18 +79,11 @@ final class PlateReader {
         Optional<PlateSettings.Kerf> kerf = kerf();
         Given<Integer> count = new Given<>(table.key("count"), k -> k.wholeNumber(1, MOST_COUNT), 1);
         Optional<SheetPacker.Stock> sheet = sheet();
+        if (kerf.isPresent() && tooWide(kerf.get(), pin, bore)) {
+            good = false;
+        }
         good &= bore.isPresent() && pin.isPresent() && material.isPresent() && process.good();
         if (!good || kerf.isEmpty() || !count.good() || sheet.isEmpty()) {
-            return Optional.empty();
-        }
-        if (kerf.get().outside() >= pin.get()
-                || kerf.get().inside() >= StrictMath.min(bore.get(), 3)) {
-            table.key("pin")
-                    .stop(
-                            Code.JOB_CONFLICT,
-                            "kerfs narrower than pin, bore and the 3 mm flag hole",
-                            "a kerf of " + mm(StrictMath.max(kerf.get().outside(), kerf.get().inside())),
-                            "check kerf and its unit");
             return Optional.empty();
         }
         return Optional.of(new PlateSettings(
@@ -97,6 +93,23 @@ final class PlateReader {
                 kerf.get(),
                 count.value(),
                 sheet.get()));
+    }
+
+    /** The least hole is the one that tells the face. */
+    private boolean tooWide(PlateSettings.Kerf kerf, Optional<Double> pin, Optional<Double> bore) {
+        double hole = StrictMath.min(bore.orElse(FLAG_HOLE), FLAG_HOLE);
+        boolean edges = pin.filter(p -> kerf.outside() >= p).isPresent();
+        if (edges) {
+            conflict("kerf-outside", "a kerf narrower than the pin", mm(kerf.outside()));
+        }
+        if (kerf.inside() >= hole) {
+            conflict("kerf-inside", "a kerf narrower than the least hole, " + mm(hole), mm(kerf.inside()));
+        }
+        return edges || kerf.inside() >= hole;
+    }
+
+    private void conflict(String key, String expected, String found) {
+        table.key(key).stop(Code.JOB_CONFLICT, expected, found, "check kerf and its unit");
     }
 
     private boolean burnt(StripSettings.Means process, Material material) {
