@@ -124,7 +124,8 @@ public final class PlateDrawing {
             double wide = StrokeFont.width(texts.get(i), best);
             double reach = StrictMath.hypot(wide, best);
             deepest = StrictMath.max(deepest, reach);
-            Point p = polar(bottom - APART - reach / 2, angle(plate.notches().get(i).azimuth()));
+            Point p = polar(
+                    bottom - APART - reach / 2, angle(plate.notches().get(i).azimuth()));
             drawing.add(Role.MARK, Label.centred(texts.get(i), best, p.x(), p.y() - best / 2));
         }
         return deepest;
@@ -140,8 +141,7 @@ public final class PlateDrawing {
             }
             if (fits || last) {
                 for (int i = 0; i < texts.size(); i++) {
-                    drawing.add(
-                            Role.MARK, Label.centred(texts.get(i), height, 0, -from - height - i * 1.7 * height));
+                    drawing.add(Role.MARK, Label.centred(texts.get(i), height, 0, -from - height - i * 1.7 * height));
                 }
                 return;
             }

@@ -105,8 +105,8 @@ public final class JobReader {
         SettingsReader.Materials materials = materials(root, new Parts(hubTable, hub, strutTable, strut));
         Optional<Shop> shop = SettingsReader.shop(root.table("shop"), profiles, materials, reader.bareUnit());
         Optional<PlateReader.Found> plates = PlateReader.read(root.table("plates"), profiles);
-        Optional<SheetSettings> sheet = SheetReader.read(root.table("sheet"))
-                .flatMap(s -> plates.map(p -> s.with(p.plates())));
+        Optional<SheetSettings> sheet =
+                SheetReader.read(root.table("sheet")).flatMap(s -> plates.map(p -> s.with(p.plates())));
         Optional<CuttingSettings> cutting =
                 new SawReader(root.table("saw"), frames).read(offers(strutReader, hubReader), stocks(strut, hub));
         Optional<SiteSettings> site = SiteReader.read(root.table("site"));

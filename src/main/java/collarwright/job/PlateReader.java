@@ -56,8 +56,10 @@ final class PlateReader {
     }
 
     private Optional<PlateSettings> read() {
-        Optional<Double> bore = table.need("bore", "the mandrel's diameter", "bore = \"20 mm\"").size();
-        Optional<Double> pin = table.need("pin", "the index pin's diameter", "pin = \"6 mm\"").size();
+        Optional<Double> bore =
+                table.need("bore", "the mandrel's diameter", "bore = \"20 mm\"").size();
+        Optional<Double> pin =
+                table.need("pin", "the index pin's diameter", "pin = \"6 mm\"").size();
         KeyView diameterKey = table.key("diameter");
         Optional<Double> diameter = diameterKey.present() ? diameterKey.size() : Optional.empty();
         boolean good = !diameterKey.present() || diameter.isPresent();
@@ -136,8 +138,8 @@ final class PlateReader {
     }
 
     private Optional<SheetPacker.Stock> sheet() {
-        Optional<Double> length = upTo(
-                table.need("sheet-length", "the stock sheet's length", "sheet-length = \"600 mm\""), MOST_SHEET);
+        Optional<Double> length =
+                upTo(table.need("sheet-length", "the stock sheet's length", "sheet-length = \"600 mm\""), MOST_SHEET);
         Optional<Double> width =
                 upTo(table.need("sheet-width", "the stock sheet's width", "sheet-width = \"400 mm\""), MOST_SHEET);
         Given<Double> gap = new Given<>(table.key("gap"), k -> upTo(k, MOST_LEAD_IN), USUAL_GAP);
@@ -155,8 +157,7 @@ final class PlateReader {
                             "take a larger sheet or a smaller margin");
             return Optional.empty();
         }
-        return Optional.of(
-                new SheetPacker.Stock(length.get(), width.get(), gap.value(), margin.value(), turn.value()));
+        return Optional.of(new SheetPacker.Stock(length.get(), width.get(), gap.value(), margin.value(), turn.value()));
     }
 
     private Optional<Double> margin(KeyView key) {

@@ -58,7 +58,8 @@ final class PlateFiles {
         for (int sheet = 0; sheet < nest.sheets(); sheet++) {
             sheet(sheet, nest, parts, taker);
         }
-        taker.put(TABLE, "which index plate lies where on which sheet, and how much of the sheets is used", table(nest));
+        taker.put(
+                TABLE, "which index plate lies where on which sheet, and how much of the sheets is used", table(nest));
     }
 
     private void sheet(int index, SheetPacker.Nest nest, List<FlatPart> parts, TemplateFiles.Taker taker) {
@@ -78,18 +79,21 @@ final class PlateFiles {
                 places,
                 new NestedSheet.Words(name, heading));
         String what = "index plates, sheet " + (index + 1) + " of " + nest.sheets() + ", "
-                + settings.material().title() + ", to be cut with a " + settings.process().word() + ", "
+                + settings.material().title() + ", to be cut with a "
+                + settings.process().word() + ", "
                 + (kerf().isEmpty() ? "nominal lines" : "kerf allowed for") + ", "
                 + Decimals.fixed(100 * nest.used(), 1) + " % of the sheets used; by area " + nest.leastSheets()
                 + " or more are needed: ";
         String base = "laser/" + name;
-        taker.put(base + ".svg", what + "SVG", bytes(SvgWriter.print(sheet, job.sheet().hairline())));
+        taker.put(
+                base + ".svg",
+                what + "SVG",
+                bytes(SvgWriter.print(sheet, job.sheet().hairline())));
         taker.put(
                 base + "-r2000.dxf",
                 what + "DXF R2000, closed polylines",
                 bytes(DxfWriter.print(sheet, DxfFlavour.R2000, DxfOutlines.POLYLINES)));
-        taker.put(
-                base + "-r12.dxf", what + "DXF R12, lines and arcs", bytes(DxfWriter.print(sheet, DxfFlavour.R12)));
+        taker.put(base + "-r12.dxf", what + "DXF R12, lines and arcs", bytes(DxfWriter.print(sheet, DxfFlavour.R12)));
     }
 
     // What was allowed for stands in the file's name, so that nobody allows for it again.

@@ -43,8 +43,7 @@ public record PlateWork(List<IndexPlate> plates, List<Finding> findings) {
             return new PlateWork(List.of(), List.of());
         }
         PlateSettings.Sizes asked = settings.get().sizes();
-        double diameter =
-                asked.diameter().orElse(2 * job.hub().body().outerRadius() + PINS_MORE * asked.pin());
+        double diameter = asked.diameter().orElse(2 * job.hub().body().outerRadius() + PINS_MORE * asked.pin());
         List<Finding> findings = new ArrayList<>();
         double room = diameter / 2 - 1.5 * asked.pin() - asked.bore() / 2;
         if (room < LEAST_ROOM) {

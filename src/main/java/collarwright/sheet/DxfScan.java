@@ -28,7 +28,10 @@ final class DxfScan {
     private final Set<String> layers = new LinkedHashSet<>();
     private final Set<String> handles = new HashSet<>();
     private final List<DrawnPiece> pieces = new ArrayList<>();
-    private OldPolyline old = OldPolyline.NONE;
+    // Corners of a polyline of release 12 follow as records of their own.
+    private Optional<DrawnPiece.Source> polyline = Optional.empty();
+    private boolean polylineClosed;
+    private final List<double[]> corners = new ArrayList<>();
 
     private DxfScan(FileFaults faults) {
         this.faults = faults;
@@ -137,11 +140,16 @@ final class DxfScan {
             case "LINE" -> line(source, record);
             case "CIRCLE", "ARC" -> round(source, record);
             case "LWPOLYLINE" -> light(source, record);
-            case "POLYLINE" -> old = new OldPolyline(source, whole(record, 70) == 1, new ArrayList<>());
+            case "POLYLINE" -> {
+                polyline = Optional.of(source);
+                polylineClosed = whole(record, 70) == 1;
+                corners.clear();
+            }
             case "VERTEX" -> vertex(record);
             case "SEQEND" -> {
-                run(old.source(), old.corners(), old.closed());
-                old = OldPolyline.NONE;
+                run(polyline.orElse(source), corners, polylineClosed);
+                polyline = Optional.empty();
+                corners.clear();
             }
             default ->
                 faults.add(
@@ -151,20 +159,15 @@ final class DxfScan {
         }
     }
 
-    /** A polyline of release 12, whose corners follow as records of their own. */
-    private record OldPolyline(DrawnPiece.Source source, boolean closed, List<double[]> corners) {
-        static final OldPolyline NONE = new OldPolyline(new DrawnPiece.Source("", "", 1), false, List.of());
-    }
-
     private void vertex(List<Tag> record) {
-        if (old == OldPolyline.NONE) {
+        if (polyline.isEmpty()) {
             faults.add(record.get(0).line(), "a VERTEX after its POLYLINE", "one that stands alone");
             return;
         }
         OptionalDouble x = real(record, 10);
         OptionalDouble y = real(record, 20);
         if (x.isPresent() && y.isPresent()) {
-            old.corners().add(new double[] {x.getAsDouble(), y.getAsDouble(), bulge(record)});
+            corners.add(new double[] {x.getAsDouble(), y.getAsDouble(), bulge(record)});
         }
     }
 
@@ -207,34 +210,34 @@ final class DxfScan {
     }
 
     private void light(DrawnPiece.Source source, List<Tag> record) {
-        List<double[]> corners = new ArrayList<>();
+        List<double[]> found = new ArrayList<>();
         for (Tag tag : record) {
             double value = tag.code() == 10 || tag.code() == 20 || tag.code() == 42
                     ? number(tag).orElse(0)
                     : 0;
             if (tag.code() == 10) {
-                corners.add(new double[] {value, 0, 0});
-            } else if (tag.code() == 20 && !corners.isEmpty()) {
-                corners.get(corners.size() - 1)[1] = value;
-            } else if (tag.code() == 42 && !corners.isEmpty()) {
-                corners.get(corners.size() - 1)[2] = value;
+                found.add(new double[] {value, 0, 0});
+            } else if (tag.code() == 20 && !found.isEmpty()) {
+                found.get(found.size() - 1)[1] = value;
+            } else if (tag.code() == 42 && !found.isEmpty()) {
+                found.get(found.size() - 1)[2] = value;
             }
         }
-        if (corners.size() != whole(record, 90)) {
-            faults.add(source.line(), whole(record, 90) + " corners, as group 90 says", corners.size() + " corners");
+        if (found.size() != whole(record, 90)) {
+            faults.add(source.line(), whole(record, 90) + " corners, as group 90 says", found.size() + " corners");
         }
-        run(source, corners, whole(record, 70) == 1);
+        run(source, found, whole(record, 70) == 1);
     }
 
-    private void run(DrawnPiece.Source source, List<double[]> corners, boolean closed) {
-        if (corners.size() < 2) {
-            faults.add(source.line(), "a polyline of two corners or more", corners.size() + " corners");
+    private void run(DrawnPiece.Source source, List<double[]> path, boolean closed) {
+        if (path.size() < 2) {
+            faults.add(source.line(), "a polyline of two corners or more", path.size() + " corners");
             return;
         }
-        int count = closed ? corners.size() : corners.size() - 1;
+        int count = closed ? path.size() : path.size() - 1;
         for (int i = 0; i < count; i++) {
-            double[] from = corners.get(i);
-            double[] to = corners.get((i + 1) % corners.size());
+            double[] from = path.get(i);
+            double[] to = path.get((i + 1) % path.size());
             pieces.add(
                     from[2] == 0
                             ? DrawnPiece.straight(source, from[0], from[1], to[0], to[1])

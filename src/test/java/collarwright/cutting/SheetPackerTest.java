@@ -40,7 +40,8 @@ class SheetPackerTest {
 
         assertThat(nest.sheets()).isEqualTo(1);
         assertThat(nest.spots().get(0)).isEqualTo(new Spot(0, 0, 10, 10, false));
-        assertThat(SheetPacker.pack(alike(15, 100, 100), new Stock(599.9, 400, 20, 10, false)).sheets())
+        assertThat(SheetPacker.pack(alike(15, 100, 100), new Stock(599.9, 400, 20, 10, false))
+                        .sheets())
                 .isEqualTo(2);
     }
 
@@ -84,7 +85,9 @@ class SheetPackerTest {
             Envelope box = new Envelope(spot.x(), spot.x() + along, spot.y(), spot.y() + across);
             Envelope room = new Envelope(0, stock.length(), 0, stock.width());
             room.expandBy(1e-6 - stock.margin());
-            assertThat(room.contains(box)).as("seed %d, part %d", seed, spot.part()).isTrue();
+            assertThat(room.contains(box))
+                    .as("seed %d, part %d", seed, spot.part())
+                    .isTrue();
             Envelope wide = new Envelope(box);
             wide.expandBy(stock.gap() - 1e-6);
             // Sheets lie apart in the list of envelopes.
@@ -93,7 +96,8 @@ class SheetPackerTest {
             assertThat(placed).as("seed %d, part %d", seed, spot.part()).noneMatch(wide::intersects);
             placed.add(box);
         }
-        assertThat(nest.used()).isCloseTo(area / (nest.sheets() * 1200.0 * 800), org.assertj.core.data.Offset.offset(1e-12));
+        assertThat(nest.used())
+                .isCloseTo(area / (nest.sheets() * 1200.0 * 800), org.assertj.core.data.Offset.offset(1e-12));
         assertThat(nest.sheets()).as("seed %d", seed).isBetween(nest.leastSheets(), nest.leastSheets() + 1);
         assertThat(SheetPacker.pack(parts, stock)).isEqualTo(nest);
     }

@@ -37,7 +37,8 @@ class PlateDrawingTest {
 
     /** Middle of the bore, from the file. */
     private static double[] centre(String svg) {
-        MatchResult bore = found(svg, "<circle id=\"CUT-INSIDE-1\" cx=\"([\\d.]+)\" cy=\"([\\d.]+)\" r=\"([\\d.]+)\"").get(0);
+        MatchResult bore = found(svg, "<circle id=\"CUT-INSIDE-1\" cx=\"([\\d.]+)\" cy=\"([\\d.]+)\" r=\"([\\d.]+)\"")
+                .get(0);
         return new double[] {number(bore, 1), number(bore, 2), number(bore, 3)};
     }
 
@@ -104,7 +105,11 @@ class PlateDrawingTest {
         }
         double cx = centre(svg)[0];
         String wrong = svg.replace(path, mirrored)
-                .replace("cx=\"" + found(svg, "CUT-INSIDE-1\" cx=\"([\\d.]+)\"").get(0).group(1),
+                .replace(
+                        "cx=\""
+                                + found(svg, "CUT-INSIDE-1\" cx=\"([\\d.]+)\"")
+                                        .get(0)
+                                        .group(1),
                         "cx=\"" + (260 - cx));
 
         assertThat(notches(wrong, 3)).hasSize(6);
@@ -166,7 +171,8 @@ class PlateDrawingTest {
     void of_holesAboveOneAnother_shareANotch() {
         IndexPlate plate = IndexPlate.of(ExampleCollars.pattern("CA", ExampleCollars.saw(30), 0, 90, 90, 200), SIZES);
 
-        assertThat(plate.notches()).extracting(IndexPlate.Notch::holes)
+        assertThat(plate.notches())
+                .extracting(IndexPlate.Notch::holes)
                 .containsExactly(List.of(1), List.of(2, 3), List.of(4));
     }
 
