@@ -39,6 +39,7 @@ public final class CommandLines {
         line.addSubcommand(new MakeCommand(terminal));
         line.addSubcommand(new CheckCommand(terminal));
         line.addSubcommand(new RehearseCommand(terminal));
+        line.addSubcommand(new LintCommand(terminal));
         line.addSubcommand(new TiltCommand(terminal));
         line.addSubcommand(new TrialCommand(terminal));
         line.addSubcommand(new NewCommand(terminal));

@@ -142,6 +142,10 @@ public enum Code {
     TRIAL_PIECE(Outcome.PLAN),
     /** A test collar with too few holes. */
     TRIAL_LADDER(Outcome.PLAN),
+    /** An index plate whose notches or numbers have no room. */
+    INDEX_PLATE(Outcome.PLAN),
+    /** A part that is larger than the sheet that it is cut from. */
+    SHEET_TOO_SMALL(Outcome.PLAN),
     /** PVC, CPVC or vinyl under a laser or plasma torch. */
     LASER_PVC(Outcome.PLAN),
 
@@ -171,10 +175,12 @@ public enum Code {
     PROGRAM_FILE(Outcome.JOB),
     /** A program from outside that differs from the planned one. */
     PROGRAM_DIFFERS(Outcome.PLAN),
+    /** A cut file that cannot be read as one. */
+    DRAWING_FILE(Outcome.JOB),
 
     /** A program did not pass its rehearsal. */
     REHEARSAL_FAILED(Outcome.FAULT),
-    /** A drawing did not pass its lint. */
+    /** A drawing, or a cut file read back, did not pass its lint. */
     SHEET_FAULT(Outcome.FAULT),
     /** Anything else that is the program's own fault. */
     PROGRAM_FAULT(Outcome.FAULT);

@@ -105,7 +105,9 @@ public final class JobReader {
                 drillingTable.flatMap(table -> new DrillingReader(table, profiles).read(band, shared));
         SettingsReader.Materials materials = materials(root, new Parts(hubTable, hub, strutTable, strut));
         Optional<Shop> shop = SettingsReader.shop(root.table("shop"), profiles, materials, reader.bareUnit());
-        Optional<SheetSettings> sheet = SheetReader.read(root.table("sheet"));
+        Optional<PlateReader.Found> plates = PlateReader.read(root.table("plates"), profiles);
+        Optional<SheetSettings> sheet =
+                SheetReader.read(root.table("sheet")).flatMap(s -> plates.map(p -> s.with(p.plates())));
         Optional<CuttingSettings> cutting =
                 new SawReader(root.table("saw"), frames).read(offers(strutReader, hubReader), stocks(strut, hub));
         Optional<SiteSettings> site = SiteReader.read(root.table("site"));

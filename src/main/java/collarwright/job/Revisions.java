@@ -35,7 +35,8 @@ final class Revisions {
             "boredWith",
             "tube",
             "keepsPlugs",
-            "csv");
+            "csv",
+            "plates");
 
     /** What such a choice is while nobody makes it. */
     private static final Set<Object> UNSAID = Set.of(Optional.empty(), false, 1, Boring.NONE, CsvForm.USUAL);

@@ -1,5 +1,7 @@
 package collarwright.job;
 
+import java.util.Optional;
+
 /**
  * How the job's templates are printed, and its tables written.
  *
@@ -9,8 +11,15 @@ package collarwright.job;
  * @param barY what the standing 100 mm bar measured on that page
  * @param hairline width of all lines in SVG files, {@link #THINNEST} to {@link #WIDEST}; some cutters know a line to cut by it
  * @param csv how tables of separated values are written
+ * @param plates how index plates are made; empty for none
  */
-public record SheetSettings(double paperThickness, double barX, double barY, double hairline, CsvForm csv) {
+public record SheetSettings(
+        double paperThickness,
+        double barX,
+        double barY,
+        double hairline,
+        CsvForm csv,
+        Optional<PlateSettings> plates) {
     /** Length of a bar on a true page. */
     public static final double BAR = 100;
     /** Thickest card. Our choice, no source. */
@@ -34,6 +43,29 @@ public record SheetSettings(double paperThickness, double barX, double barY, dou
             throw new IllegalArgumentException("paper " + paperThickness + " mm, bars " + barX + " and " + barY
                     + " mm, lines of " + hairline + " mm");
         }
+    }
+
+    /**
+     * Templates without index plates.
+     *
+     * @param paperThickness of the paper or card
+     * @param barX what the lying bar measured
+     * @param barY what the standing bar measured
+     * @param hairline width of all lines in SVG files
+     * @param csv how tables of separated values are written
+     */
+    public SheetSettings(double paperThickness, double barX, double barY, double hairline, CsvForm csv) {
+        this(paperThickness, barX, barY, hairline, csv, Optional.empty());
+    }
+
+    /**
+     * The same settings with index plates.
+     *
+     * @param made how they are made; empty for none
+     * @return settings that differ in nothing else
+     */
+    SheetSettings with(Optional<PlateSettings> made) {
+        return new SheetSettings(paperThickness, barX, barY, hairline, csv, made);
     }
 
     private static boolean isBar(double measured) {

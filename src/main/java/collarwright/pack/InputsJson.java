@@ -6,6 +6,7 @@ import collarwright.collar.TrialPiece;
 import collarwright.geometry.Interval;
 import collarwright.job.Job;
 import collarwright.job.Limits;
+import collarwright.job.PlateSettings;
 import collarwright.job.StripSettings;
 import collarwright.machining.TubeCutter;
 import collarwright.stock.RoundStock;
@@ -49,6 +50,9 @@ final class InputsJson {
                 out.text("strutMachine", job.shop().strutBed().get().machine().name());
             }
             out.text("programUnits", job.shop().programUnits().symbol());
+            if (job.sheet().plates().isPresent()) {
+                plates(job.sheet().plates().get());
+            }
             if (job.shop().strip().isPresent()) {
                 strip(job.shop().strip().get());
             }
@@ -70,6 +74,27 @@ final class InputsJson {
             if (tube.start().markSeconds() > 0) {
                 out.number("markSeconds", tube.start().markSeconds());
             }
+        });
+    }
+
+    private void plates(PlateSettings plates) throws IOException {
+        out.row("plates", () -> {
+            out.number("boreMm", plates.sizes().bore());
+            out.number("pinMm", plates.sizes().pin());
+            if (plates.sizes().diameter().isPresent()) {
+                out.number("diameterMm", plates.sizes().diameter().get());
+            }
+            out.text("material", plates.material().name());
+            out.text("cut", plates.process().word());
+            out.number("kerfInsideMm", plates.kerf().inside());
+            out.number("kerfOutsideMm", plates.kerf().outside());
+            out.number("leadInMm", plates.kerf().leadIn());
+            out.whole("count", plates.count());
+            out.number("sheetLengthMm", plates.sheet().length());
+            out.number("sheetWidthMm", plates.sheet().width());
+            out.number("gapMm", plates.sheet().gap());
+            out.number("marginMm", plates.sheet().margin());
+            out.flag("turn", plates.sheet().turn());
         });
     }
 

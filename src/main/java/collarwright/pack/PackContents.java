@@ -21,6 +21,7 @@ import collarwright.picture.BackplotPicture;
 import collarwright.picture.Figures;
 import collarwright.picture.SvgPicture;
 import collarwright.plan.Plan;
+import collarwright.plan.PlateWork;
 import collarwright.plan.Production;
 import collarwright.plan.WorkTime;
 import collarwright.rehearsal.Replay;
@@ -75,6 +76,12 @@ public final class PackContents {
         put(PackTables.HOLES, "all holes of all patterns as a table", "holes", PackTables.holes(plan));
         production.rotary().programs().forEach(this::program);
         put(BatchCsv.BOXES, "how many collars of each pattern go in which box", "boxes", BatchCsv.boxes(plan));
+        PlateWork plates = PlateWork.of(plan);
+        if (!plates.plates().isEmpty()) {
+            PlateFiles laser = new PlateFiles(plan, plates);
+            laser.print(this::put);
+            put(PlateFiles.TABLE, PlateFiles.PURPOSE, "index plates", laser.table());
+        }
         if (!production.strips().strips().isEmpty()) {
             StripFiles strips = new StripFiles(plan, production.strips());
             put(

@@ -152,7 +152,11 @@ public final class Planner {
                         new Where.Part("collar"),
                         "a material that a laser or a plasma torch may cut",
                         material.title() + ", whose fumes are toxic and corrosive",
-                        "no laser files are made; cut templates from paper or card only, and never the pipe itself"))
+                        job.sheet().plates().isPresent()
+                                ? "index plates of another material only; cut templates from paper or card only, and"
+                                        + " never the pipe itself"
+                                : "no laser files are made; cut templates from paper or card only, and never the pipe"
+                                        + " itself"))
                 : Optional.empty();
     }
 

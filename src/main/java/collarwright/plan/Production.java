@@ -64,6 +64,7 @@ public record Production(
         EndPlan ends = ends(plan, findings);
         StripWork strips = StripWork.of(plan);
         strips.findings().stream().filter(f -> !findings.contains(f)).forEach(findings::add);
+        findings.addAll(PlateWork.of(plan).findings());
         StockWork stock = StockWork.of(plan);
         findings.addAll(stock.findings());
         findings.sort(Comparator.comparing(Finding::level));

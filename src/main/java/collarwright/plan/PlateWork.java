@@ -1,0 +1,100 @@
+package collarwright.plan;
+
+import collarwright.cutting.SheetPacker;
+import collarwright.finding.Code;
+import collarwright.finding.Finding;
+import collarwright.finding.Where;
+import collarwright.job.Job;
+import collarwright.job.PlateSettings;
+import collarwright.tooling.IndexPlate;
+import collarwright.tooling.Pattern;
+import collarwright.units.Decimals;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The index plates of a job.
+ *
+ * @param plates one for each pattern; none where the job asks for none
+ * @param findings INDEX_PLATE and SHEET_TOO_SMALL
+ */
+public record PlateWork(List<IndexPlate> plates, List<Finding> findings) {
+    private static final double LEAST_WEB = 2;
+    private static final double LEAST_ROOM = 20;
+    private static final double PINS_MORE = 6;
+
+    /** Keeps the lists. */
+    public PlateWork {
+        plates = List.copyOf(plates);
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * Plans the plates of a job.
+     *
+     * @param plan the plan
+     * @return plates and what stands against them
+     */
+    public static PlateWork of(Plan plan) {
+        Job job = plan.job();
+        Optional<PlateSettings> settings = job.sheet().plates();
+        if (settings.isEmpty()) {
+            return new PlateWork(List.of(), List.of());
+        }
+        PlateSettings.Sizes asked = settings.get().sizes();
+        double diameter = asked.diameter().orElse(2 * job.hub().body().outerRadius() + PINS_MORE * asked.pin());
+        List<Finding> findings = new ArrayList<>();
+        double room = diameter / 2 - 1.5 * asked.pin() - asked.bore() / 2;
+        if (room < LEAST_ROOM) {
+            findings.add(Finding.stop(
+                    Code.INDEX_PLATE,
+                    new Where.Part("index plates"),
+                    mm(LEAST_ROOM) + " from the bore to the bottom of a notch, for the numbers",
+                    mm(room) + " in a plate of " + mm(diameter),
+                    "take a larger diameter under [plates]",
+                    "or a smaller bore, or a thinner pin"));
+        }
+        tooLarge(settings.get(), diameter).ifPresent(findings::add);
+        if (!findings.isEmpty()) {
+            return new PlateWork(List.of(), findings);
+        }
+        IndexPlate.Sizes sizes = new IndexPlate.Sizes(diameter, asked.bore(), asked.pin());
+        List<IndexPlate> plates = new ArrayList<>();
+        for (Pattern pattern : plan.book().patterns()) {
+            IndexPlate plate = IndexPlate.of(pattern, sizes);
+            plates.add(plate);
+            if (plate.leastWeb() < LEAST_WEB) {
+                findings.add(Finding.stop(
+                        Code.INDEX_PLATE,
+                        new Where.Part("pattern " + pattern.id() + " / index plate"),
+                        mm(LEAST_WEB) + " between notches",
+                        mm(plate.leastWeb()),
+                        "take a larger diameter under [plates]",
+                        "or a thinner pin"));
+            }
+        }
+        return new PlateWork(plates, findings);
+    }
+
+    private static Optional<Finding> tooLarge(PlateSettings settings, double diameter) {
+        PlateSettings.Kerf kerf = settings.kerf();
+        // The lead-in may stand out on any side.
+        double size = diameter + kerf.outside() + kerf.leadIn();
+        SheetPacker.Stock sheet = settings.sheet();
+        if (sheet.holds(new SheetPacker.Rectangle(size, size))) {
+            return Optional.empty();
+        }
+        return Optional.of(Finding.stop(
+                Code.SHEET_TOO_SMALL,
+                new Where.Part("index plates"),
+                "a sheet of " + mm(size + 2 * sheet.margin()) + " or more both ways: plate, lead-in, two margins",
+                mm(sheet.length()) + " x " + mm(sheet.width()),
+                "take a larger sheet: sheet-length, sheet-width under [plates]",
+                "or smaller plates: diameter"));
+    }
+
+    private static String mm(double length) {
+        return Decimals.fixed(length, 2) + " mm";
+    }
+}

@@ -1,0 +1,129 @@
+package collarwright.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A line, an arc or a circle as it was read from a file, on whole ten-thousandths of a millimetre: two ends that were
+ * printed alike are the same spot, and which side of a line a spot is on can be told without rounding.
+ *
+ * @param layer its layer's name
+ * @param entity what the file calls it
+ * @param line where in the file it starts, from 1
+ * @param spots its corners in order; for a circle the last is the first
+ * @param curved whether it is an arc or a circle
+ */
+record DrawnPiece(String layer, String entity, int line, List<Spot> spots, boolean curved) {
+    /** Spots in a millimetre. */
+    static final double GRAIN = 1e4;
+    /** The largest coordinate that is read, mm: products of differences still fit a long. */
+    static final double FARTHEST = 1e5;
+    /** The most by which a chord may stray from its arc, mm. */
+    static final double CHORD_ERROR = 0.002;
+
+    DrawnPiece {
+        spots = List.copyOf(spots);
+    }
+
+    /**
+     * A place in the file's drawing.
+     *
+     * @param x to the right, in ten-thousandths of a millimetre
+     * @param y up
+     */
+    record Spot(long x, long y) {
+        static Spot of(double x, double y) {
+            return new Spot(StrictMath.round(x * GRAIN), StrictMath.round(y * GRAIN));
+        }
+
+        double mmX() {
+            return x / GRAIN;
+        }
+
+        double mmY() {
+            return y / GRAIN;
+        }
+
+        double distance(Spot other) {
+            return StrictMath.hypot((double) (x - other.x), (double) (y - other.y)) / GRAIN;
+        }
+    }
+
+    /** A straight piece. */
+    static DrawnPiece straight(Source source, double x1, double y1, double x2, double y2) {
+        return new DrawnPiece(
+                source.layer(), source.entity(), source.line(), List.of(Spot.of(x1, y1), Spot.of(x2, y2)), false);
+    }
+
+    /** A bent piece: bulge is sagitta by half chord, + counter-clockwise. */
+    static DrawnPiece bent(Source source, double[] from, double[] to, double bulge) {
+        List<Spot> spots = new ArrayList<>();
+        spots.add(Spot.of(from[0], from[1]));
+        halve(from, to, bulge, spots);
+        return new DrawnPiece(source.layer(), source.entity(), source.line(), spots, true);
+    }
+
+    /** A whole circle. */
+    static DrawnPiece circle(Source source, double x, double y, double radius) {
+        List<Spot> spots = new ArrayList<>();
+        double[] right = {x + radius, y};
+        double[] left = {x - radius, y};
+        spots.add(Spot.of(right[0], right[1]));
+        halve(right, left, 1, spots);
+        halve(left, right, 1, spots);
+        return new DrawnPiece(source.layer(), source.entity(), source.line(), spots, true);
+    }
+
+    /**
+     * Where a piece was read.
+     *
+     * @param layer its layer
+     * @param entity what the file calls it
+     * @param line from 1
+     */
+    record Source(String layer, String entity, int line) {}
+
+    // An arc's top lies beside the middle of its chord; both halves have the bulge of half the angle.
+    private static void halve(double[] from, double[] to, double bulge, List<Spot> spots) {
+        double dx = to[0] - from[0];
+        double dy = to[1] - from[1];
+        if (StrictMath.abs(bulge) * StrictMath.hypot(dx, dy) / 2 < CHORD_ERROR) {
+            spots.add(Spot.of(to[0], to[1]));
+            return;
+        }
+        double[] top = {(from[0] + to[0] + dy * bulge) / 2, (from[1] + to[1] - dx * bulge) / 2};
+        double half = bulge / (1 + StrictMath.sqrt(1 + bulge * bulge));
+        halve(from, top, half, spots);
+        halve(top, to, half, spots);
+    }
+
+    Spot first() {
+        return spots.get(0);
+    }
+
+    Spot last() {
+        return spots.get(spots.size() - 1);
+    }
+
+    boolean isClosed() {
+        return spots.size() > 2 && first().equals(last());
+    }
+
+    /** A name that the same line drawn twice has twice, whichever way it runs. */
+    String likeness() {
+        Spot a = first();
+        Spot b = last();
+        Spot middle = spots.get(spots.size() / 2);
+        boolean swap = a.x() > b.x() || (a.x() == b.x() && a.y() > b.y());
+        String ends = swap ? b + " " + a : a + " " + b;
+        return curved ? ends + " " + middle : ends;
+    }
+
+    double length() {
+        double length = 0;
+        for (int i = 0; i + 1 < spots.size(); i++) {
+            length += spots.get(i).distance(spots.get(i + 1));
+        }
+        return length;
+    }
+}

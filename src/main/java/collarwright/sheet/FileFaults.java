@@ -1,0 +1,56 @@
+package collarwright.sheet;
+
+import collarwright.finding.Code;
+import collarwright.finding.Finding;
+import collarwright.finding.JobException;
+import collarwright.finding.Where;
+import collarwright.units.Decimals;
+import collarwright.units.Quoted;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Gathers what is wrong with a cut file. A builder's tool: it grows as faults are found. */
+final class FileFaults {
+    private static final String AGAIN = "make the pack again and use its file as it is";
+    private static final String REPORT = "if the fresh file has it too, report it with the job file";
+
+    private final String name;
+    private final List<Finding> findings = new ArrayList<>();
+
+    FileFaults(String name) {
+        this.name = name;
+    }
+
+    /** A fault of the drawing. */
+    void add(int line, String expected, String found) {
+        findings.add(Finding.stop(Code.SHEET_FAULT, new Where.Text(name, line, 1), expected, found, AGAIN, REPORT));
+    }
+
+    /** Ends the reading of a file that is no cut file of ours. */
+    JobException unreadable(int line, String expected, String found, String cure) {
+        return new JobException(
+                List.of(Finding.stop(Code.DRAWING_FILE, new Where.Text(name, line, 1), expected, found, cure)));
+    }
+
+    List<Finding> findings() {
+        return List.copyOf(findings);
+    }
+
+    /** Reads a plain number: digits, a point, digits; nothing that only some readers take. */
+    Optional<Double> number(String text, int line, String what) {
+        String digits = text.strip();
+        if (digits.length() <= 30 && digits.matches("[+-]?[0-9]+(\\.[0-9]+)?")) {
+            double value = Double.parseDouble(digits);
+            if (StrictMath.abs(value) <= DrawnPiece.FARTHEST) {
+                return Optional.of(value);
+            }
+        }
+        add(line, what + " as plain digits, at most " + Decimals.trimmed(DrawnPiece.FARTHEST, 0), shown(digits));
+        return Optional.empty();
+    }
+
+    static String shown(String text) {
+        return Quoted.text(text.length() > 60 ? text.substring(0, 60) + "…" : text);
+    }
+}

@@ -1,0 +1,230 @@
+package collarwright.sheet;
+
+import collarwright.drawing.Role;
+import collarwright.drawing.Sheet;
+import collarwright.finding.Finding;
+import collarwright.sheet.DrawnPiece.Spot;
+import collarwright.units.Decimals;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * Reads a cut file back and tells what is wrong with it, from its text alone: nothing is shared with the writers or with
+ * {@link SheetLint}, which looks at the drawing before it is written.
+ *
+ * <p>It looks for lines that are not closed, drawn twice, crossing or lying on one another, alone, outside the sheet, of
+ * no length or radius, on a layer that is not declared or not ours, for holes outside parts, for lead-ins that end on no
+ * cut line, for entities that cutters read differently, and for the true size: units, sheet, scale bars.
+ */
+public final class FileLint {
+    private static final double SLACK = 0.002;
+    private static final Set<String> ROLES =
+            Arrays.stream(Role.values()).map(Role::layer).collect(Collectors.toUnmodifiableSet());
+
+    private final FileFaults faults;
+    private final DrawnFile file;
+
+    private FileLint(FileFaults faults, DrawnFile file) {
+        this.faults = faults;
+        this.file = file;
+    }
+
+    /**
+     * What a file is, and what is wrong with it.
+     *
+     * @param summary what was read, in one line
+     * @param findings every fault, each a stop with its line; empty for a sound file
+     */
+    public record Report(String summary, List<Finding> findings) {
+        /** Keeps the list. */
+        public Report {
+            findings = List.copyOf(findings);
+        }
+    }
+
+    /**
+     * Reads and checks a file.
+     *
+     * @param name its name, for findings
+     * @param text its text
+     * @return what it is, with SHEET_FAULT for every fault
+     * @throws collarwright.finding.JobException DRAWING_FILE if it is no cut file at all
+     */
+    public static Report check(String name, String text) {
+        FileFaults faults = new FileFaults(name);
+        String start = text.stripLeading();
+        DrawnFile file;
+        if (start.startsWith("<")) {
+            file = SvgScan.read(text, faults);
+        } else if (start.startsWith("0") || start.startsWith("999")) {
+            file = DxfScan.read(text, faults);
+        } else {
+            String first = start.lines().findFirst().orElse("");
+            throw faults.unreadable(
+                    1, "a DXF or an SVG", FileFaults.shown(first), "name a cut file of a pack, .dxf or .svg");
+        }
+        if (file.layers().stream().noneMatch(ROLES::contains)
+                && file.pieces().stream().noneMatch(p -> ROLES.contains(p.layer()))) {
+            throw faults.unreadable(
+                    1,
+                    "a cut file: layers " + String.join(", ", Role.CUT_INSIDE.layer(), Role.CUT_OUTSIDE.layer()),
+                    "none of them",
+                    "pictures and models are not cut files: leave them out");
+        }
+        return new FileLint(faults, file).report();
+    }
+
+    private Report report() {
+        layers();
+        file.pieces().forEach(this::piece);
+        twice();
+        List<List<DrawnPiece>> holes = closed(Role.CUT_INSIDE);
+        List<List<DrawnPiece>> parts = closed(Role.CUT_OUTSIDE);
+        List<DrawnPiece> cuts = new ArrayList<>(file.on(Role.CUT_INSIDE.layer()));
+        cuts.addAll(file.on(Role.CUT_OUTSIDE.layer()));
+        DrawnCrossings.of(cuts)
+                .forEach((pair, at) -> faults.add(
+                        pair.second().line(),
+                        "cut lines that keep apart",
+                        said(pair.second()) + " meets the " + pair.first().entity() + " of line "
+                                + pair.first().line() + " near " + place(at)));
+        inParts(holes, parts);
+        leadIns(cuts);
+        DrawnBars bars = DrawnBars.of(file.on(Role.NOTE.layer()));
+        bars.wrong()
+                .forEach(w -> faults.add(
+                        w.line(), "a bar of " + DrawnBars.mm(w.expected()) + ": true size", DrawnBars.mm(w.found())));
+        return new Report(summary(holes.size(), parts.size(), bars), faults.findings());
+    }
+
+    private String summary(int holes, int parts, DrawnBars bars) {
+        return file.format() + ", sheet " + Decimals.trimmed(file.width(), 2) + " x "
+                + Decimals.trimmed(file.height(), 2) + " mm, " + (holes + parts) + " closed contours (" + holes
+                + " inside, " + parts + " outside), " + file.pieces().size() + " lines and arcs, "
+                + bars.words();
+    }
+
+    private void layers() {
+        for (Role role : Role.values()) {
+            if (role != Role.LEAD_IN && !file.layers().contains(role.layer())) {
+                faults.add(1, "layer " + role.layer(), "the layers " + String.join(", ", sorted(file.layers())));
+            }
+        }
+        if (file.width() <= 0 || file.height() <= 0) {
+            faults.add(1, "the sheet's width and height", "none");
+        }
+    }
+
+    private static List<String> sorted(Set<String> names) {
+        return names.stream().sorted().toList();
+    }
+
+    private void piece(DrawnPiece piece) {
+        if (!ROLES.contains(piece.layer()) || !file.layers().contains(piece.layer())) {
+            faults.add(piece.line(), "one of our layers, declared in the file", said(piece));
+        }
+        if (!piece.isClosed() && piece.first().equals(piece.last())) {
+            faults.add(piece.line(), "a line with a length", said(piece) + " at " + place(piece.first()));
+        }
+        double margin = Sheet.MARGIN - SLACK;
+        for (Spot spot : piece.spots()) {
+            if (spot.mmX() < margin
+                    || spot.mmY() < margin
+                    || spot.mmX() > file.width() - margin
+                    || spot.mmY() > file.height() - margin) {
+                faults.add(
+                        piece.line(),
+                        "inside the sheet, " + Decimals.trimmed(Sheet.MARGIN, 0) + " mm from its edges",
+                        said(piece) + " at " + place(spot));
+                return;
+            }
+        }
+    }
+
+    private void twice() {
+        Map<String, DrawnPiece> seen = new HashMap<>();
+        for (DrawnPiece piece : file.pieces()) {
+            boolean cut = piece.layer().startsWith("CUT");
+            DrawnPiece before = seen.putIfAbsent((cut ? "cut " : piece.layer()) + piece.likeness(), piece);
+            if (before != null) {
+                faults.add(piece.line(), "every line once", said(piece) + ", the same as in line " + before.line());
+            }
+        }
+    }
+
+    private List<List<DrawnPiece>> closed(Role role) {
+        DrawnContours contours = DrawnContours.of(file.on(role.layer()));
+        contours.strays()
+                .forEach(p -> faults.add(p.line(), "a line of a contour", said(p) + " alone at " + place(p.first())));
+        contours.open()
+                .forEach((spot, pieces) -> faults.add(
+                        pieces.get(0).line(),
+                        "a closed contour: two ends meet",
+                        pieces.size() + (pieces.size() == 1 ? " end" : " ends") + " on " + role.layer() + " at "
+                                + place(spot)));
+        return contours.closed();
+    }
+
+    private void inParts(List<List<DrawnPiece>> holes, List<List<DrawnPiece>> parts) {
+        for (List<DrawnPiece> hole : holes) {
+            Spot p = hole.get(0).first();
+            if (!parts.isEmpty() && parts.stream().noneMatch(part -> holds(part, p))) {
+                faults.add(hole.get(0).line(), "a hole inside a part", said(hole.get(0)) + " outside, " + place(p));
+            }
+        }
+    }
+
+    // Counts how often a ray to the right crosses the contour.
+    private static boolean holds(List<DrawnPiece> contour, Spot p) {
+        boolean inside = false;
+        for (DrawnPiece piece : contour) {
+            for (int i = 0; i + 1 < piece.spots().size(); i++) {
+                Spot a = piece.spots().get(i);
+                Spot b = piece.spots().get(i + 1);
+                if ((a.y() > p.y()) != (b.y() > p.y())) {
+                    double x = a.x() + (double) (p.y() - a.y()) * (b.x() - a.x()) / (b.y() - a.y());
+                    inside ^= x > p.x();
+                }
+            }
+        }
+        return inside;
+    }
+
+    private void leadIns(List<DrawnPiece> cuts) {
+        for (DrawnPiece lead : file.on(Role.LEAD_IN.layer())) {
+            if (cuts.stream().noneMatch(cut -> touches(cut, lead.last()) || touches(cut, lead.first()))) {
+                faults.add(lead.line(), "a lead-in that ends on a cut line", said(lead) + " to " + place(lead.last()));
+            }
+        }
+    }
+
+    private static boolean touches(DrawnPiece cut, Spot p) {
+        for (int i = 0; i + 1 < cut.spots().size(); i++) {
+            Spot a = cut.spots().get(i);
+            Spot b = cut.spots().get(i + 1);
+            double dx = b.mmX() - a.mmX();
+            double dy = b.mmY() - a.mmY();
+            double long2 = dx * dx + dy * dy;
+            double t = long2 == 0 ? 0 : ((p.mmX() - a.mmX()) * dx + (p.mmY() - a.mmY()) * dy) / long2;
+            double on = StrictMath.max(0, StrictMath.min(1, t));
+            double off = StrictMath.hypot(a.mmX() + on * dx - p.mmX(), a.mmY() + on * dy - p.mmY());
+            if (off < 2 * DrawnPiece.CHORD_ERROR) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static String said(DrawnPiece piece) {
+        return piece.entity() + " on " + (piece.layer().isEmpty() ? "no layer" : FileFaults.shown(piece.layer()));
+    }
+
+    private static String place(Spot spot) {
+        return "x " + Decimals.trimmed(spot.mmX(), 4) + ", y " + Decimals.trimmed(spot.mmY(), 4) + " mm";
+    }
+}
