@@ -36,6 +36,9 @@ final class Revisions {
             "tube",
             "keepsPlugs");
 
+    /** What only words on paper say. */
+    private static final Set<String> SILENT = Set.of("source", "revision", "growth");
+
     /** What such a choice is while nobody makes it. */
     private static final Set<Object> UNSAID = Set.of(Optional.empty(), false, 1, Boring.NONE);
 
@@ -120,7 +123,7 @@ final class Revisions {
             // had before there was a choice.
             Object value = read(whole, component);
             boolean unsaid = USUAL.contains(value) || (LATER.contains(name) && UNSAID.contains(value));
-            if (!name.equals("source") && !name.equals("revision") && !unsaid) {
+            if (!SILENT.contains(name) && !unsaid) {
                 text.append(name).append('=').append(canonical(value)).append(';');
             }
         }

@@ -16,6 +16,7 @@ import collarwright.machining.RotarySettings;
 import collarwright.paper.FrontPage;
 import collarwright.paper.PackFile;
 import collarwright.paper.Paperwork;
+import collarwright.paper.SawPaper;
 import collarwright.paper.Traveller;
 import collarwright.picture.BackplotPicture;
 import collarwright.picture.Figures;
@@ -40,6 +41,7 @@ public final class PackContents {
 
     private static final String FRONT_PAGE = "index.html";
     private static final String TRAVELLER = "traveller.pdf";
+    private static final String SAW_PAPER = "struts/saw.pdf";
 
     private final Production production;
     private final Plan plan;
@@ -85,6 +87,9 @@ public final class PackContents {
         put(PackTables.CUT_LIST, "what to cut and where to drill its ends, longest first", PackTables.cutList(plan));
         put(SticksCsv.STICKS, SticksCsv.PURPOSE, SticksCsv.sticks(plan, production.stock()));
         put(SticksCsv.OFFCUTS, SticksCsv.OFFCUTS_PURPOSE, SticksCsv.offcuts(production.stock()));
+        SawPaper.print(plan, production.stock())
+                .ifPresent(paper -> put(
+                        SAW_PAPER, "for the saw: stops long to short, checks, and every stick with its picture", paper));
         StopTable.of(plan).ifPresent(table -> put(StopTable.FILE, StopTable.PURPOSE, table));
         production.ends().programs().forEach(this::endProgram);
         put(PackTables.MEMBERS, "which strut goes from which hub and hole to which", PackTables.members(plan));
