@@ -60,6 +60,10 @@ public enum Code {
     FRAME_LIMIT(Outcome.JOB),
     /** An inventory of offcuts that is not there, or does not belong to the job's stock. */
     OFFCUT_FILE(Outcome.JOB),
+    /** The price file is not there, or a line of it cannot be read. */
+    PRICE_FILE(Outcome.JOB),
+    /** A price for something that is not known. */
+    PRICE_UNKNOWN(Outcome.JOB),
     /** A foot that was brought to one plane. */
     FOOT_LEVELLED(Outcome.PLAN),
 

@@ -21,6 +21,7 @@ import collarwright.paper.Traveller;
 import collarwright.picture.BackplotPicture;
 import collarwright.picture.Figures;
 import collarwright.picture.SvgPicture;
+import collarwright.plan.BillOfMaterials;
 import collarwright.plan.Plan;
 import collarwright.plan.Production;
 import collarwright.plan.WorkTime;
@@ -86,6 +87,8 @@ public final class PackContents {
         }
         put(PackTables.CUT_LIST, "what to cut and where to drill its ends, longest first", PackTables.cutList(plan));
         put(SticksCsv.STICKS, SticksCsv.PURPOSE, SticksCsv.sticks(plan, production.stock()));
+        BillOfMaterials bill = BillOfMaterials.of(plan, production.stock());
+        put(BuyCsv.FILE, BuyCsv.PURPOSE, BuyCsv.print(plan, bill));
         put(SticksCsv.OFFCUTS, SticksCsv.OFFCUTS_PURPOSE, SticksCsv.offcuts(production.stock()));
         SawPaper.print(plan, production.stock())
                 .ifPresent(paper -> put(

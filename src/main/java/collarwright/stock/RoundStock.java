@@ -29,6 +29,9 @@ public record RoundStock(
         double outOfRound,
         List<Double> lengths,
         String source) {
+
+    private static final double CUBIC_MM_PER_CUBIC_M = 1e9;
+
     /** Checks the values. */
     public RoundStock {
         lengths = lengths.stream().sorted().toList();
@@ -60,5 +63,17 @@ public record RoundStock(
      */
     public RoundStock soldIn(List<Double> others) {
         return new RoundStock(name, title, material, od, wall, odMeasured, wallMeasured, outOfRound, others, source);
+    }
+
+    /**
+     * Weighs a piece: length times cross-section times the density of its material, with nominal sizes.
+     *
+     * @param length of the piece
+     * @return kg, holes not taken off
+     */
+    public double kg(double length) {
+        double inside = outerRadius() - wall.map(Interval::nominal).orElse(outerRadius());
+        double area = StrictMath.PI * (outerRadius() * outerRadius() - inside * inside);
+        return area * length * material.densityKgPerM3() / CUBIC_MM_PER_CUBIC_M;
     }
 }
