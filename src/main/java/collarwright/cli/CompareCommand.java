@@ -18,8 +18,9 @@ import picocli.CommandLine.Parameters;
 /** Plans several jobs and puts them side by side; writes nothing. */
 @Command(
         name = "compare",
-        description = "Plan two to six jobs and print them side by side: what is cut, made and bought, how long it takes"
-                + " and what it costs; writes nothing.")
+        description =
+                "Plan two to six jobs and print them side by side: what is cut, made and bought, how long it takes"
+                        + " and what it costs; writes nothing.")
 final class CompareCommand implements Callable<Integer> {
 
     private final Terminal terminal;

@@ -126,6 +126,8 @@ public enum Code {
     STRUT_TOO_SHORT(Outcome.PLAN),
     /** The tie hole and the strut's end or side. */
     STRUT_TIE_HOLE(Outcome.PLAN),
+    /** A tie hole is nearer to the strut's end than is usual for a bolt. */
+    TIE_HOLE_EDGE(Outcome.PLAN),
     /** The room between the centre ring and the collar. */
     RING_CLEARANCE(Outcome.PLAN),
     /** Whether the centre ring covers every strut end. */

@@ -114,8 +114,7 @@ public final class JobReader {
                 new SawReader(root.table("saw"), frames).read(offers(strutReader, hubReader), prices, stocks);
         Optional<SiteSettings> site = SiteReader.read(root.table("site"));
         reader.finish();
-        boolean complete =
-                all(title, order, settings, size, strut, hub, drilling, bounds, shop, sheet, cutting, site);
+        boolean complete = all(title, order, settings, size, strut, hub, drilling, bounds, shop, sheet, cutting, site);
         if (!complete) {
             return Optional.empty();
         }

@@ -20,8 +20,7 @@ final class PriceReader {
      * @param stocks names of the job's stocks
      * @return the prices, none where the job names no file; empty after findings
      */
-    static Optional<PriceList> read(
-            Optional<TableView> shop, FrameFiles files, Profiles profiles, Set<String> stocks) {
+    static Optional<PriceList> read(Optional<TableView> shop, FrameFiles files, Profiles profiles, Set<String> stocks) {
         Optional<KeyView> key = shop.map(t -> t.key("prices")).filter(KeyView::present);
         if (key.isEmpty()) {
             return Optional.of(PriceList.NONE);

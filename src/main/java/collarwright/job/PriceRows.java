@@ -113,7 +113,8 @@ record PriceRows(PriceList prices, List<Finding> findings) {
                 return;
             }
             PriceList.Price one = unit.get();
-            String key = name + "\n" + one.measure() + "\n" + (one.measure() == PriceList.Measure.STICK ? one.size() : 0);
+            String key =
+                    name + "\n" + one.measure() + "\n" + (one.measure() == PriceList.Measure.STICK ? one.size() : 0);
             Integer before = lineOf.putIfAbsent(key, nameCell.line());
             if (before != null) {
                 stop(

@@ -26,8 +26,7 @@ public final class ComparisonReport {
      * @return the text, with a line end
      */
     public static String json(List<Named> jobs) {
-        return new String(
-                JsonOut.text(out -> out.objects("jobs", jobs, job -> job(out, job))), StandardCharsets.UTF_8);
+        return new String(JsonOut.text(out -> out.objects("jobs", jobs, job -> job(out, job))), StandardCharsets.UTF_8);
     }
 
     private static void job(JsonOut out, Named named) throws IOException {
@@ -61,7 +60,8 @@ public final class ComparisonReport {
         out.whole("siteMinutes", job.time().minutes(WorkTime.Place.SITE));
         if (job.time().money().given()) {
             out.number(
-                    "workCost", job.time().cost(WorkTime.Place.SHOP) + job.time().cost(WorkTime.Place.SITE));
+                    "workCost",
+                    job.time().cost(WorkTime.Place.SHOP) + job.time().cost(WorkTime.Place.SITE));
         }
         if (job.bill().cost().isPresent()) {
             out.number("buyCost", job.bill().cost().get());

@@ -92,7 +92,9 @@ public final class PackContents {
         put(SticksCsv.OFFCUTS, SticksCsv.OFFCUTS_PURPOSE, SticksCsv.offcuts(production.stock()));
         SawPaper.print(plan, production.stock())
                 .ifPresent(paper -> put(
-                        SAW_PAPER, "for the saw: stops long to short, checks, and every stick with its picture", paper));
+                        SAW_PAPER,
+                        "for the saw: stops long to short, checks, and every stick with its picture",
+                        paper));
         StopTable.of(plan).ifPresent(table -> put(StopTable.FILE, StopTable.PURPOSE, table));
         production.ends().programs().forEach(this::endProgram);
         put(PackTables.MEMBERS, "which strut goes from which hub and hole to which", PackTables.members(plan));

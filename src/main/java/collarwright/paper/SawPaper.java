@@ -50,8 +50,7 @@ public final class SawPaper {
         Paper paper = UnitWords.inches(plan.job()) ? Paper.LETTER : Paper.A4;
         SawPaper saw = new SawPaper(plan, work, letters, paper);
         PdfPages.Form form = new PdfPages.Form("saw", paper);
-        return Optional.of(
-                new PdfPages(letters, plan.job().title(), plan.job().revision(), form).print(saw.pages()));
+        return Optional.of(new PdfPages(letters, plan.job().title(), plan.job().revision(), form).print(saw.pages()));
     }
 
     private List<Page> pages() {
@@ -63,15 +62,17 @@ public final class SawPaper {
             flow.grid(stops.settings(what(need)));
         });
         flow.heading("Gang check");
-        flow.text("Lay the pieces of one stop side by side, one end against a board: the other ends are level. Then lay as"
-                + " many as the table says end to end, without gaps, and measure them together: what the stop is off"
-                + " counts once for each. Compare a piece with one of the next stop, too.");
+        flow.text(
+                "Lay the pieces of one stop side by side, one end against a board: the other ends are level. Then lay as"
+                        + " many as the table says end to end, without gaps, and measure them together: what the stop is off"
+                        + " counts once for each. Compare a piece with one of the next stop, too.");
         parts((need, cut, names) -> flow.grid(new StopBlocks(cut, names, inches).gang(what(need))));
         flow.heading("Warm and cold");
         flow.points(HeatGrowth.of(plan, work).stream()
                 .map(t -> UnitWords.of(plan.job(), t))
                 .toList());
         parts(this::sticks);
+        bevels();
         return flow.pages();
     }
 
@@ -121,8 +122,8 @@ public final class SawPaper {
     private void sticks(StockNeed need, CutPlan cut, List<String> names) {
         flow.page("Saw: " + what(need));
         flow.title("Sticks for " + what(need));
-        flow.text(need.stock().title() + ". Cuts are to scale; hatched is not used. One box for each stick, to tick when"
-                + " it is cut.");
+        flow.text(need.stock().title()
+                + ". Cuts are to scale; hatched is not used. One box for each stick, to tick when" + " it is cut.");
         for (int i = 0; i < names.size(); i++) {
             stick(cut, cut.layouts().get(i), names.get(i));
         }
@@ -138,6 +139,17 @@ public final class SawPaper {
         }
         flow.pictures(picture);
         flow.bareGrid(StickSums.grid(cut.task(), layout, inches));
+    }
+
+    private void bevels() {
+        if (plan.struts().types().stream().anyMatch(t -> !(t.cut() > 0))) {
+            return;
+        }
+        SawBevels bevels = new SawBevels(plan, inches);
+        flow.page("Saw: ends that are not square");
+        flow.title("Ends that are not square");
+        flow.points(bevels.notes());
+        flow.grid(bevels.grid());
     }
 
     private static String sticks(StickLayout layout) {

@@ -80,11 +80,8 @@ final class StopBlocks {
                 Column.numbers("in"), Column.words("nearest 1/16 in (error)"), Column.words("nearest 1/32 in (error)"));
         List<Column> columns = joined(
                 List.of(Column.numbers("stop"), Column.words("type")),
-                inches ? joined(inch, millimetres) : joined(millimetres, inch),
-                List.of(
-                        Column.words("from layout, sticks × each"),
-                        Column.numbers("pieces"),
-                        Column.marks("cut")));
+                ordered(inch, millimetres),
+                List.of(Column.words("from layout, sticks × each"), Column.numbers("pieces"), Column.marks("cut")));
         List<List<Cell>> rows = new ArrayList<>();
         for (Stop stop : stops) {
             List<Cell> mm = List.of(Cell.strong(Decimals.fixed(stop.length, 3)));
@@ -94,7 +91,7 @@ final class StopBlocks {
                     Cell.of(InchFractions.nearest(stop.length, 32).withError()));
             rows.add(joined(
                     List.of(Cell.of(Integer.toString(stop.number)), Cell.strong(String.join(", ", stop.types))),
-                    inches ? joined(in, mm) : joined(mm, in),
+                    ordered(in, mm),
                     List.of(
                             Cell.of(String.join("\n", stop.from)),
                             Cell.strong(Integer.toString(stop.made)),
@@ -143,8 +140,11 @@ final class StopBlocks {
         return inches ? in + "\n" + mm : mm + "\n" + in;
     }
 
-    @SafeVarargs
-    private static <T> List<T> joined(List<? extends T>... parts) {
-        return Stream.of(parts).<T>flatMap(List::stream).toList();
+    private <T> List<T> ordered(List<T> inch, List<T> millimetres) {
+        return inches ? joined(inch, millimetres, List.of()) : joined(millimetres, inch, List.of());
+    }
+
+    private static <T> List<T> joined(List<T> first, List<T> second, List<T> third) {
+        return Stream.of(first, second, third).flatMap(List::stream).toList();
     }
 }

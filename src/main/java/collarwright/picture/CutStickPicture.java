@@ -92,14 +92,16 @@ public final class CutStickPicture implements Picture {
         }
         double rest = layout.sums().remainder();
         if (rest > 0) {
-            below("rest " + mm(rest), layout.sums().length() - rest, layout.sums().length());
+            below(
+                    "rest " + mm(rest),
+                    layout.sums().length() - rest,
+                    layout.sums().length());
         }
     }
 
     private void below(String text, double from, double to) {
         double half = text.length() * LETTER / 2;
-        double middle = StrictMath.max(
-                half + 0.5, StrictMath.min(width - half - 0.5, (x(from) + x(to)) / 2));
+        double middle = StrictMath.max(half + 0.5, StrictMath.min(width - half - 0.5, (x(from) + x(to)) / 2));
         int level = 0;
         boolean free = false;
         while (!free) {
@@ -181,7 +183,8 @@ public final class CutStickPicture implements Picture {
         if (wide > Stroking.NARROW) {
             sketch.fill(Ink.INK, new Rectangle2D.Double(x(from), TOP, wide, HIGH));
         } else {
-            sketch.line(Stroking.solid(Stroking.NARROW, Ink.INK), new Spot(x(from), TOP), new Spot(x(from), TOP + HIGH));
+            sketch.line(
+                    Stroking.solid(Stroking.NARROW, Ink.INK), new Spot(x(from), TOP), new Spot(x(from), TOP + HIGH));
         }
     }
 
@@ -192,8 +195,8 @@ public final class CutStickPicture implements Picture {
         if (b.level > 0) {
             double at = (x(b.from) + x(b.to)) / 2;
             boolean free = below.stream()
-                    .noneMatch(o -> o.level < b.level
-                            && StrictMath.abs(o.middle - at) < o.text.length() * LETTER / 2 + 0.5);
+                    .noneMatch(o ->
+                            o.level < b.level && StrictMath.abs(o.middle - at) < o.text.length() * LETTER / 2 + 0.5);
             if (free) {
                 sketch.line(Stroking.thin(), new Spot(at, low), new Spot(at, y - 2.2));
             }

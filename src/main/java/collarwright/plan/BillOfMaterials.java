@@ -59,6 +59,15 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
         public boolean bought() {
             return bought;
         }
+
+        /**
+         * Tells whether it is a part that is made.
+         *
+         * @return true for struts, collars and rings
+         */
+        public boolean part() {
+            return this == STRUT || this == COLLAR || this == RING;
+        }
     }
 
     /**
@@ -137,8 +146,7 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
     private static Row byLength(StockNeed need, PriceList prices) {
         double length = need.length();
         double kg = need.stock().kg(length);
-        Optional<Double> cost =
-                prices.byLength(need.stock().name(), length, kg).map(BillOfMaterials::hundredths);
+        Optional<Double> cost = prices.byLength(need.stock().name(), length, kg).map(BillOfMaterials::hundredths);
         return new Row(
                 Kind.LENGTH,
                 need.stock().name(),
@@ -181,7 +189,11 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
         for (StrutType type : plan.struts().types()) {
             if (type.cut() > 0) {
                 int count = job.order().made(type.count());
-                rows.add(part(Kind.STRUT, type.id(), "strut " + type.id(), new Cut(job.strut().stock(), type.cut(), count)));
+                rows.add(part(
+                        Kind.STRUT,
+                        type.id(),
+                        "strut " + type.id(),
+                        new Cut(job.strut().stock(), type.cut(), count)));
             }
         }
         Cut collar = new Cut(job.hub().collar(), job.hub().width(), 0);
@@ -227,9 +239,7 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
      * @return such rows, in order
      */
     public List<Row> unpriced() {
-        return rows.stream()
-                .filter(r -> r.kind.bought() && r.cost.isEmpty())
-                .toList();
+        return rows.stream().filter(r -> r.kind.bought() && r.cost.isEmpty()).toList();
     }
 
     /**
@@ -251,7 +261,7 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
      */
     public double madeKg() {
         return rows.stream()
-                .filter(r -> r.kind.ordinal() >= Kind.STRUT.ordinal())
+                .filter(r -> r.kind.part())
                 .mapToDouble(r -> r.kg.orElse(0.0))
                 .sum();
     }

@@ -112,7 +112,8 @@ public record Variant(
             sticks += cut.get().newSticks();
             offcuts += cut.get().offcutsUsed();
             for (StickLayout layout : cut.get().layouts()) {
-                cuts += (long) layout.runs() * (layout.sums().cuts() + (layout.sums().trim() > 0 ? 1 : 0));
+                cuts += (long) layout.runs()
+                        * (layout.sums().cuts() + (layout.sums().trim() > 0 ? 1 : 0));
                 length += layout.runs() * layout.sums().length();
                 parts += layout.runs() * layout.sums().pieces();
             }
