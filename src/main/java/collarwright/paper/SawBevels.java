@@ -41,7 +41,7 @@ final class SawBevels {
             for (StrutEnd end : ends) {
                 String name = type.alike()
                         ? type.id() + ", both ends"
-                        : type.id() + (end == type.a() ? ", end a" : ", end b");
+                        : type.id() + (end.equals(type.a()) ? ", end a" : ", end b");
                 double angle = end.axialAngle();
                 rows.add(List.of(
                         Cell.strong(name),

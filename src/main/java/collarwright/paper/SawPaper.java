@@ -103,13 +103,15 @@ public final class SawPaper {
 
     private List<String> rules() {
         SawSettings saw = StockWork.saw(plan.job());
+        String first = saw.trimFirst() > 0
+                ? mm(saw.trimFirst()) + " off the first end (its cut included)"
+                : "nothing off the first end";
         String held = saw.grip() > 0 ? ", the saw holds " + mm(saw.grip()) + " that stay uncut" : "";
         String last = saw.trimLast() > 0 ? ", " + mm(saw.trimLast()) + " at the far end are not used" : "";
         return List.of(
                 UnitWords.of(
                         plan.job(),
-                        "Counted with a cut of " + mm(saw.kerf()) + ", " + mm(saw.trimFirst())
-                                + " off the first end (its cut included)" + last + held
+                        "Counted with a cut of " + mm(saw.kerf()) + ", " + first + last + held
                                 + ". Measure one cut of this blade in this stock; if it is wider, give it in the job:"
                                 + " [saw] kerf."),
                 "Set the stop once for each length, longest first, and pass all sticks that the row names; then move it to"
