@@ -29,7 +29,6 @@ public final class CutStickPicture implements Picture {
     /** Pieces narrower than this on paper are not drawn one by one. */
     private static final double NARROWEST = 0.7;
 
-    private final CuttingTask task;
     private final StickLayout layout;
     private final double width;
     private final double scale;
@@ -48,7 +47,6 @@ public final class CutStickPicture implements Picture {
      * @param width mm on paper
      */
     public CutStickPicture(CuttingTask task, StickLayout layout, double width) {
-        this.task = task;
         this.layout = layout;
         this.width = width;
         this.scale = (width - 1) / layout.sums().length();
@@ -133,7 +131,8 @@ public final class CutStickPicture implements Picture {
 
     @Override
     public double height() {
-        return boxesTop() + PITCH * ((boxes() + ROW - 1) / ROW) + 1;
+        int rows = (boxes() + ROW - 1) / ROW;
+        return boxesTop() + PITCH * rows + 1;
     }
 
     @Override
@@ -207,8 +206,11 @@ public final class CutStickPicture implements Picture {
     private void boxes(Sketch sketch) {
         Path2D.Double all = new Path2D.Double();
         for (int i = 0; i < boxes(); i++) {
-            double left = 0.5 + i % ROW * PITCH + i % ROW / 5 * 3;
-            double top = boxesTop() + i / ROW * PITCH;
+            int place = i % ROW;
+            int five = place / 5;
+            int row = i / ROW;
+            double left = 0.5 + place * PITCH + five * 3.0;
+            double top = boxesTop() + row * PITCH;
             all.append(new Rectangle2D.Double(left, top, BOX, BOX), false);
         }
         sketch.draw(Stroking.solid(Stroking.NARROW, Ink.INK), all);

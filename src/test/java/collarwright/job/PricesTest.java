@@ -33,12 +33,7 @@ class PricesTest {
         assertThat(rows.findings()).isEmpty();
         PriceList list = rows.prices();
         assertThat(list.prices().stream().map(PriceList.Price::measure))
-                .containsExactly(
-                        Measure.STICK,
-                        Measure.LENGTH,
-                        Measure.KILOGRAM,
-                        Measure.PACK,
-                        Measure.PIECE);
+                .containsExactly(Measure.STICK, Measure.LENGTH, Measure.KILOGRAM, Measure.PACK, Measure.PIECE);
         assertThat(list.stick("pvc-metric-20x1.5", 6000, 1)).contains(12.5);
         assertThat(list.stick("pvc-metric-20x1.5", 3000, 1)).contains(7.5);
         assertThat(list.pieces("tie").orElseThrow().size()).isEqualTo(100);
