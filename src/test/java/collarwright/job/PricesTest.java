@@ -27,8 +27,14 @@ class PricesTest {
 
     @Test
     void prices_ofEveryUnit_areRead() {
-        PriceRows rows = rows("price;name;unit;seen\n12.5;pvc-metric-20x1.5;6 m;x\n2.5;pvc-metric-20x1.5;m;\n"
-                + "3;pvc-metric-20x1.5;kg;\n4.2;tie;pack of 100;\n0.05;pin;piece;\n");
+        PriceRows rows = rows("""
+                price;name;unit;seen
+                12.5;pvc-metric-20x1.5;6 m;x
+                2.5;pvc-metric-20x1.5;m;
+                3;pvc-metric-20x1.5;kg;
+                4.2;tie;pack of 100;
+                0.05;pin;piece;
+                """);
 
         assertThat(rows.findings()).isEmpty();
         PriceList list = rows.prices();
