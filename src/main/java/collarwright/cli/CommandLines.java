@@ -38,6 +38,7 @@ public final class CommandLines {
         CommandLine line = new CommandLine(new Top());
         line.addSubcommand(new MakeCommand(terminal));
         line.addSubcommand(new CheckCommand(terminal));
+        line.addSubcommand(new CompareCommand(terminal));
         line.addSubcommand(new RehearseCommand(terminal));
         line.addSubcommand(new LintCommand(terminal));
         line.addSubcommand(new TiltCommand(terminal));

@@ -60,6 +60,10 @@ public enum Code {
     FRAME_LIMIT(Outcome.JOB),
     /** An inventory of offcuts that is not there, or does not belong to the job's stock. */
     OFFCUT_FILE(Outcome.JOB),
+    /** The price file is not there, or a line of it cannot be read. */
+    PRICE_FILE(Outcome.JOB),
+    /** A price for something that is not known. */
+    PRICE_UNKNOWN(Outcome.JOB),
     /** A foot that was brought to one plane. */
     FOOT_LEVELLED(Outcome.PLAN),
 
@@ -122,6 +126,8 @@ public enum Code {
     STRUT_TOO_SHORT(Outcome.PLAN),
     /** The tie hole and the strut's end or side. */
     STRUT_TIE_HOLE(Outcome.PLAN),
+    /** A tie hole is nearer to the strut's end than is usual for a bolt. */
+    TIE_HOLE_EDGE(Outcome.PLAN),
     /** The room between the centre ring and the collar. */
     RING_CLEARANCE(Outcome.PLAN),
     /** Whether the centre ring covers every strut end. */

@@ -14,6 +14,7 @@ import java.util.List;
  * @param collars the same of the collars' pipe
  * @param rings the same of the centre rings' stock
  * @param offcuts what is left over from other work, of all stocks of the job
+ * @param prices what things cost in the user's price file; a price in the job's own lengths goes before it
  */
 public record CuttingSettings(
         SawSettings saw,
@@ -22,7 +23,8 @@ public record CuttingSettings(
         List<StockLength> struts,
         List<StockLength> collars,
         List<StockLength> rings,
-        List<Offcut> offcuts) {
+        List<Offcut> offcuts,
+        PriceList prices) {
 
     /** Shortest rest that is kept where the job does not say. Our choice, no source. */
     public static final double USUAL_KEEP = 500;
@@ -40,6 +42,28 @@ public record CuttingSettings(
         if (!(merge >= 0 && keep >= 0)) {
             throw new IllegalArgumentException("merge and keep are 0 or more");
         }
+    }
+
+    /**
+     * How pieces are cut where there is no price file.
+     *
+     * @param saw what the saw takes
+     * @param merge cut lengths that differ by no more are cut at one stop
+     * @param keep rests as long as this or longer are offcuts
+     * @param struts lengths that the struts' stock is sold in
+     * @param collars the same of the collars' pipe
+     * @param rings the same of the centre rings' stock
+     * @param offcuts what is left over from other work
+     */
+    public CuttingSettings(
+            SawSettings saw,
+            double merge,
+            double keep,
+            List<StockLength> struts,
+            List<StockLength> collars,
+            List<StockLength> rings,
+            List<Offcut> offcuts) {
+        this(saw, merge, keep, struts, collars, rings, offcuts, PriceList.NONE);
     }
 
     /**

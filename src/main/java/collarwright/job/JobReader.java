@@ -15,13 +15,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * Reads a job file: TOML with lengths in any unit, resolved against the profiles.
  *
  * <p>It is an error, each with its place in the text: JOB_FILE_UNREADABLE, JOB_SYNTAX, JOB_UNKNOWN_KEY, JOB_KEY_MISSING,
  * JOB_WRONG_TYPE, JOB_BAD_LENGTH, JOB_BAD_NUMBER, JOB_OUT_OF_RANGE, JOB_UNKNOWN_WORD, JOB_CONFLICT,
- * JOB_NOT_IN_THIS_VERSION, PROFILE_UNKNOWN, PROFILE_WRONG, TRIAL_PIECE (a warning), DOME_PORTION, OFFCUT_FILE. All of them are reported in one run.
+ * JOB_NOT_IN_THIS_VERSION, PROFILE_UNKNOWN, PROFILE_WRONG, TRIAL_PIECE (a warning), DOME_PORTION, OFFCUT_FILE,
+ * PRICE_FILE, PRICE_UNKNOWN (a warning). All of them are reported in one run.
  */
 public final class JobReader {
 
@@ -104,26 +106,18 @@ public final class JobReader {
         Optional<DrillingSettings> drilling =
                 drillingTable.flatMap(table -> new DrillingReader(table, profiles).read(band, shared));
         SettingsReader.Materials materials = materials(root, new Parts(hubTable, hub, strutTable, strut));
-        Optional<Shop> shop = SettingsReader.shop(root.table("shop"), profiles, materials, reader.bareUnit());
+        Optional<TableView> shopTable = root.table("shop");
+        Optional<Shop> shop = SettingsReader.shop(shopTable, profiles, materials, reader.bareUnit());
         Optional<PlateReader.Found> plates = PlateReader.read(root.table("plates"), profiles);
         Optional<SheetSettings> sheet =
                 SheetReader.read(root.table("sheet")).flatMap(s -> plates.map(p -> s.with(p.plates())));
+        Set<String> stocks = stocks(strut, hub);
+        Optional<PriceList> prices = PriceReader.read(shopTable, frames, profiles, stocks);
         Optional<CuttingSettings> cutting =
-                new SawReader(root.table("saw"), frames).read(offers(strutReader, hubReader), stocks(strut, hub));
+                new SawReader(root.table("saw"), frames).read(offers(strutReader, hubReader), prices, stocks);
         Optional<SiteSettings> site = SiteReader.read(root.table("site"));
         reader.finish();
-        boolean complete = title.isPresent()
-                && order.isPresent()
-                && settings.isPresent()
-                && size.isPresent()
-                && strut.isPresent()
-                && hub.isPresent()
-                && drilling.isPresent()
-                && bounds.isPresent()
-                && shop.isPresent()
-                && sheet.isPresent()
-                && cutting.isPresent()
-                && site.isPresent();
+        boolean complete = all(title, order, settings, size, strut, hub, drilling, bounds, shop, sheet, cutting, site);
         if (!complete) {
             return Optional.empty();
         }
@@ -141,6 +135,10 @@ public final class JobReader {
                 sheet.orElseThrow(),
                 cutting.orElseThrow(),
                 site.orElseThrow())));
+    }
+
+    private static boolean all(Optional<?>... parts) {
+        return Stream.of(parts).allMatch(Optional::isPresent);
     }
 
     private static Optional<SettingsReader.Placed> placed(

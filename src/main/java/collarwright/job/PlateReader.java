@@ -74,8 +74,7 @@ final class PlateReader {
         for (CutMeans each : CutMeans.FLAT) {
             means.put(each.word(), each);
         }
-        Given<CutMeans> process =
-                new Given<>(table.key("cut"), k -> k.word(means), CutMeans.ROUTER);
+        Given<CutMeans> process = new Given<>(table.key("cut"), k -> k.word(means), CutMeans.ROUTER);
         if (process.good() && material.isPresent() && burnt(process.value(), material.get())) {
             good = false;
         }

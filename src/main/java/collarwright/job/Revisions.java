@@ -19,8 +19,13 @@ import java.util.stream.Collectors;
 final class Revisions {
 
     /** Choices that came later; a job that does not make them keeps the revision it had before they were there. */
-    private static final Set<Object> USUAL =
-            Set.of(SheetSettings.USUAL, SiteSettings.USUAL, ShopTimes.USUAL, Shop.Batch.USUAL, CuttingSettings.USUAL);
+    private static final Set<Object> USUAL = Set.of(
+            SheetSettings.USUAL,
+            SiteSettings.USUAL,
+            ShopTimes.USUAL,
+            Shop.Batch.USUAL,
+            CuttingSettings.USUAL,
+            PriceList.NONE);
 
     private static final Set<String> LATER = Set.of(
             "mostCutters",
@@ -37,6 +42,9 @@ final class Revisions {
             "keepsPlugs",
             "csv",
             "plates");
+
+    /** What only words on paper say. */
+    private static final Set<String> SILENT = Set.of("source", "revision", "growth");
 
     /** What such a choice is while nobody makes it. */
     private static final Set<Object> UNSAID = Set.of(Optional.empty(), false, 1, Boring.NONE, CsvForm.USUAL);
@@ -122,7 +130,7 @@ final class Revisions {
             // had before there was a choice.
             Object value = read(whole, component);
             boolean unsaid = USUAL.contains(value) || (LATER.contains(name) && UNSAID.contains(value));
-            if (!name.equals("source") && !name.equals("revision") && !unsaid) {
+            if (!SILENT.contains(name) && !unsaid) {
                 text.append(name).append('=').append(canonical(value)).append(';');
             }
         }

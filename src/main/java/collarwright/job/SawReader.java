@@ -39,10 +39,11 @@ final class SawReader {
      * Reads the settings.
      *
      * @param offers what stock is sold in
+     * @param prices what things cost; empty if they could not be read
      * @param stocks names of the job's stocks; empty where they could not be read
      * @return the settings, or empty after findings
      */
-    Optional<CuttingSettings> read(Offers offers, Set<String> stocks) {
+    Optional<CuttingSettings> read(Offers offers, Optional<PriceList> prices, Set<String> stocks) {
         double kerf = length("kerf", SawSettings.USUAL.kerf(), WIDEST_KERF);
         double first = length("trim-first", 0, LONGEST_END);
         double last = length("trim-last", 0, LONGEST_END);
@@ -51,7 +52,7 @@ final class SawReader {
         double keep = length("keep", CuttingSettings.USUAL_KEEP, 100_000);
         List<CuttingSettings.Offcut> offcuts =
                 table.map(t -> offcuts(t.key("offcuts"), t, stocks)).orElse(List.of());
-        return good
+        return good && prices.isPresent()
                 ? Optional.of(new CuttingSettings(
                         new SawSettings(kerf, first, last, grip),
                         merge,
@@ -59,7 +60,8 @@ final class SawReader {
                         offers.struts,
                         offers.collars,
                         offers.rings,
-                        offcuts))
+                        offcuts,
+                        prices.get()))
                 : Optional.empty();
     }
 

@@ -14,12 +14,7 @@ import java.util.Optional;
  * @param plates how index plates are made; empty for none
  */
 public record SheetSettings(
-        double paperThickness,
-        double barX,
-        double barY,
-        double hairline,
-        CsvForm csv,
-        Optional<PlateSettings> plates) {
+        double paperThickness, double barX, double barY, double hairline, CsvForm csv, Optional<PlateSettings> plates) {
     /** Length of a bar on a true page. */
     public static final double BAR = 100;
     /** Thickest card. Our choice, no source. */

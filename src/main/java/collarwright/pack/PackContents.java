@@ -16,10 +16,12 @@ import collarwright.machining.RotarySettings;
 import collarwright.paper.FrontPage;
 import collarwright.paper.PackFile;
 import collarwright.paper.Paperwork;
+import collarwright.paper.SawPaper;
 import collarwright.paper.Traveller;
 import collarwright.picture.BackplotPicture;
 import collarwright.picture.Figures;
 import collarwright.picture.SvgPicture;
+import collarwright.plan.BillOfMaterials;
 import collarwright.plan.Plan;
 import collarwright.plan.PlateWork;
 import collarwright.plan.Production;
@@ -41,6 +43,7 @@ public final class PackContents {
 
     private static final String FRONT_PAGE = "index.html";
     private static final String TRAVELLER = "traveller.pdf";
+    private static final String SAW_PAPER = "struts/saw.pdf";
 
     private final Production production;
     private final Plan plan;
@@ -121,7 +124,17 @@ public final class PackContents {
                 "strut types",
                 PackTables.cutList(plan));
         put(SticksCsv.STICKS, SticksCsv.PURPOSE, "sticks to cut", SticksCsv.sticks(plan, production.stock()));
+        put(
+                BuyCsv.FILE,
+                BuyCsv.PURPOSE,
+                "what to buy",
+                BuyCsv.print(plan, BillOfMaterials.of(plan, production.stock())));
         put(SticksCsv.OFFCUTS, SticksCsv.OFFCUTS_PURPOSE, "offcuts", SticksCsv.offcuts(production.stock()));
+        SawPaper.print(plan, production.stock())
+                .ifPresent(paper -> put(
+                        SAW_PAPER,
+                        "for the saw: stops long to short, checks, and every stick with its picture",
+                        paper));
         StopTable.of(plan).ifPresent(table -> put(StopTable.FILE, StopTable.PURPOSE, "stops", table));
         production.ends().programs().forEach(this::endProgram);
         put(

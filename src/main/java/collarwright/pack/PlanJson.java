@@ -3,6 +3,7 @@ package collarwright.pack;
 import collarwright.dome.Dome;
 import collarwright.job.Job;
 import collarwright.machining.RotaryPlan;
+import collarwright.plan.BillOfMaterials;
 import collarwright.plan.DomeMeasures;
 import collarwright.plan.FrameCounts;
 import collarwright.plan.OrderTotals;
@@ -80,6 +81,7 @@ public final class PlanJson {
             new SiteJson(out, plan).write();
             new BinsJson(out).write(plan);
             new StockJson(out).write(making.stock());
+            new BuyJson(out).write(BillOfMaterials.of(plan, making.stock()));
             new BatchJson(out, plan, making.rotary()).write();
             new StripsJson(out).write(making.strips());
             out.rows("programs", programs, program -> program(out, program));

@@ -351,6 +351,9 @@ public final class FrontPage {
         open("Stock to pull");
         html.append(HtmlGrid.of(StockToPull.grid(plan, work.stock())));
         SawTable.grids(work.stock()).forEach(grid -> html.append(HtmlGrid.of(grid)));
+        BuyTable buy = new BuyTable(plan, work.stock());
+        html.append(HtmlGrid.of(buy.grid()));
+        points(buy.notes());
         close();
     }
 

@@ -102,6 +102,9 @@ public final class Traveller {
         flow.heading("Stock to pull");
         flow.grid(StockToPull.grid(plan, work.stock()));
         SawTable.grids(work.stock()).forEach(flow::grid);
+        BuyTable buy = new BuyTable(plan, work.stock());
+        flow.grid(buy.grid());
+        flow.points(buy.notes());
         if (!plan.book().patterns().isEmpty()) {
             tools();
         }

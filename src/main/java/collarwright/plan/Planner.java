@@ -117,6 +117,7 @@ public final class Planner {
                     new Check.Limits(OptionalDouble.of(least), least, source),
                     List.of("make the dome larger or its frequency lower", "or take a smaller collar and ring")));
         }
+        TieHoleEdge.of(job).ifPresent(checks::add);
         return checks;
     }
 

@@ -11,6 +11,7 @@ import collarwright.cutting.StockLength;
 import collarwright.finding.Finding;
 import collarwright.job.CuttingSettings;
 import collarwright.job.Job;
+import collarwright.job.PriceList;
 import collarwright.machining.Machine;
 import collarwright.plan.StockNeed.Role;
 import collarwright.stock.RoundStock;
@@ -102,7 +103,24 @@ public record StockWork(List<StockNeed> needs, List<CuttingSettings.Offcut> offc
                     .distinct()
                     .forEach(l -> all.add(StockLength.unlimited(Decimals.trimmed(l, 1) + " mm", l)));
         }
-        return all;
+        return priced(all, stock, cutting.prices());
+    }
+
+    // With the prices of the user's file, where it has one for every new length and the job has none of its own.
+    private static List<StockLength> priced(List<StockLength> all, RoundStock stock, PriceList prices) {
+        List<StockLength> priced = new ArrayList<>();
+        for (StockLength one : all) {
+            Optional<Double> price = one.offcut() || one.price().isPresent()
+                    ? Optional.empty()
+                    : prices.stick(stock.name(), one.length(), stock.kg(one.length()))
+                            .filter(p -> p <= StockLength.DEAREST);
+            if (!one.offcut() && price.isEmpty()) {
+                return all;
+            }
+            priced.add(price.map(p -> new StockLength(one.id(), one.length(), price, one.atHand(), false))
+                    .orElse(one));
+        }
+        return priced;
     }
 
     /**

@@ -33,6 +33,8 @@ public record RoundStock(
     /** The name of a stock that has no profile. */
     public static final String IN_PLACE = "in the job";
 
+    private static final double CUBIC_MM_PER_CUBIC_M = 1e9;
+
     /** Checks the values. */
     public RoundStock {
         lengths = lengths.stream().sorted().toList();
@@ -77,5 +79,17 @@ public record RoundStock(
      */
     public RoundStock soldIn(List<Double> others) {
         return new RoundStock(name, title, material, od, wall, odMeasured, wallMeasured, outOfRound, others, source);
+    }
+
+    /**
+     * Weighs a piece: length times cross-section times the density of its material, with nominal sizes.
+     *
+     * @param length of the piece
+     * @return kg, holes not taken off
+     */
+    public double kg(double length) {
+        double inside = outerRadius() - wall.map(Interval::nominal).orElse(outerRadius());
+        double area = StrictMath.PI * (outerRadius() * outerRadius() - inside * inside);
+        return area * length * material.densityKgPerM3() / CUBIC_MM_PER_CUBIC_M;
     }
 }

@@ -29,11 +29,11 @@ class CommandsTest {
     void nothing_showsTheCommands() {
         CommandRun run = CommandRun.of();
         assertThat(run.code()).isEqualTo(2);
-        assertThat(run.err()).contains("make", "check", "tilt", "trial", "new", "profiles", "explain");
+        assertThat(run.err()).contains("make", "check", "compare", "tilt", "trial", "new", "profiles", "explain");
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"make", "check", "tilt", "trial", "new", "profiles", "explain"})
+    @ValueSource(strings = {"make", "check", "compare", "tilt", "trial", "new", "profiles", "explain"})
     void help_ofEveryCommand_isThere(String command) {
         CommandRun run = CommandRun.of(command, "--help");
         assertThat(run.code()).as(run.err()).isZero();
