@@ -89,17 +89,21 @@ final class Contours {
         return shape instanceof Circle || (shape instanceof Path path && path.closed());
     }
 
-    /** All edges of some shapes. */
-    static List<Edge> edges(List<Shape> shapes) {
+    /** Where the walk round a closed shape starts. */
+    static Point start(Shape shape) {
+        return shape instanceof Circle circle
+                ? new Arc(circle.centre(), circle.radius(), 0, TURN * (1 - 1e-12)).at(0)
+                : corners(shape).get(0);
+    }
+
+    /** All edges of a shape that is known by a number. */
+    static List<Edge> edges(Shape shape, int number) {
+        List<Point> corners = corners(shape);
+        boolean closed = isClosed(shape);
+        int count = closed ? corners.size() : corners.size() - 1;
         List<Edge> edges = new ArrayList<>();
-        for (int s = 0; s < shapes.size(); s++) {
-            List<Point> corners = corners(shapes.get(s));
-            boolean closed = isClosed(shapes.get(s));
-            int count = closed ? corners.size() : corners.size() - 1;
-            for (int i = 0; i < count; i++) {
-                Point to = corners.get((i + 1) % corners.size());
-                edges.add(new Edge(corners.get(i), to, s, i, count - 1, closed));
-            }
+        for (int i = 0; i < count; i++) {
+            edges.add(new Edge(corners.get(i), corners.get((i + 1) % corners.size()), number, i, count - 1, closed));
         }
         return edges;
     }

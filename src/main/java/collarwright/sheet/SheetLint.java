@@ -17,7 +17,6 @@ import collarwright.finding.JobException;
 import collarwright.finding.Where;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -142,7 +141,12 @@ public final class SheetLint {
         }
         List<Shape> all = new ArrayList<>(sheet.shapes(Role.CUT_INSIDE));
         all.addAll(sheet.shapes(Role.CUT_OUTSIDE));
-        apart(all);
+        for (CutLines.Meeting meeting : new CutLines(all).meetings()) {
+            fault(
+                    cutName(meeting.first()) + " and " + cutName(meeting.second()),
+                    "cut lines that keep apart",
+                    "they meet near " + text(meeting.at()));
+        }
         nested();
     }
 
@@ -150,8 +154,8 @@ public final class SheetLint {
     private void closed(Role role) {
         Map<String, Integer> ends = new LinkedHashMap<>();
         for (Shape shape : sheet.shapes(role)) {
-            List<Point> corners = Contours.corners(shape);
-            if (!Contours.isClosed(shape) && !corners.isEmpty()) {
+            List<Point> corners = Contours.isClosed(shape) ? List.of() : Contours.corners(shape);
+            if (!corners.isEmpty()) {
                 ends.merge(ShapeKey.of(corners.get(0)), 1, Integer::sum);
                 ends.merge(ShapeKey.of(corners.get(corners.size() - 1)), 1, Integer::sum);
             }
@@ -163,26 +167,6 @@ public final class SheetLint {
         });
     }
 
-    // Sweeps from left to right, so that only neighbours are compared.
-    private void apart(List<Shape> cuts) {
-        List<Contours.Edge> edges = new ArrayList<>(Contours.edges(cuts));
-        edges.sort(Comparator.comparingDouble(edge -> edge.bounds().left()));
-        Map<String, String> crossings = new LinkedHashMap<>();
-        List<Contours.Edge> open = new ArrayList<>();
-        for (Contours.Edge edge : edges) {
-            open.removeIf(other -> other.bounds().right() < edge.bounds().left());
-            for (Contours.Edge other : open) {
-                if (Contours.meet(edge, other) && !Contours.join(edge, other, STEP)) {
-                    int first = StrictMath.min(edge.shape(), other.shape());
-                    int second = StrictMath.max(edge.shape(), other.shape());
-                    crossings.putIfAbsent(cutName(first) + " and " + cutName(second), text(edge.from()));
-                }
-            }
-            open.add(edge);
-        }
-        crossings.forEach((pair, at) -> fault(pair, "cut lines that keep apart", "they meet near " + at));
-    }
-
     private String cutName(int index) {
         int inside = sheet.shapes(Role.CUT_INSIDE).size();
         return index < inside
@@ -192,37 +176,30 @@ public final class SheetLint {
 
     // Holes lie in a part and not in one another; parts lie in one another only where a hole is between them.
     private void nested() {
-        List<List<Point>> holes = closedContours(Role.CUT_INSIDE);
-        List<List<Point>> parts = closedContours(Role.CUT_OUTSIDE);
+        List<Shape> holes = closedContours(Role.CUT_INSIDE);
+        List<Shape> parts = closedContours(Role.CUT_OUTSIDE);
+        CutLines holeLines = new CutLines(holes);
+        CutLines partLines = new CutLines(parts);
         for (int i = 0; i < holes.size(); i++) {
-            Point p = holes.get(i).get(0);
-            if (!parts.isEmpty() && around(p, parts) == 0) {
+            Point p = Contours.start(holes.get(i));
+            long inParts = partLines.around(p);
+            if (!parts.isEmpty() && inParts == 0) {
                 fault(Role.CUT_INSIDE.layer() + " " + (i + 1), "a hole inside a part", "one outside at " + text(p));
             }
-            if (around(p, holes) > StrictMath.max(0, around(p, parts) - 1)) {
+            if (holeLines.around(p) > StrictMath.max(0, inParts - 1)) {
                 fault(Role.CUT_INSIDE.layer() + " " + (i + 1), "holes apart", "one inside another at " + text(p));
             }
         }
         for (int i = 0; i < parts.size(); i++) {
-            Point p = parts.get(i).get(0);
-            if (around(p, parts) > around(p, holes)) {
+            Point p = Contours.start(parts.get(i));
+            if (partLines.around(p) > holeLines.around(p)) {
                 fault(Role.CUT_OUTSIDE.layer() + " " + (i + 1), "parts apart", "one inside another at " + text(p));
             }
         }
     }
 
-    private List<List<Point>> closedContours(Role role) {
-        return sheet.shapes(role).stream()
-                .filter(Contours::isClosed)
-                .map(Contours::corners)
-                .toList();
-    }
-
-    // A contour does not count for its own corners.
-    private static long around(Point p, List<List<Point>> contours) {
-        return contours.stream()
-                .filter(contour -> !contour.get(0).equals(p) && Contours.inside(p, contour))
-                .count();
+    private List<Shape> closedContours(Role role) {
+        return sheet.shapes(role).stream().filter(Contours::isClosed).toList();
     }
 
     private void fault(String where, String expected, String found) {

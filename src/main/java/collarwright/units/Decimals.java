@@ -76,12 +76,15 @@ public final class Decimals {
      * @throws IllegalArgumentException if the value is NaN or infinite
      */
     public static String trimmed(double value, int decimals) {
-        BigDecimal rounded = exact(value).setScale(decimals, RoundingMode.HALF_UP);
-        if (rounded.signum() == 0) {
-            return "0";
+        String text = fixed(value, decimals);
+        if (decimals == 0) {
+            return text;
         }
-        BigDecimal bare = rounded.stripTrailingZeros();
-        return bare.scale() < 0 ? bare.setScale(0).toPlainString() : bare.toPlainString();
+        int end = text.length();
+        while (text.charAt(end - 1) == '0') {
+            end--;
+        }
+        return text.substring(0, text.charAt(end - 1) == '.' ? end - 1 : end);
     }
 
     // The shortest decimal that is this double, so that 0.125 and 2.675 round as a person reads them.

@@ -33,7 +33,8 @@ class PapersReadBackTest {
     private static final Pattern MADE = Pattern.compile("^Pattern (\\w+): make (\\d+) \\((\\d+) in one dome\\)");
     private static final Pattern PRESS = Pattern.compile("^ +(\\d+) +([\\d.]+)° +(\\d+)° (\\d\\d)' +([\\d.]+) .* (\\S+)"
             + " +twist +([\\d.]+) (mm|in) +[\\d.]+ (?:mm|in)");
-    private static final Pattern CUT = Pattern.compile("^ +\\d+ (S\\w+) +([\\d.]+) +([\\d.]+) .*\\) +(\\d+) +(\\d+)\\s*$");
+    private static final Pattern CUT =
+            Pattern.compile("^ +\\d+ (S\\w+) +([\\d.]+) +([\\d.]+) .*\\) +(\\d+) +(\\d+)\\s*$");
     private static final Pattern PART =
             Pattern.compile("^(collar|strut|centre ring|tie)\\b(.*?) {2,}(\\d+) {2,}(\\d+)\\s*$");
     private static final String SAMPLES_CLOCHE = "cloche";
@@ -47,16 +48,18 @@ class PapersReadBackTest {
 
     private static JsonNode plan(String sample) {
         try {
-            return new ObjectMapper()
-                    .readTree(pack(sample).resolve("plan.json").toFile());
+            return new ObjectMapper().readTree(pack(sample).resolve("plan.json").toFile());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    // A printed number says no more than its digits: half of the last place either way, and what halves may be rounded by.
+    // A printed number says no more than its digits: half of the last place either way, and what halves may be rounded
+    // by.
     private static void equal(String printed, double expected, String what) {
-        assertThat(NUMBER.matcher(printed).matches()).as(what + " is a number: " + printed).isTrue();
+        assertThat(NUMBER.matcher(printed).matches())
+                .as(what + " is a number: " + printed)
+                .isTrue();
         BigDecimal number = new BigDecimal(printed);
         double half = Math.pow(10, -number.scale()) / 2;
         assertThat(Math.abs(number.doubleValue() - expected))
@@ -99,8 +102,7 @@ class PapersReadBackTest {
         for (JsonNode pattern : plan(sample).get("patterns")) {
             for (JsonNode hole : pattern.get("holes")) {
                 holes++;
-                Map<String, String> row =
-                        rows.getOrDefault(pattern.get("id").asText() + " " + hole.get("n"), Map.of());
+                Map<String, String> row = rows.getOrDefault(pattern.get("id").asText() + " " + hole.get("n"), Map.of());
                 equal(row, "collars per dome", pattern.get("count"));
                 equal(row, "collars to make", pattern.get("made"));
                 equal(row, "azimuth from the 0 line (deg)", hole.get("azimuthDeg"));
