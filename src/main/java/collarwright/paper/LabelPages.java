@@ -14,7 +14,6 @@ import java.awt.Color;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
-import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -101,9 +100,7 @@ public final class LabelPages {
             // Labels lie where they lie at true size only.
             preferences.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
             document.getDocumentCatalog().setViewerPreferences(preferences);
-            TrueTypeFont typeface = Typeface.open();
-            typeface.setEnableGsub(false);
-            PDFont font = PDType0Font.load(document, typeface, true);
+            PDFont font = PDType0Font.load(document, Typeface.open(), true);
             pages.pages(document, font, labels.perDome());
             pages.pages(document, font, labels.spares());
             return StablePdf.bytes(document, name);

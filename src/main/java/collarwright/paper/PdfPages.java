@@ -12,7 +12,6 @@ import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
-import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -62,7 +61,7 @@ final class PdfPages {
     byte[] print(List<Page> pages) {
         try (PDDocument document = new PDDocument()) {
             describe(document);
-            PDFont font = PDType0Font.load(document, plainLetters(), true);
+            PDFont font = PDType0Font.load(document, Typeface.open(), true);
             PDDocumentOutline outline = new PDDocumentOutline();
             String last = "";
             for (int i = 0; i < pages.size(); i++) {
@@ -82,13 +81,6 @@ final class PdfPages {
         } catch (IOException e) {
             throw new UncheckedIOException("a PDF in memory could not be written", e);
         }
-    }
-
-    // Without ligatures, whose widths the layout does not know; looking for them took half of the time, too.
-    private static TrueTypeFont plainLetters() {
-        TrueTypeFont font = Typeface.open();
-        font.setEnableGsub(false);
-        return font;
     }
 
     private void describe(PDDocument document) {

@@ -19,7 +19,8 @@ public final class Typeface {
     private Typeface() {}
 
     /**
-     * Opens the typeface; takes some milliseconds.
+     * Opens the typeface; takes some milliseconds. It is without ligatures, whose widths no layout here knows; looking for
+     * them takes most of the time of a page, too.
      *
      * @return a font of the caller's own, since a document that embeds one closes it
      */
@@ -28,7 +29,9 @@ public final class Typeface {
             if (file == null) {
                 throw new IllegalStateException("the PDF library came without its typeface");
             }
-            return new TTFParser().parse(new RandomAccessReadBuffer(file));
+            TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(file));
+            font.setEnableGsub(false);
+            return font;
         } catch (IOException e) {
             throw new UncheckedIOException("the typeface cannot be read", e);
         }

@@ -19,6 +19,9 @@ public record Ratio(BigInteger numerator, BigInteger denominator) implements Com
     // middle between two doubles that cutting it here could round it to the wrong one.
     private static final MathContext DIGITS = new MathContext(250);
 
+    // Whole numbers of so many bits are doubles.
+    private static final int DOUBLE_BITS = 53;
+
     /** Reduces to lowest terms. */
     public Ratio {
         if (denominator.signum() == 0) {
@@ -100,6 +103,10 @@ public record Ratio(BigInteger numerator, BigInteger denominator) implements Com
      * @return the nearest double
      */
     public double value() {
+        if (numerator.bitLength() <= DOUBLE_BITS && denominator.bitLength() <= DOUBLE_BITS) {
+            // Both are doubles, and a quotient of doubles is rounded once.
+            return numerator.doubleValue() / denominator.doubleValue();
+        }
         return new BigDecimal(numerator)
                 .divide(new BigDecimal(denominator), DIGITS)
                 .doubleValue();
