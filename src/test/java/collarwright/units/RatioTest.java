@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import collarwright.testing.Seeds;
 import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.math.MathContext;
 import org.junit.jupiter.api.Test;
 
 class RatioTest {
@@ -42,6 +43,23 @@ class RatioTest {
             assertThat(Integer.signum(x.compareTo(y))).isEqualTo(Long.signum(a * d - c * b));
             // Both whole numbers are exact doubles, so that one division rounds once, to the nearest.
             assertThat(x.value()).isEqualTo((double) a / b);
+        });
+    }
+
+    @Test
+    void value_ofFractionsOfManyDigits_isTheNearestDouble() {
+        Seeds.each(500, draw -> {
+            long a = (long) draw.whole(-(1 << 30), 1 << 30) << 30 | draw.whole(0, (1 << 30) - 1);
+            long b = (long) draw.whole(1, 1 << 30) << 30 | draw.whole(0, (1 << 30) - 1);
+            // The nearest double to 400 digits of the quotient, by the JDK's own rounding.
+            double nearest = new BigDecimal(a)
+                    .divide(new BigDecimal(b), new MathContext(400))
+                    .doubleValue();
+            assertThat(Ratio.of(a, b).value()).isEqualTo(nearest);
+            assertThat(Ratio.of(a >> 8, (b >> 8) + 1).value())
+                    .isEqualTo(new BigDecimal(a >> 8)
+                            .divide(new BigDecimal((b >> 8) + 1), new MathContext(400))
+                            .doubleValue());
         });
     }
 }
