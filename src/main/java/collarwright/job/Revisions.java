@@ -19,8 +19,13 @@ import java.util.stream.Collectors;
 final class Revisions {
 
     /** Choices that came later; a job that does not make them keeps the revision it had before they were there. */
-    private static final Set<Object> USUAL =
-            Set.of(SheetSettings.USUAL, SiteSettings.USUAL, ShopTimes.USUAL, Shop.Batch.USUAL, CuttingSettings.USUAL);
+    private static final Set<Object> USUAL = Set.of(
+            SheetSettings.USUAL,
+            SiteSettings.USUAL,
+            ShopTimes.USUAL,
+            ShopTimes.Hands.USUAL,
+            Shop.Batch.USUAL,
+            CuttingSettings.USUAL);
 
     private static final Set<String> LATER = Set.of(
             "mostCutters",

@@ -91,7 +91,8 @@ final class ProgramWriter {
                     byAngle.stream().map(g -> g.get(0).place().angleDegrees()).toList());
             travel += MotionTime.leastTravel(byAngle);
         }
-        return new ProgramFile.Effort(time.seconds(), time.rotationDegrees(), rotation, time.travel(), travel);
+        return new ProgramFile.Effort(
+                time.seconds(), time.rotationDegrees(), rotation, time.travel(), travel, time.handTurns());
     }
 
     private List<Move> moves() {

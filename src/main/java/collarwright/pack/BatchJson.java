@@ -48,6 +48,7 @@ final class BatchJson {
             out.whole("programRuns", sum.programRuns());
             out.whole("checkEvery", plan.job().shop().checkEvery());
             out.number("seconds", effort.seconds());
+            out.whole("handTurns", effort.handTurns());
             out.number("turnedDeg", effort.rotationDegrees());
             out.number("leastTurnedDeg", effort.leastRotationDegrees());
             out.number("travelMm", effort.travel());

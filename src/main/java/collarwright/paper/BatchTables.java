@@ -24,6 +24,7 @@ final class BatchTables {
         StickCount count = work.count();
         RotaryPlan.Summary sum = new RotaryPlan(List.of(), work.setups(), List.of()).summary();
         ProgramFile.Effort effort = sum.effort();
+        double turn = work.plan().job().shop().times().hands().turn();
         List<DomeFacts.Fact> facts = new ArrayList<>();
         facts.add(new DomeFacts.Fact(
                 "sticks",
@@ -46,12 +47,16 @@ final class BatchTables {
                 "travel",
                 Decimals.fixed(effort.travel() / 1000, 1) + " m along X, at least "
                         + Decimals.fixed(effort.leastTravel() / 1000, 1) + " m"));
-        facts.add(new DomeFacts.Fact("time", SetupPages.time(effort.seconds()) + ", without loading and tool changes"));
+        facts.add(new DomeFacts.Fact(
+                "time",
+                SetupPages.time(effort.seconds(turn)) + ", without loading and tool changes"
+                        + SetupPages.hand(effort.handTurns(), turn)));
         return facts;
     }
 
     Grid sticks() {
         List<List<Cell>> rows = new ArrayList<>();
+        double turn = work.plan().job().shop().times().hands().turn();
         for (SetupSheet setup : work.setups()) {
             Load load = setup.load();
             rows.add(List.of(
@@ -60,7 +65,7 @@ final class BatchTables {
                     Cell.of(Integer.toString(load.collars())),
                     Cell.strong(Integer.toString(load.runs())),
                     Cell.of(Integer.toString(setup.files())),
-                    Cell.of(SetupPages.time(setup.onOneStick().seconds())),
+                    Cell.of(SetupPages.time(setup.onOneStick().seconds(turn))),
                     Cell.tick()));
         }
         return new Grid(

@@ -342,7 +342,7 @@ public final class FrontPage {
 
     private void stock() {
         open("Stock to pull");
-        html.append(HtmlGrid.of(StockToPull.grid(plan, work.stock())));
+        html.append(HtmlGrid.of(StockToPull.grid(plan, work)));
         SawTable.grids(work.stock()).forEach(grid -> html.append(HtmlGrid.of(grid)));
         close();
     }

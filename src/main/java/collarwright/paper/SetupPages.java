@@ -24,6 +24,7 @@ final class SetupPages {
     private final List<Pattern> patterns;
     private final Figures figures;
     private final int checkEvery;
+    private final double handTurn;
 
     SetupPages(Flow flow, Job job, List<Pattern> patterns) {
         this.flow = flow;
@@ -31,6 +32,7 @@ final class SetupPages {
         this.patterns = List.copyOf(patterns);
         this.figures = new Figures(job.shop().programUnits());
         this.checkEvery = job.shop().checkEvery();
+        this.handTurn = job.shop().times().hands().turn();
     }
 
     void print(SetupSheet setup) {
@@ -91,7 +93,9 @@ final class SetupPages {
                         "Z " + figures.size(clear) + " at most; the pipe turns only above the jaws"
                                 + (job.shop().machine().tube().isPresent() ? ", but for what is cut" : "")),
                 new DomeFacts.Fact(
-                        "time", time(setup.secondsInAll()) + " for all sticks, without loading and tool changes"));
+                        "time",
+                        time(setup.inAll().seconds(handTurn)) + " for all sticks, without loading and tool changes"
+                                + hand(setup.inAll().handTurns(), handTurn)));
     }
 
     private Grid places(SetupSheet setup) {
@@ -146,7 +150,7 @@ final class SetupPages {
         boolean all = setup.files() < setup.steps().size();
         if (all) {
             SetupSheet.Step first = setup.steps().get(0);
-            String time = time(setup.onOneStick().seconds());
+            String time = time(setup.onOneStick().seconds(handTurn));
             rows.add(List.of(
                     Cell.of("1"),
                     Cell.strong(files(first)),
@@ -167,7 +171,7 @@ final class SetupPages {
                             + figures.length(step.cut().feedMmPerMin()) + "/min"),
                     Cell.of(figures.size(step.clear())),
                     Cell.of(figures.size(step.bottom())),
-                    Cell.of(step.operations() + "\n" + time(step.effort().seconds())),
+                    Cell.of(step.operations() + "\n" + time(step.effort().seconds(handTurn))),
                     Cell.tick()));
         }
         return new Grid(
@@ -225,6 +229,14 @@ final class SetupPages {
             }
         }
         return lines;
+    }
+
+    /** What a hand that turns the pipe takes, as it is counted; nothing where the machine turns it. */
+    static String hand(int turns, double each) {
+        return turns == 0
+                ? ""
+                : "; " + turns + (turns == 1 ? " turn" : " turns") + " by hand counted at " + Decimals.trimmed(each, 1)
+                        + " s";
     }
 
     static String time(double seconds) {

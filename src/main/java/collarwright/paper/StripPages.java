@@ -36,7 +36,7 @@ final class StripPages {
                                 + ": do not allow for it again."
                         : "Cut files are nominal: no kerf is allowed for.",
                 "Outer face up, TOP away from you: azimuth grows to the left. Holes come first, outlines last.",
-                "The sheet is not counted under stock to pull: pull a sheet of the collar's wall."));
+                "The sum of all strips stands under stock to pull; cuts and margins of the sheet come on top."));
         flow.text(tightest(work));
         if (!work.programs().programs().isEmpty()) {
             programs(work);

@@ -100,7 +100,7 @@ public final class Traveller {
         flow.heading("What to make");
         flow.bareGrid(new Amounts(plan).toMake());
         flow.heading("Stock to pull");
-        flow.grid(StockToPull.grid(plan, work.stock()));
+        flow.grid(StockToPull.grid(plan, work));
         SawTable.grids(work.stock()).forEach(flow::grid);
         if (!plan.book().patterns().isEmpty()) {
             tools();
