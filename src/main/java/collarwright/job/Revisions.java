@@ -39,7 +39,8 @@ final class Revisions {
             "teeth",
             "boredWith",
             "tube",
-            "keepsPlugs");
+            "keepsPlugs",
+            "longestFree");
 
     /** What such a choice is while nobody makes it. */
     private static final Set<Object> UNSAID = Set.of(Optional.empty(), false, 1, Boring.NONE);

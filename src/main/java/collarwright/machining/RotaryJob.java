@@ -81,6 +81,7 @@ public final class RotaryJob {
         runs.forEach(job::lay);
         job.order = new SweepOrder(settings, job.layouts);
         List<Load> loads = job.loads(runs, rule);
+        job.findings.addAll(FreeEnd.check(settings, loads));
         if (job.stopped()) {
             return job.result();
         }

@@ -15,7 +15,7 @@ final class Setups {
                 zero(settings),
                 stick(settings, task.load()),
                 steps,
-                notes(settings, steps));
+                notes(settings, task.load(), steps));
     }
 
     private static SetupSheet.Zero zero(RotarySettings settings) {
@@ -74,11 +74,13 @@ final class Setups {
                 load.pitch());
     }
 
-    private static List<String> notes(RotarySettings settings, List<SetupSheet.Step> steps) {
-        if (settings.machine().tube().isPresent()) {
-            return TubeWords.notes(settings);
-        }
+    private static List<String> notes(RotarySettings settings, Load load, List<SetupSheet.Step> steps) {
         List<String> notes = new ArrayList<>();
+        FreeEnd.note(settings, load).ifPresent(notes::add);
+        if (settings.machine().tube().isPresent()) {
+            notes.addAll(TubeWords.notes(settings));
+            return notes;
+        }
         notes.add("Run " + DirectionTest.fileName(settings.machine()) + " once after every change to the machine.");
         notes.add("Run every program in the air first, single step, hand on stop.");
         if (!settings.machine().spindle().controlled()) {

@@ -40,6 +40,7 @@ final class TubeJob {
             job.findings.addAll(places.findings());
             StickPlan sticks = StickPlan.plan(new StickRoom(settings, places.spans()), runs, rule, patterns -> 0);
             job.findings.addAll(sticks.findings());
+            job.findings.addAll(FreeEnd.check(settings, sticks.loads()));
             job.count = sticks.count();
             job.write(sticks.loads(), places);
         }

@@ -1,5 +1,6 @@
 package collarwright.pack;
 
+import collarwright.machining.FreeEnd;
 import collarwright.machining.Load;
 import collarwright.machining.ProgramFile;
 import collarwright.machining.RotaryPlan;
@@ -7,7 +8,9 @@ import collarwright.machining.SetupSheet;
 import collarwright.machining.StickCount;
 import collarwright.plan.Box;
 import collarwright.plan.Plan;
+import collarwright.plan.Production;
 import java.io.IOException;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** Writes the batch of {@code plan.json}: its sums, the layouts of its sticks with what the set-up needs, the boxes. */
@@ -40,6 +43,7 @@ final class BatchJson {
         StickCount count = rotary.count();
         RotaryPlan.Summary sum = rotary.summary();
         ProgramFile.Effort effort = sum.effort();
+        Optional<Double> longestFree = FreeEnd.limit(Production.settings(plan.job()));
         out.object("batch", () -> {
             out.whole("sticks", count.sticks());
             out.whole("leastSticks", count.leastSticks());
@@ -47,6 +51,9 @@ final class BatchJson {
             out.whole("leastLayouts", count.leastLayouts());
             out.whole("programRuns", sum.programRuns());
             out.whole("checkEvery", plan.job().shop().checkEvery());
+            if (longestFree.isPresent()) {
+                out.number("longestFreeMm", longestFree.get());
+            }
             out.number("seconds", effort.seconds());
             out.whole("handTurns", effort.handTurns());
             out.number("turnedDeg", effort.rotationDegrees());
