@@ -188,7 +188,7 @@ public final class RotaryJob {
                 steps.addAll(write(List.of(tasks.get(i)), i + 1, tasks.size()));
             }
         }
-        setups.add(Setups.sheet(settings, tasks.get(0), steps));
+        setups.add(Setups.sheet(settings, tasks, steps));
     }
 
     private List<ProgramTask> tasks(Load load) {

@@ -96,7 +96,7 @@ final class TubeJob {
                 z.clear() - task.deepest(),
                 task.operations().size(),
                 file.effort());
-        setups.add(Setups.sheet(settings, task, List.of(step)));
+        setups.add(Setups.sheet(settings, List.of(task), List.of(step)));
     }
 
     private void length(ProgramFile file) {

@@ -7,6 +7,7 @@ import collarwright.machining.SetupSheet;
 import collarwright.machining.TubeCutter;
 import collarwright.picture.Figures;
 import collarwright.picture.StickPicture;
+import collarwright.plan.UnitWords;
 import collarwright.tooling.Pattern;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
@@ -50,7 +51,7 @@ final class SetupPages {
                 setup.zero().top()));
         flow.heading("Programs, in this order");
         flow.grid(steps(setup));
-        flow.points(setup.notes());
+        flow.points(setup.notes().stream().map(n -> UnitWords.of(job, n)).toList());
         flow.heading("What lies where");
         flow.text(
                 "Write the pattern on each collar, on the side of TOP, before it is parted off: afterwards only the holes"
@@ -90,7 +91,10 @@ final class SetupPages {
                                 + figures.size(stick.firstMiddle()) + ", then every " + figures.size(stick.pitch())),
                 new DomeFacts.Fact(
                         "clear height",
-                        "Z " + figures.size(clear) + " at most; the pipe turns only above the jaws"
+                        "Z " + figures.size(clear)
+                                + ": the cutter's tip goes up to it (clear of the jaws, which stand out "
+                                + figures.size(job.shop().machine().rotary().jawHeight())
+                                + " beyond the pipe); the pipe turns only there"
                                 + (job.shop().machine().tube().isPresent() ? ", but for what is cut" : "")),
                 new DomeFacts.Fact(
                         "time",

@@ -3,6 +3,7 @@ package collarwright.paper;
 import collarwright.job.StripSettings;
 import collarwright.machining.BenchProgram;
 import collarwright.machining.FlatTask;
+import collarwright.machining.ProgramUnits;
 import collarwright.picture.Figures;
 import collarwright.plan.RolledHole;
 import collarwright.plan.StripWork;
@@ -50,8 +51,7 @@ final class StripPages {
             rows.add(List.of(
                     Cell.strong(strip.pattern()),
                     Cell.strong(Integer.toString(strip.made())),
-                    Cell.strong(Decimals.fixed(strip.length(), 2) + " mm\n" + Decimals.fixed(strip.length() / 25.4, 3)
-                            + " in"),
+                    Cell.strong(length(strip.length())),
                     Cell.of(figures.size(strip.body().width())),
                     Cell.of(figures.size(strip.body().wall().nominal())),
                     Cell.of(strip.joint().kind().word() + (joint > 0 ? " " + figures.size(joint) : "") + " at "
@@ -69,6 +69,13 @@ final class StripPages {
                         Column.words("ends meet"),
                         Column.marks("cut")),
                 rows);
+    }
+
+    /** In the shop's unit first. */
+    private String length(double length) {
+        String mm = Decimals.fixed(length, 2) + " mm";
+        String inches = Decimals.fixed(length / 25.4, 3) + " in";
+        return figures.units() == ProgramUnits.INCH ? inches + "\n" + mm : mm + "\n" + inches;
     }
 
     private static String tightest(StripWork work) {
@@ -98,7 +105,8 @@ final class StripPages {
             }
         }
         flow.grid(new Grid(
-                "Time for one strip; in the air first: the file of the same name with -air",
+                "Stick-out from the holder to the cutter's lowest point, so that the holder clears the clamps; time for one"
+                        + " strip; in the air first: the file of the same name with -air",
                 List.of(
                         Column.words("program"),
                         Column.words("cutter"),
@@ -115,7 +123,8 @@ final class StripPages {
         boolean first = task.equals(program.task());
         return List.of(
                 first ? Cell.strong(program.name()) : Cell.of("then cutter " + task.tool()),
-                Cell.of(task.cutter().marked() + " " + task.cutter().kind().title()),
+                Cell.of(task.cutter().marked() + " " + task.cutter().kind().title() + ", stick-out "
+                        + figures.length(task.stickOut()) + " or more"),
                 Cell.of(task.cut().rpm() + " rpm\n" + figures.length(task.cut().feedMmPerMin()) + "/min"),
                 Cell.of(figures.length(task.deepest())),
                 Cell.of(task.points().size() + (first ? "\n" + SetupPages.time(program.seconds()) : "")),

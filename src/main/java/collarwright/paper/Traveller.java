@@ -125,7 +125,8 @@ public final class Traveller {
         flow.points(cutters.sources());
         flow.text(
                 "Measure one hole of every cutter in scrap of this stock before the run, and give the size in the job if"
-                        + " it differs: a quarter of a millimetre is about a degree.");
+                        + " it differs: " + (UnitWords.inches(job) ? "0.010 in (0.25 mm)" : "a quarter of a millimetre")
+                        + " is about a degree.");
         List<String> formulas = SetupPages.formulas(work.setups());
         if (!formulas.isEmpty()) {
             flow.heading("Speeds and feeds of the programs");

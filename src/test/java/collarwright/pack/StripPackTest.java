@@ -183,6 +183,7 @@ class StripPackTest {
             String all = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
             assertThat(all)
                     .contains("Flat strips: cut, drill, roll", "348.15 mm", "13.707 in", "lap 12 mm")
+                    .containsPattern("twist drill, stick-out \\d+\\.\\d mm or more")
                     .contains("allow for a kerf of 0.2 mm", "CA-flat-1-mark.nc", "The least slack then is");
         }
     }
