@@ -2,8 +2,10 @@ package collarwright.paper;
 
 import collarwright.job.StripSettings;
 import collarwright.machining.BenchProgram;
+import collarwright.machining.FlatSettings;
 import collarwright.machining.FlatTask;
 import collarwright.machining.ProgramUnits;
+import collarwright.machining.SawPlugs;
 import collarwright.picture.Figures;
 import collarwright.plan.RolledHole;
 import collarwright.plan.StripWork;
@@ -13,6 +15,7 @@ import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** What to cut and drill where collars are made from flat strip. */
 final class StripPages {
@@ -25,7 +28,7 @@ final class StripPages {
         this.figures = figures;
     }
 
-    void print(StripWork work, StripSettings settings) {
+    void print(StripWork work, StripSettings settings, Optional<FlatSettings> flat) {
         flow.page("Flat strips");
         flow.title("Flat strips: cut, drill, roll");
         flow.grid(sizes(work));
@@ -40,7 +43,7 @@ final class StripPages {
                 "The sum of all strips stands under stock to pull; cuts and margins of the sheet come on top."));
         flow.text(tightest(work));
         if (!work.programs().programs().isEmpty()) {
-            programs(work);
+            programs(work, flat.orElseThrow());
         }
     }
 
@@ -87,7 +90,7 @@ final class StripPages {
                 + least.hole().number() + "; every hole stands in strips/strips.csv.";
     }
 
-    private void programs(StripWork work) {
+    private void programs(StripWork work, FlatSettings settings) {
         FlatTask first = work.programs().programs().get(0).task();
         flow.heading("Programs of the flat machine");
         flow.points(List.of(
@@ -104,6 +107,7 @@ final class StripPages {
                 rows.add(row(program, task));
             }
         }
+        flow.points(plugs(work, settings));
         flow.grid(new Grid(
                 "Stick-out from the holder to the cutter's lowest point, so that the holder clears the clamps; time for one"
                         + " strip; in the air first: the file of the same name with -air",
@@ -116,6 +120,20 @@ final class StripPages {
                         Column.numbers("strips"),
                         Column.marks("done")),
                 rows));
+    }
+
+    /** What a hole saw holds, once for each saw. */
+    private static List<String> plugs(StripWork work, FlatSettings settings) {
+        boolean stops = !settings.machine().post().layout().habits().keepsPlugs();
+        return work.programs().programs().stream()
+                .flatMap(p -> p.tasks().stream())
+                .filter(t -> settings.plugs(t) > 0)
+                .map(t -> t.cutter().marked() + " hole saw: " + SawPlugs.words(settings.plugs(t)) + ". "
+                        + (stops
+                                ? "The program stops for it (M0) before the saw is full."
+                                : "The program does not stop for it: stay beside the machine."))
+                .distinct()
+                .toList();
     }
 
     /** The time is that of the whole file and stands beside its first cutter. */

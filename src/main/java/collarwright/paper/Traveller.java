@@ -18,6 +18,7 @@ import collarwright.plan.HubPlay;
 import collarwright.plan.OrderTotals;
 import collarwright.plan.Plan;
 import collarwright.plan.Production;
+import collarwright.plan.StripWork;
 import collarwright.plan.UnitWords;
 import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
@@ -75,7 +76,9 @@ public final class Traveller {
         batch();
         work.setups().forEach(setup -> new SetupPages(flow, job, plan.book().patterns()).print(setup));
         if (!work.strips().strips().isEmpty()) {
-            job.shop().strip().ifPresent(s -> new StripPages(flow, figures).print(work.strips(), s));
+            job.shop()
+                    .strip()
+                    .ifPresent(s -> new StripPages(flow, figures).print(work.strips(), s, StripWork.flat(job)));
         }
         struts();
         if (!work.ends().programs().isEmpty()) {
