@@ -6,6 +6,7 @@ import collarwright.machining.ProgramFile;
 import collarwright.machining.RotaryPlan;
 import collarwright.machining.SetupSheet;
 import collarwright.machining.StickCount;
+import collarwright.machining.WholeLengths;
 import collarwright.plan.Box;
 import collarwright.plan.Plan;
 import collarwright.plan.Production;
@@ -54,6 +55,11 @@ final class BatchJson {
             if (longestFree.isPresent()) {
                 out.number("longestFreeMm", longestFree.get());
             }
+            out.rows("lengths", WholeLengths.of(rotary.setups()), length -> {
+                out.number("lengthMm", length.length());
+                out.whole("count", length.count());
+                out.whole("sticks", length.sticks());
+            });
             out.number("seconds", effort.seconds());
             out.whole("handTurns", effort.handTurns());
             out.number("turnedDeg", effort.rotationDegrees());

@@ -62,6 +62,7 @@ final class SetupPages {
             flow.text("Holes are not on the middle line: the programs count on it, and so does what is measured.");
             flow.grid(heights);
         }
+        TallyTable.of(load.runs()).ifPresent(flow::grid);
         flow.heading("What is measured");
         flow.points(checks());
     }

@@ -2,6 +2,7 @@ package collarwright.paper;
 
 import collarwright.cutting.CutPlan;
 import collarwright.job.Job;
+import collarwright.machining.WholeLengths;
 import collarwright.plan.Plan;
 import collarwright.plan.StockNeed;
 import collarwright.plan.StripNeed;
@@ -25,7 +26,7 @@ final class StockToPull {
     static Grid grid(Plan plan, Paperwork work) {
         Job job = plan.job();
         List<List<Cell>> rows = new ArrayList<>();
-        work.stock().needs().forEach(need -> rows.add(row(job, need)));
+        work.stock().needs().forEach(need -> rows.add(row(work, need)));
         // Beside the struts, where collars of pipe stand.
         work.strips().needs().forEach(need -> rows.add(1, strip(job, need)));
         return new Grid(
@@ -40,14 +41,15 @@ final class StockToPull {
                 rows);
     }
 
-    private static List<Cell> row(Job job, StockNeed need) {
+    private static List<Cell> row(Paperwork work, StockNeed need) {
+        Job job = work.plan().job();
         return List.of(
                 Cell.strong(Objects.requireNonNull(USES.get(need.role()))),
                 Cell.of(need.stock().title() + "\n" + UnitWords.of(job, size(need.stock()))),
                 Cell.of(Integer.toString(need.pieces())),
                 Cell.strong(metres(job, need.netLength())),
                 Cell.of(soldIn(job, need.stock())),
-                Cell.of(UnitWords.of(job, need.plan().map(StockToPull::taken).orElseGet(() -> elsewhere(job, need)))));
+                Cell.of(UnitWords.of(job, need.plan().map(StockToPull::taken).orElseGet(() -> elsewhere(work, need)))));
     }
 
     private static List<Cell> strip(Job job, StripNeed need) {
@@ -64,10 +66,16 @@ final class StockToPull {
                 Cell.of("cuts and margins of the sheet come on top"));
     }
 
-    private static String elsewhere(Job job, StockNeed need) {
-        return need.role() == StockNeed.Role.COLLAR && job.shop().machine().programmed()
-                ? "the machine's own sticks"
-                : "not planned";
+    private static String elsewhere(Paperwork work, StockNeed need) {
+        if (need.role() != StockNeed.Role.COLLAR
+                || !work.plan().job().shop().machine().programmed()) {
+            return "not planned";
+        }
+        List<String> lines = new ArrayList<>(List.of("the machine's own sticks"));
+        WholeLengths.of(work.setups())
+                .forEach(l -> lines.add(l.count() + " of " + Decimals.trimmed(l.length(), 1) + " mm for " + l.sticks()
+                        + (l.sticks() == 1 ? " whole stick" : " whole sticks")));
+        return String.join("\n", lines);
     }
 
     private static String taken(CutPlan plan) {

@@ -247,6 +247,7 @@ public final class Traveller {
         if (!work.setups().isEmpty()) {
             flow.facts(tables.facts());
             flow.grid(tables.sticks());
+            tables.otherOrder().ifPresent(flow::text);
         }
         flow.grid(tables.boxes());
     }

@@ -164,6 +164,44 @@ class SetupSheetTest {
                 .hasSize(1 + boxes.size());
     }
 
+    /** Counted by hand from the sheets: sticks of one length out of a stock length, rests not counted on. */
+    @Test
+    void lengthsToBuy_areWholeSticks() throws IOException {
+        int count = 0;
+        int sticks = 0;
+        Map<Double, Integer> byStick = new HashMap<>();
+        for (JsonNode stick : plan.get("sticks")) {
+            byStick.merge(
+                    stick.get("stickLengthMm").asDouble(), stick.get("runs").asInt(), Integer::sum);
+        }
+        for (Map.Entry<Double, Integer> kind : byStick.entrySet()) {
+            int each = 0;
+            while ((each + 1) * kind.getKey() + each * 3 <= 3000) {
+                each++;
+            }
+            count += (kind.getValue() + each - 1) / each;
+            sticks += kind.getValue();
+        }
+        JsonNode lengths = plan.at("/batch/lengths");
+        assertThat(lengths).hasSize(1);
+        assertThat(lengths.at("/0/lengthMm").asDouble()).isEqualTo(3000);
+        assertThat(lengths.at("/0/count").asInt()).isEqualTo(count);
+        assertThat(lengths.at("/0/sticks").asInt()).isEqualTo(sticks);
+        assertThat(sheet("Stock to pull")).contains(count + " of 3000 mm for " + sticks + " whole");
+    }
+
+    @Test
+    void sheetOfManySticks_hasATally_andTheBatchPageTellsTheOtherOrder() {
+        JsonNode first = plan.at("/sticks/0");
+        int runs = first.get("runs").asInt();
+        assertThat(runs).isGreaterThan(3);
+        assertThat(sheet("Setup LA")).contains("Tally, a box for every stick").contains("1-" + Math.min(10, runs));
+        int programs = plan.at("/batch/programRuns").asInt();
+        assertThat(sheet("Which stick is run how often"))
+                .contains("Two orders are possible.")
+                .contains("but " + programs + " times a stick, and each stick loses its A0 and X0");
+    }
+
     @Test
     void batchPage_saysHowOftenEachStickIsRun() {
         String text = sheet("Which stick is run how often");
