@@ -165,6 +165,8 @@ public enum Code {
     MACHINE_TRAVEL(Outcome.PLAN),
     /** A cutter that would meet the jaws of the chuck. */
     CLAMP_ZONE(Outcome.PLAN),
+    /** A stick that stands far out of the jaws without a support. */
+    FREE_END(Outcome.PLAN),
     /** A stick of pipe too short for the chuck and a collar. */
     STICK_TOO_SHORT(Outcome.PLAN),
     /** A machine that cannot do what the job asks. */

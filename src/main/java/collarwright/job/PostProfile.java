@@ -74,7 +74,7 @@ final class PostProfile {
         Machine.Layout layout = layout(habits(cycles, extension));
         Set<String> words = new LinkedHashSet<>(ProgramWords.of(form, spindle.controlled(), layout.habits()));
         if (cycles) {
-            words.addAll(List.of("G73", "G80", "G81", "G82", "G83", "G98", "R", "Q"));
+            words.addAll(ProgramWords.usualCycles());
         }
         if (arcs) {
             words.addAll(ProgramWords.ARCS);

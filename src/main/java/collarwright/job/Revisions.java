@@ -23,6 +23,7 @@ final class Revisions {
             SheetSettings.USUAL,
             SiteSettings.USUAL,
             ShopTimes.USUAL,
+            ShopTimes.Hands.USUAL,
             Shop.Batch.USUAL,
             CuttingSettings.USUAL,
             PriceList.NONE);
@@ -41,7 +42,8 @@ final class Revisions {
             "tube",
             "keepsPlugs",
             "csv",
-            "plates");
+            "plates",
+            "longestFree");
 
     /** What only words on paper say. */
     private static final Set<String> SILENT = Set.of("source", "revision", "growth");

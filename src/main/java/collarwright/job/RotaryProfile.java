@@ -28,8 +28,12 @@ final class RotaryProfile {
         double trim = part.length("end-trim", "lost at the free end", Length.Zero.ALLOWED);
         double stick = part.length("longest-stick", "the longest pipe it can take", Length.Zero.REFUSED);
         part.ascending("chuck-length", held, "longest-stick", stick, "mm");
+        Optional<Double> free = part.has("longest-free")
+                ? Optional.of(part.length(
+                        "longest-free", "how far a stick may stand out without a support", Length.Zero.REFUSED))
+                : Optional.empty();
         return new Machine.Rotary(
-                positive, chuck, rapid, acceleration, takeUp, held, clear, height, kerf, trim, stick, form(part));
+                positive, chuck, rapid, acceleration, takeUp, held, clear, height, kerf, trim, stick, form(part), free);
     }
 
     private static RotaryForm form(MachinePart part) {

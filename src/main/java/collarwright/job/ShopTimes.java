@@ -10,6 +10,7 @@ package collarwright.job;
  * @param pieceCut sawing or parting one piece of pipe, seconds
  * @param tieHole drilling one tie hole, seconds
  * @param connection joining one strut end to its hub on site, seconds
+ * @param hands what hands do beside it
  * @param money what an hour costs
  */
 public record ShopTimes(
@@ -20,13 +21,14 @@ public record ShopTimes(
         double pieceCut,
         double tieHole,
         double connection,
+        Hands hands,
         Money money) {
 
     /**
-     * One minute for each connection on site: common practice, no source. All other times: our choice, no source. No
-     * prices.
+     * One minute for each connection on site, and what {@link Hands} says: common practice, no source. All other times:
+     * our choice, no source. No prices.
      */
-    public static final ShopTimes USUAL = new ShopTimes(120, 300, 60, 60, 60, 45, 60, new Money(0, 0, ""));
+    public static final ShopTimes USUAL = new ShopTimes(120, 300, 60, 60, 60, 45, 60, Hands.USUAL, new Money(0, 0, ""));
 
     /** Checks that no time is below 0. */
     public ShopTimes {
@@ -34,6 +36,24 @@ public record ShopTimes(
         for (double seconds : all) {
             if (!(seconds >= 0 && Double.isFinite(seconds))) {
                 throw new IllegalArgumentException("a time of " + seconds + " seconds");
+            }
+        }
+    }
+
+    /**
+     * What hands do between the machines.
+     *
+     * @param roll rolling one strip and closing its ends, seconds
+     * @param turn turning the pipe or a strut to its next angle by hand and locking it, seconds
+     */
+    public record Hands(double roll, double turn) {
+        /** Two minutes for a strip, 20 seconds for a turn: common practice, no source. */
+        public static final Hands USUAL = new Hands(120, 20);
+
+        /** Checks that no time is below 0. */
+        public Hands {
+            if (!(roll >= 0 && turn >= 0 && Double.isFinite(roll + turn))) {
+                throw new IllegalArgumentException("times of " + roll + " and " + turn + " seconds");
             }
         }
     }

@@ -44,6 +44,8 @@ final class TimesReader {
         double piece = seconds("piece-cut-seconds", usual.pieceCut());
         double tie = seconds("tie-hole-seconds", usual.tieHole());
         double connection = 60 * minutes("connection-minutes", usual.connection() / 60);
+        double roll = seconds("roll-seconds", usual.hands().roll());
+        double turn = seconds("hand-turn-seconds", usual.hands().turn());
         double shopHour = number("shop-hour", DEAREST, 0);
         double siteHour = number("site-hour", DEAREST, 0);
         String currency = currency();
@@ -56,6 +58,7 @@ final class TimesReader {
                         piece,
                         tie,
                         connection,
+                        new ShopTimes.Hands(roll, turn),
                         new ShopTimes.Money(shopHour, siteHour, currency)))
                 : Optional.empty();
     }

@@ -84,6 +84,19 @@ record BorePath(Operation.Bore bore, Grid grid) {
         return new Move.Arc(false, start, 0, z, -radius(), 0, feed);
     }
 
+    /** How often the cutter goes round, and how deep in one turn. */
+    String turnWords(ProgramTask task) {
+        double depth = task.heights().retract() - bore.bottom();
+        int turns = turns(depth, task.cut().peck());
+        double unit = grid.units().millimetres();
+        int decimals = grid.units() == ProgramUnits.INCH ? 4 : 2;
+        String symbol = grid.units().symbol();
+        return "Hole " + Decimals.fixed(bore.diameter() / unit, decimals) + " " + symbol + ": the cutter goes round "
+                + turns + (turns == 1 ? " time, " : " times, each ") + Decimals.fixed(depth / turns / unit, decimals)
+                + " "
+                + symbol + " deeper, then once level at the bottom.";
+    }
+
     /** What the setup sheet says of this size. */
     String words(Cut cut) {
         double unit = grid.units().millimetres();

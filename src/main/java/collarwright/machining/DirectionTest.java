@@ -56,7 +56,8 @@ final class DirectionTest {
         moves.add(new Move.Pause(question(machine)));
         moves.add(new Move.End());
         MotionTime time = MotionTime.of(moves, machine);
-        ProgramFile.Effort effort = new ProgramFile.Effort(time.seconds(), time.rotationDegrees(), TURN_DEGREES, 0, 0);
+        ProgramFile.Effort effort =
+                new ProgramFile.Effort(time.seconds(), time.rotationDegrees(), TURN_DEGREES, 0, 0, time.handTurns());
         ProgramNames.Name name = names.directionTest();
         return new ProgramFile(
                 name.file(),

@@ -34,6 +34,16 @@ public record EndTask(EndStops stops, StrutTip atStop, List<EndHole> holes, Cut 
     }
 
     /**
+     * Returns how far the drill has to stand out of its holder, so that the holder stays above the clamps.
+     *
+     * @param lead how far the drill's point stands out beyond its full diameter
+     * @return from the holder to the point, mm
+     */
+    public double stickOut(double lead) {
+        return heights.clear() - lead - deepest();
+    }
+
+    /**
      * Returns the deepest Z.
      *
      * @return the least bottom

@@ -49,6 +49,13 @@ final class FlatHead {
         lines.add("CAUTION run in the air first, single step, hand on stop");
         lines.add("CAUTION clamp the strip beside every hole, board below it");
         lines.add("CAUTION eye protection, no gloves");
+        boolean stops = !settings.machine().post().layout().habits().keepsPlugs();
+        for (FlatTask task : tasks) {
+            int plugs = settings.plugs(task);
+            if (plugs > 0) {
+                lines.add("CAUTION " + SawPlugs.words(plugs) + (stops ? " and the program stops" : ", with no stop"));
+            }
+        }
         if (!settings.cuts().cutting().caution().isBlank()) {
             lines.add("CAUTION " + settings.cuts().cutting().caution());
         }

@@ -52,6 +52,17 @@ public record FlatSettings(CutSettings cuts, JobLabel label, double overtravel, 
     }
 
     /**
+     * Returns how many plugs a hole saw holds.
+     *
+     * @param task what it drills
+     * @return holes until it is full, 1 or more; 0 for what is no hole saw, or only sets dimples
+     */
+    public int plugs(FlatTask task) {
+        double thickness = task.strip().body().wall().max();
+        return task.marks() ? 0 : SawPlugs.most(thickness, task.cutter(), overtravel);
+    }
+
+    /**
      * Returns where a cutter may travel.
      *
      * @param cutter the cutter

@@ -36,6 +36,15 @@ public record FlatTask(
     public record FlatPoint(String title, double x, double y, double bottom) {}
 
     /**
+     * Returns how far the cutter has to stand out of its holder, so that the holder stays above the clamps.
+     *
+     * @return from the holder to the cutter's lowest point, mm
+     */
+    public double stickOut() {
+        return heights.clear() - cutter.lead() - deepest();
+    }
+
+    /**
      * Returns the deepest Z.
      *
      * @return the least bottom

@@ -86,7 +86,9 @@ final class FlatWriter {
         moves.add(new Move.Rapid(Axis.Y, at.y()));
         moves.add(new Move.SpindleOn(task.cut().rpm()));
         moves.add(Move.Dwell.ofSpindle(settings.machine()));
+        PlugStops plugs = new PlugStops(settings.machine(), task.cut().rpm(), settings.plugs(task));
         for (FlatTask.FlatPoint point : task.points()) {
+            moves.addAll(plugs.before());
             moves.add(new Move.Comment(point.title()));
             if (!point.equals(at)) {
                 moves.add(new Move.Rapid(Axis.X, point.x()));

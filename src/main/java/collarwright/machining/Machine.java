@@ -292,6 +292,7 @@ public record Machine(
      * @param endTrim length lost at the free end
      * @param maxStick longest stick that the machine can take
      * @param form the word that turns it
+     * @param longestFree how far a stick may stand out without a support; empty where the profile does not say
      */
     public record Rotary(
             boolean positive,
@@ -305,7 +306,8 @@ public record Machine(
             double partingKerf,
             double endTrim,
             double maxStick,
-            RotaryForm form) {
+            RotaryForm form,
+            Optional<Double> longestFree) {
 
         /**
          * A rotary axis that an A word turns, in degrees.
@@ -346,7 +348,8 @@ public record Machine(
                     partingKerf,
                     endTrim,
                     maxStick,
-                    RotaryForm.plain());
+                    RotaryForm.plain(),
+                    Optional.empty());
         }
 
         /**
@@ -368,7 +371,8 @@ public record Machine(
                     partingKerf,
                     endTrim,
                     maxStick,
-                    other);
+                    other,
+                    longestFree);
         }
     }
 

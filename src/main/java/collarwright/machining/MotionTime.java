@@ -10,19 +10,20 @@ import java.util.Map;
  *
  * <p>Every move starts and ends at rest, speeds up at the axis's acceleration, runs at its rate, and slows down the same
  * way (a trapezoid, or a triangle where the way is short). Dwells count; pauses, tool changes and the stretch to the
- * first stated position do not.
+ * first stated position do not, nor does the turn of a pipe that a hand turns.
  *
  * @param seconds running time
  * @param rotationDegrees how far A turns in all
  * @param travel how far X goes in all
+ * @param handTurns how often a hand turns the pipe, to the first angle too
  */
-record MotionTime(double seconds, double rotationDegrees, double travel) {
+record MotionTime(double seconds, double rotationDegrees, double travel, int handTurns) {
 
     /** Times moves without cycles. */
     static MotionTime of(List<Move> moves, Machine machine) {
         Counter counter = new Counter(machine);
         moves.forEach(counter::add);
-        return new MotionTime(counter.seconds, counter.rotation, counter.travel);
+        return new MotionTime(counter.seconds, counter.rotation, counter.travel, counter.handTurns);
     }
 
     /** Seconds for one move from rest to rest. */
@@ -68,6 +69,7 @@ record MotionTime(double seconds, double rotationDegrees, double travel) {
         private double seconds;
         private double rotation;
         private double travel;
+        private int handTurns;
 
         Counter(Machine machine) {
             this.machine = machine;
@@ -97,6 +99,10 @@ record MotionTime(double seconds, double rotationDegrees, double travel) {
             if (rapid.axis() == Axis.A) {
                 Machine.Rotary rotary = machine.rotary();
                 rotation += way;
+                if (rotary.form().byHand()) {
+                    handTurns++;
+                    return;
+                }
                 seconds += MotionTime.seconds(way, rotary.rapidDegreesPerMin(), rotary.accelerationDegreesPerS2());
             } else {
                 travel += rapid.axis() == Axis.X ? way : 0;

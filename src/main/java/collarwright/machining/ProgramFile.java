@@ -79,17 +79,23 @@ public record ProgramFile(
     /**
      * Running time, turns and travel.
      *
-     * @param seconds time estimate, tool changes and pauses not counted
+     * @param seconds time estimate; tool changes, pauses and turns by hand not counted
      * @param rotationDegrees how far A turns in all
      * @param leastRotationDegrees the least turn that visits all its angles
      * @param travel how far X goes in all
      * @param leastTravel the least travel of X that visits all holes turn by turn
+     * @param handTurns how often a hand turns the pipe; 0 where the machine does
      */
     public record Effort(
-            double seconds, double rotationDegrees, double leastRotationDegrees, double travel, double leastTravel) {
+            double seconds,
+            double rotationDegrees,
+            double leastRotationDegrees,
+            double travel,
+            double leastTravel,
+            int handTurns) {
 
         /** Nothing done. */
-        public static final Effort NONE = new Effort(0, 0, 0, 0, 0);
+        public static final Effort NONE = new Effort(0, 0, 0, 0, 0, 0);
 
         /**
          * Adds another program's.
@@ -103,7 +109,8 @@ public record ProgramFile(
                     rotationDegrees + other.rotationDegrees,
                     leastRotationDegrees + other.leastRotationDegrees,
                     travel + other.travel,
-                    leastTravel + other.leastTravel);
+                    leastTravel + other.leastTravel,
+                    handTurns + other.handTurns);
         }
 
         /**
@@ -118,7 +125,18 @@ public record ProgramFile(
                     runs * rotationDegrees,
                     runs * leastRotationDegrees,
                     runs * travel,
-                    runs * leastTravel);
+                    runs * leastTravel,
+                    runs * handTurns);
+        }
+
+        /**
+         * Counts the hand that turns the pipe in.
+         *
+         * @param each what one turn by hand takes, seconds
+         * @return running time with all turns by hand, seconds
+         */
+        public double seconds(double each) {
+            return seconds + handTurns * each;
         }
     }
 

@@ -64,7 +64,8 @@ final class ProgramHead {
                 "X0 jaw face, X+ to the free end. "
                         + (overAxis(settings.machine()) ? "Tool over the axis" : "Y0 over the axis"),
                 "Z0 rotary axis, tip of the cutter; tip on the crown is Z " + length(settings, crown),
-                turnWord(settings.machine().rotary().form()) + "0 line of the pattern up. " + indexing.topDirection());
+                turnWord(settings.machine().rotary().form()) + "anywhere on a new stick, makes the 0 line. "
+                        + indexing.topDirection());
     }
 
     /** Whether no Y word brings the tool over the axis. */

@@ -43,6 +43,15 @@ public final class ProgramWords {
     }
 
     /**
+     * Lists the words of cycles that a profile with cycles allows unless it has a list of its own.
+     *
+     * @return all of {@link #CYCLES} that leave the tool at the clear height: not G99
+     */
+    public static List<String> usualCycles() {
+        return CYCLES.stream().filter(w -> !w.equals("G99")).toList();
+    }
+
+    /**
      * Lists the words of a dialect without cycles.
      *
      * @param form how the pipe turns

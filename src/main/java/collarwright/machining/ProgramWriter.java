@@ -91,7 +91,8 @@ final class ProgramWriter {
                     byAngle.stream().map(g -> g.get(0).place().angleDegrees()).toList());
             travel += MotionTime.leastTravel(byAngle);
         }
-        return new ProgramFile.Effort(time.seconds(), time.rotationDegrees(), rotation, time.travel(), travel);
+        return new ProgramFile.Effort(
+                time.seconds(), time.rotationDegrees(), rotation, time.travel(), travel, time.handTurns());
     }
 
     private List<Move> moves() {
@@ -147,7 +148,10 @@ final class ProgramWriter {
 
     private void addOperations(List<Move> moves, ProgramTask task) {
         boolean start = true;
-        PlugStops plugs = new PlugStops(task);
+        PlugStops plugs = new PlugStops(
+                settings.machine(),
+                task.cut().rpm(),
+                SawPlugs.most(settings.work(), task.cutter(), settings.overtravel()));
         double at = task.operations().get(0).place().x();
         for (List<Operation> group : byAngle(task)) {
             double angle = group.get(0).place().angleDegrees();
@@ -183,34 +187,6 @@ final class ProgramWriter {
         if (hand) {
             moves.add(new Move.SpindleOn(task.cut().rpm()));
             moves.add(dwell());
-        }
-    }
-
-    /** Counts the plugs in a hole saw, and stops for them before it is full. */
-    private final class PlugStops {
-        private final ProgramTask task;
-        private final int most;
-        private int inside;
-
-        PlugStops(ProgramTask task) {
-            this.task = task;
-            boolean stops = !settings.machine().post().layout().habits().keepsPlugs();
-            this.most = stops ? SawPlugs.most(settings.work(), task.cutter(), settings.overtravel()) : 0;
-        }
-
-        /** What has to be done before the next hole; the cutter stands at the clear height. */
-        List<Move> before() {
-            List<Move> moves = new ArrayList<>();
-            if (most > 0 && inside == most) {
-                inside = 0;
-                moves.add(new Move.SpindleOff());
-                moves.add(dwell());
-                moves.add(new Move.Pause("PLUGS, take all " + most + " out of the saw, the spindle stopped"));
-                moves.add(new Move.SpindleOn(task.cut().rpm()));
-                moves.add(dwell());
-            }
-            inside++;
-            return moves;
         }
     }
 

@@ -81,6 +81,7 @@ public final class RotaryJob {
         runs.forEach(job::lay);
         job.order = new SweepOrder(settings, job.layouts);
         List<Load> loads = job.loads(runs, rule);
+        job.findings.addAll(FreeEnd.check(settings, loads));
         if (job.stopped()) {
             return job.result();
         }
@@ -187,7 +188,7 @@ public final class RotaryJob {
                 steps.addAll(write(List.of(tasks.get(i)), i + 1, tasks.size()));
             }
         }
-        setups.add(Setups.sheet(settings, tasks.get(0), steps));
+        setups.add(Setups.sheet(settings, tasks, steps));
     }
 
     private List<ProgramTask> tasks(Load load) {

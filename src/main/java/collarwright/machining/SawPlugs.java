@@ -27,7 +27,22 @@ public final class SawPlugs {
             return 0;
         }
         double cut = HoleDepth.of(work, cutter, overtravel).cut();
-        double height = cut - overtravel;
+        return most(cutter, cut, cut - overtravel);
+    }
+
+    /**
+     * Counts for a flat sheet, whose plugs are as high as it is thick.
+     *
+     * @param thickness the sheet where it is thickest
+     * @param cutter any cutter
+     * @param overtravel beyond the break-through
+     * @return holes until it is full, 1 or more; 0 for a cutter that is no hole saw
+     */
+    public static int most(double thickness, Cutter cutter, double overtravel) {
+        return cutter.kind() == CutterKind.HOLE_SAW ? most(cutter, thickness + overtravel, thickness) : 0;
+    }
+
+    private static int most(Cutter cutter, double cut, double height) {
         return 1 + (int) StrictMath.max(0, StrictMath.min(999, StrictMath.floor((cutter.depth() - cut) / height)));
     }
 

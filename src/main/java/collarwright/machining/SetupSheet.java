@@ -103,13 +103,4 @@ public record SetupSheet(String machine, Load load, Zero zero, Stick stick, List
     public ProgramFile.Effort inAll() {
         return onOneStick().times(load.runs());
     }
-
-    /**
-     * Returns the running time of all files on all sticks of this kind.
-     *
-     * @return seconds, loading, tool changes and pauses not counted
-     */
-    public double secondsInAll() {
-        return inAll().seconds();
-    }
 }

@@ -8,14 +8,15 @@ final class Setups {
 
     private Setups() {}
 
-    static SetupSheet sheet(RotarySettings settings, ProgramTask task, List<SetupSheet.Step> steps) {
+    static SetupSheet sheet(RotarySettings settings, List<ProgramTask> tasks, List<SetupSheet.Step> steps) {
+        Load load = tasks.get(0).load();
         return new SetupSheet(
                 settings.machine().title(),
-                task.load(),
+                load,
                 zero(settings),
-                stick(settings, task.load()),
+                stick(settings, load),
                 steps,
-                notes(settings, steps));
+                notes(settings, tasks, steps));
     }
 
     private static SetupSheet.Zero zero(RotarySettings settings) {
@@ -26,7 +27,8 @@ final class Setups {
                         + Sizes.in(settings.units(), settings.work().body().outerRadius());
         return new SetupSheet.Zero(
                 "X0 at the chuck's jaw face, X+ toward the free end",
-                (byY ? "the tool over the rotary axis" : "Y0 over the rotary axis") + ", within 0.1 mm (0.004 in)",
+                (byY ? "the tool over the rotary axis" : "Y0 over the rotary axis") + ", within "
+                        + (settings.units() == ProgramUnits.INCH ? "0.004 in (0.1 mm)" : "0.1 mm (0.004 in)"),
                 height
                         + (table
                                 ? "; the lengths of all cutters stand in the control's table (H, the number of the cutter)"
@@ -42,7 +44,8 @@ final class Setups {
         String way = rotary.positive() ? "clockwise" : "anticlockwise";
         if (rotary.form().byHand()) {
             return "turn the pipe by hand, " + way + " as seen from the free end, where the program stops and says the"
-                    + " angle; 0° with the 0° line of the pattern up; always come from the same side";
+                    + " angle; 0° anywhere on a new stick: it becomes the 0° line of every collar; always come from the same"
+                    + " side";
         }
         String word = rotary.form().byY() ? "Y" : "A";
         String takeUp = rotary.takeUpDegrees() > 0
@@ -59,8 +62,8 @@ final class Setups {
                         + " for one turn";
             default -> "";
         };
-        return word + "0 with the 0° line of the pattern up" + takeUp + "; " + word + "+ turns the pipe " + way
-                + " as seen from the free end" + counts;
+        return word + "0 anywhere on a new stick: what is up there becomes the 0° line of every collar" + takeUp + "; "
+                + word + "+ turns the pipe " + way + " as seen from the free end" + counts;
     }
 
     private static SetupSheet.Stick stick(RotarySettings settings, Load load) {
@@ -74,11 +77,22 @@ final class Setups {
                 load.pitch());
     }
 
-    private static List<String> notes(RotarySettings settings, List<SetupSheet.Step> steps) {
-        if (settings.machine().tube().isPresent()) {
-            return TubeWords.notes(settings);
-        }
+    private static List<String> notes(RotarySettings settings, List<ProgramTask> tasks, List<SetupSheet.Step> steps) {
         List<String> notes = new ArrayList<>();
+        FreeEnd.note(settings, tasks.get(0).load()).ifPresent(notes::add);
+        if (steps.stream().map(SetupSheet.Step::file).distinct().count() > 1) {
+            String zero = switch (settings.machine().rotary().form().word()) {
+                case A -> "A";
+                case BY_HAND -> "the head";
+                default -> "Y";
+            };
+            notes.add("Several programs run on a stick: do not loosen it, turn it in the chuck, or zero " + zero
+                    + " or X anew until its last program is done.");
+        }
+        if (settings.machine().tube().isPresent()) {
+            notes.addAll(TubeWords.notes(settings));
+            return notes;
+        }
         notes.add("Run " + DirectionTest.fileName(settings.machine()) + " once after every change to the machine.");
         notes.add("Run every program in the air first, single step, hand on stop.");
         if (!settings.machine().spindle().controlled()) {
@@ -101,11 +115,30 @@ final class Setups {
                                 : "The program does not stop for it: stay beside the machine."));
             }
         }
+        notes.addAll(bores(settings, tasks));
         if (!settings.work().measured()) {
             notes.add("The pipe's size is nominal, not measured: measure circumference and wall before drilling.");
         }
         if (!settings.cutting().caution().isBlank()) {
             notes.add(settings.cutting().caution());
+        }
+        return notes;
+    }
+
+    /** How deep each turn of an end mill goes, and how the arcs are counted. */
+    private static List<String> bores(RotarySettings settings, List<ProgramTask> tasks) {
+        List<String> notes = new ArrayList<>();
+        for (ProgramTask task : tasks) {
+            task.operations().stream()
+                    .filter(Operation.Bore.class::isInstance)
+                    .map(o -> new BorePath((Operation.Bore) o, settings.grid()).turnWords(task))
+                    .distinct()
+                    .sorted()
+                    .forEach(notes::add);
+        }
+        if (!notes.isEmpty()) {
+            notes.add(
+                    "Arcs: I and J are from the start of the arc (incremental). Set the control so, or try one in the air.");
         }
         return notes;
     }

@@ -40,6 +40,7 @@ final class TubeJob {
             job.findings.addAll(places.findings());
             StickPlan sticks = StickPlan.plan(new StickRoom(settings, places.spans()), runs, rule, patterns -> 0);
             job.findings.addAll(sticks.findings());
+            job.findings.addAll(FreeEnd.check(settings, sticks.loads()));
             job.count = sticks.count();
             job.write(sticks.loads(), places);
         }
@@ -95,7 +96,7 @@ final class TubeJob {
                 z.clear() - task.deepest(),
                 task.operations().size(),
                 file.effort());
-        setups.add(Setups.sheet(settings, task, List.of(step)));
+        setups.add(Setups.sheet(settings, List.of(task), List.of(step)));
     }
 
     private void length(ProgramFile file) {

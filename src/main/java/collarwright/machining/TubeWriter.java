@@ -89,7 +89,7 @@ final class TubeWriter {
             }
             place.follow(move);
         }
-        return new ProgramFile.Effort(time.seconds(), time.rotationDegrees(), turned, time.travel(), travelled);
+        return new ProgramFile.Effort(time.seconds(), time.rotationDegrees(), turned, time.travel(), travelled, 0);
     }
 
     private List<Move> moves() {

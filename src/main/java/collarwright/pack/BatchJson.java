@@ -1,13 +1,17 @@
 package collarwright.pack;
 
+import collarwright.machining.FreeEnd;
 import collarwright.machining.Load;
 import collarwright.machining.ProgramFile;
 import collarwright.machining.RotaryPlan;
 import collarwright.machining.SetupSheet;
 import collarwright.machining.StickCount;
+import collarwright.machining.WholeLengths;
 import collarwright.plan.Box;
 import collarwright.plan.Plan;
+import collarwright.plan.Production;
 import java.io.IOException;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** Writes the batch of {@code plan.json}: its sums, the layouts of its sticks with what the set-up needs, the boxes. */
@@ -40,6 +44,7 @@ final class BatchJson {
         StickCount count = rotary.count();
         RotaryPlan.Summary sum = rotary.summary();
         ProgramFile.Effort effort = sum.effort();
+        Optional<Double> longestFree = FreeEnd.limit(Production.settings(plan.job()));
         out.object("batch", () -> {
             out.whole("sticks", count.sticks());
             out.whole("leastSticks", count.leastSticks());
@@ -47,7 +52,16 @@ final class BatchJson {
             out.whole("leastLayouts", count.leastLayouts());
             out.whole("programRuns", sum.programRuns());
             out.whole("checkEvery", plan.job().shop().checkEvery());
+            if (longestFree.isPresent()) {
+                out.number("longestFreeMm", longestFree.get());
+            }
+            out.rows("lengths", WholeLengths.of(rotary.setups()), length -> {
+                out.number("lengthMm", length.length());
+                out.whole("count", length.count());
+                out.whole("sticks", length.sticks());
+            });
             out.number("seconds", effort.seconds());
+            out.whole("handTurns", effort.handTurns());
             out.number("turnedDeg", effort.rotationDegrees());
             out.number("leastTurnedDeg", effort.leastRotationDegrees());
             out.number("travelMm", effort.travel());

@@ -6,7 +6,10 @@ import collarwright.tooling.FlatStrip;
 import java.io.IOException;
 import java.util.Iterator;
 
-/** Writes the flat strips of {@code plan.json}: what to cut, where the ends meet, what rolling does to every hole. */
+/**
+ * Writes the flat strips of {@code plan.json}: what to pull from the store, what to cut, where the ends meet, what rolling
+ * does to every hole.
+ */
 final class StripsJson {
 
     private final JsonOut out;
@@ -21,6 +24,13 @@ final class StripsJson {
             return;
         }
         Iterator<RolledHole> rolled = work.holes().iterator();
+        out.rows("stripStock", work.needs(), need -> {
+            out.text("material", need.material());
+            out.number("widthMm", need.width());
+            out.number("thicknessMm", need.thickness());
+            out.whole("pieces", need.pieces());
+            out.number("lengthMm", need.length());
+        });
         out.objects("strips", work.strips(), strip -> strip(strip, rolled));
     }
 

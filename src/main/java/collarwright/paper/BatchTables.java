@@ -1,5 +1,6 @@
 package collarwright.paper;
 
+import collarwright.machining.ControlHabits;
 import collarwright.machining.Load;
 import collarwright.machining.ProgramFile;
 import collarwright.machining.RotaryPlan;
@@ -9,6 +10,7 @@ import collarwright.plan.Box;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The batch as a whole: which sticks are run how often, and what comes off them into which box. */
 final class BatchTables {
@@ -24,6 +26,7 @@ final class BatchTables {
         StickCount count = work.count();
         RotaryPlan.Summary sum = new RotaryPlan(List.of(), work.setups(), List.of()).summary();
         ProgramFile.Effort effort = sum.effort();
+        double turn = work.plan().job().shop().times().hands().turn();
         List<DomeFacts.Fact> facts = new ArrayList<>();
         facts.add(new DomeFacts.Fact(
                 "sticks",
@@ -46,12 +49,16 @@ final class BatchTables {
                 "travel",
                 Decimals.fixed(effort.travel() / 1000, 1) + " m along X, at least "
                         + Decimals.fixed(effort.leastTravel() / 1000, 1) + " m"));
-        facts.add(new DomeFacts.Fact("time", SetupPages.time(effort.seconds()) + ", without loading and tool changes"));
+        facts.add(new DomeFacts.Fact(
+                "time",
+                SetupPages.time(effort.seconds(turn)) + ", without loading and tool changes"
+                        + SetupPages.hand(effort.handTurns(), turn)));
         return facts;
     }
 
     Grid sticks() {
         List<List<Cell>> rows = new ArrayList<>();
+        double turn = work.plan().job().shop().times().hands().turn();
         for (SetupSheet setup : work.setups()) {
             Load load = setup.load();
             rows.add(List.of(
@@ -60,7 +67,7 @@ final class BatchTables {
                     Cell.of(Integer.toString(load.collars())),
                     Cell.strong(Integer.toString(load.runs())),
                     Cell.of(Integer.toString(setup.files())),
-                    Cell.of(SetupPages.time(setup.onOneStick().seconds())),
+                    Cell.of(SetupPages.time(setup.onOneStick().seconds(turn))),
                     Cell.tick()));
         }
         return new Grid(
@@ -74,6 +81,28 @@ final class BatchTables {
                         Column.numbers("time for one"),
                         Column.marks("done")),
                 rows);
+    }
+
+    /**
+     * The choice that a shop has where each cutter has a file of its own and its height is set by hand.
+     *
+     * @return both ways with what they cost; empty where nothing is saved
+     */
+    Optional<String> otherOrder() {
+        RotaryPlan.Summary sum = new RotaryPlan(List.of(), work.setups(), List.of()).summary();
+        ControlHabits habits =
+                work.plan().job().shop().machine().post().layout().habits();
+        if (habits.allInOneFile() || sum.programRuns() == sum.sticks() || sum.cutters() >= sum.cutterRuns()) {
+            return Optional.empty();
+        }
+        return Optional.of("Two orders are possible. Stick by stick, as counted here: " + sum.sticks()
+                + " times a stick is put in, " + sum.cutterRuns()
+                + " times a cutter. Or all sticks with the first cutter, then all with the next: " + sum.cutters()
+                + " times a cutter, but " + sum.programRuns()
+                + " times a stick, and each stick loses its A0 and X0 when it"
+                + " leaves the chuck. So scribe a line along each stick where A is 0, and one round it at the jaw face,"
+                + " before it comes out, mark its free end and its layout, and set both again by these lines: what A is"
+                + " off, every later hole is off.");
     }
 
     Grid boxes() {

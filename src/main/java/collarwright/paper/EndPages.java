@@ -7,6 +7,7 @@ import collarwright.machining.EndHole;
 import collarwright.machining.EndPlan;
 import collarwright.machining.EndStops;
 import collarwright.machining.EndTask;
+import collarwright.machining.ProgramUnits;
 import collarwright.machining.StrutTurn;
 import collarwright.picture.Figures;
 import java.util.ArrayList;
@@ -35,7 +36,9 @@ final class EndPages {
                 new DomeFacts.Fact(
                         "drill",
                         settings.drill().marked() + " twist drill, flutes " + figures.length(settings.flutes())
-                                + " or more"),
+                                + " or more; stick-out from the holder to its point "
+                                + figures.length(first.stickOut(settings.drill().lead()))
+                                + " or more, so that the holder clears the clamps"),
                 new DomeFacts.Fact(
                         "speed, feed",
                         first.cut().rpm() + " rpm, "
@@ -65,15 +68,19 @@ final class EndPages {
                 "Z0 at the strut's axis: touch the top of a strut with the drill's point and set Z to "
                         + figures.length(first.heights().crown())));
         if (settings.machine().travel().across().isPresent()) {
-            points.add(1, "Y0 over the strut's axis, within 0.1 mm (0.004 in): a hole off the middle is no tie hole");
+            points.add(1, "Y0 over the strut's axis, within " + within() + ": a hole off the middle is no tie hole");
         } else {
-            points.add(1, "the drill over the strut's axis, within 0.1 mm (0.004 in)");
+            points.add(1, "the drill over the strut's axis, within " + within());
         }
         points.add("Back the far side up, or clear the bed below the holes; keep clamps away from both holes.");
         points.add(
                 "Where a type has two programs: mark a line along the top before the strut is let go, turn the strut end"
                         + " for end, E2 against the stop, line up; hold its free end level.");
         return points;
+    }
+
+    private String within() {
+        return figures.units() == ProgramUnits.INCH ? "0.004 in (0.1 mm)" : "0.1 mm (0.004 in)";
     }
 
     private Grid table(List<BenchProgram<EndTask>> programs) {
@@ -97,7 +104,7 @@ final class EndPages {
                     Cell.tick()));
         }
         return new Grid(
-                "X of the holes from the stop; time for one strut, without loading",
+                "X of the holes from the stop; time for one strut, without loading and turning it by hand",
                 List.of(
                         Column.words("type"),
                         Column.words("program"),

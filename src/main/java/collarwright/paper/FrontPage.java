@@ -349,7 +349,7 @@ public final class FrontPage {
 
     private void stock() {
         open("Stock to pull");
-        html.append(HtmlGrid.of(StockToPull.grid(plan, work.stock())));
+        html.append(HtmlGrid.of(StockToPull.grid(plan, work)));
         SawTable.grids(work.stock()).forEach(grid -> html.append(HtmlGrid.of(grid)));
         BuyTable buy = new BuyTable(plan, work.stock());
         html.append(HtmlGrid.of(buy.grid()));

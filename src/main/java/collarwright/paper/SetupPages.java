@@ -7,6 +7,7 @@ import collarwright.machining.SetupSheet;
 import collarwright.machining.TubeCutter;
 import collarwright.picture.Figures;
 import collarwright.picture.StickPicture;
+import collarwright.plan.UnitWords;
 import collarwright.tooling.Pattern;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
@@ -24,6 +25,7 @@ final class SetupPages {
     private final List<Pattern> patterns;
     private final Figures figures;
     private final int checkEvery;
+    private final double handTurn;
 
     SetupPages(Flow flow, Job job, List<Pattern> patterns) {
         this.flow = flow;
@@ -31,6 +33,7 @@ final class SetupPages {
         this.patterns = List.copyOf(patterns);
         this.figures = new Figures(job.shop().programUnits());
         this.checkEvery = job.shop().checkEvery();
+        this.handTurn = job.shop().times().hands().turn();
     }
 
     void print(SetupSheet setup) {
@@ -48,7 +51,7 @@ final class SetupPages {
                 setup.zero().top()));
         flow.heading("Programs, in this order");
         flow.grid(steps(setup));
-        flow.points(setup.notes());
+        flow.points(setup.notes().stream().map(n -> UnitWords.of(job, n)).toList());
         flow.heading("What lies where");
         flow.text(
                 "Write the pattern on each collar, on the side of TOP, before it is parted off: afterwards only the holes"
@@ -59,6 +62,7 @@ final class SetupPages {
             flow.text("Holes are not on the middle line: the programs count on it, and so does what is measured.");
             flow.grid(heights);
         }
+        TallyTable.of(load.runs()).ifPresent(flow::grid);
         flow.heading("What is measured");
         flow.points(checks());
     }
@@ -88,10 +92,15 @@ final class SetupPages {
                                 + figures.size(stick.firstMiddle()) + ", then every " + figures.size(stick.pitch())),
                 new DomeFacts.Fact(
                         "clear height",
-                        "Z " + figures.size(clear) + " at most; the pipe turns only above the jaws"
+                        "Z " + figures.size(clear)
+                                + ": the cutter's tip goes up to it (clear of the jaws, which stand out "
+                                + figures.size(job.shop().machine().rotary().jawHeight())
+                                + " beyond the pipe); the pipe turns only there"
                                 + (job.shop().machine().tube().isPresent() ? ", but for what is cut" : "")),
                 new DomeFacts.Fact(
-                        "time", time(setup.secondsInAll()) + " for all sticks, without loading and tool changes"));
+                        "time",
+                        time(setup.inAll().seconds(handTurn)) + " for all sticks, without loading and tool changes"
+                                + hand(setup.inAll().handTurns(), handTurn)));
     }
 
     private Grid places(SetupSheet setup) {
@@ -146,7 +155,7 @@ final class SetupPages {
         boolean all = setup.files() < setup.steps().size();
         if (all) {
             SetupSheet.Step first = setup.steps().get(0);
-            String time = time(setup.onOneStick().seconds());
+            String time = time(setup.onOneStick().seconds(handTurn));
             rows.add(List.of(
                     Cell.of("1"),
                     Cell.strong(files(first)),
@@ -167,7 +176,7 @@ final class SetupPages {
                             + figures.length(step.cut().feedMmPerMin()) + "/min"),
                     Cell.of(figures.size(step.clear())),
                     Cell.of(figures.size(step.bottom())),
-                    Cell.of(step.operations() + "\n" + time(step.effort().seconds())),
+                    Cell.of(step.operations() + "\n" + time(step.effort().seconds(handTurn))),
                     Cell.tick()));
         }
         return new Grid(
@@ -225,6 +234,14 @@ final class SetupPages {
             }
         }
         return lines;
+    }
+
+    /** What a hand that turns the pipe takes, as it is counted; nothing where the machine turns it. */
+    static String hand(int turns, double each) {
+        return turns == 0
+                ? ""
+                : "; " + turns + (turns == 1 ? " turn" : " turns") + " by hand counted at " + Decimals.trimmed(each, 1)
+                        + " s";
     }
 
     static String time(double seconds) {

@@ -2,9 +2,10 @@ package collarwright.paper;
 
 import collarwright.cutting.CutPlan;
 import collarwright.job.Job;
+import collarwright.machining.WholeLengths;
 import collarwright.plan.Plan;
 import collarwright.plan.StockNeed;
-import collarwright.plan.StockWork;
+import collarwright.plan.StripNeed;
 import collarwright.plan.UnitWords;
 import collarwright.stock.RoundStock;
 import collarwright.units.Decimals;
@@ -14,7 +15,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
 
-/** The pipe that the order takes: how many sticks of each length, where a cutting plan says so. */
+/** The pipe and strip that the order takes: how many sticks of each length, where a cutting plan says so. */
 final class StockToPull {
 
     private static final Map<StockNeed.Role, String> USES = Map.of(
@@ -22,7 +23,12 @@ final class StockToPull {
 
     private StockToPull() {}
 
-    static Grid grid(Plan plan, StockWork work) {
+    static Grid grid(Plan plan, Paperwork work) {
+        Job job = plan.job();
+        List<List<Cell>> rows = new ArrayList<>();
+        work.stock().needs().forEach(need -> rows.add(row(work, need)));
+        // Beside the struts, where collars of pipe stand.
+        work.strips().needs().forEach(need -> rows.add(1, strip(job, need)));
         return new Grid(
                 "Stock to pull",
                 List.of(
@@ -32,25 +38,44 @@ final class StockToPull {
                         Column.numbers("net length"),
                         Column.words("sold in"),
                         Column.words("take")),
-                work.needs().stream().map(need -> row(plan.job(), need)).toList());
+                rows);
     }
 
-    private static List<Cell> row(Job job, StockNeed need) {
+    private static List<Cell> row(Paperwork work, StockNeed need) {
+        Job job = work.plan().job();
         return List.of(
                 Cell.strong(Objects.requireNonNull(USES.get(need.role()))),
                 Cell.of(need.stock().title() + "\n" + UnitWords.of(job, size(need.stock()))),
                 Cell.of(Integer.toString(need.pieces())),
-                Cell.strong(metres(need.netLength())),
-                Cell.of(soldIn(need.stock())),
-                Cell.of(UnitWords.of(job, need.plan().map(StockToPull::taken).orElseGet(() -> elsewhere(job, need)))));
+                Cell.strong(metres(job, need.netLength())),
+                Cell.of(soldIn(job, need.stock())),
+                Cell.of(UnitWords.of(job, need.plan().map(StockToPull::taken).orElseGet(() -> elsewhere(work, need)))));
     }
 
-    private static String elsewhere(Job job, StockNeed need) {
-        boolean collars = need.role() == StockNeed.Role.COLLAR;
-        if (collars && job.shop().machine().programmed()) {
-            return "the machine's own sticks";
+    private static List<Cell> strip(Job job, StripNeed need) {
+        return List.of(
+                Cell.strong("collars, rolled"),
+                Cell.of("Strip or sheet, " + need.material() + "\n"
+                        + UnitWords.of(
+                                job,
+                                Sizes.both(need.width()) + " wide\n" + Sizes.both(need.thickness())
+                                        + " thick, nominal, not measured")),
+                Cell.of(Integer.toString(need.pieces())),
+                Cell.strong(metres(job, need.length())),
+                Cell.of("not known"),
+                Cell.of("cuts and margins of the sheet come on top"));
+    }
+
+    private static String elsewhere(Paperwork work, StockNeed need) {
+        if (need.role() != StockNeed.Role.COLLAR
+                || !work.plan().job().shop().machine().programmed()) {
+            return "not planned";
         }
-        return collars && job.shop().strip().isPresent() ? "made of strip" : "not planned";
+        List<String> lines = new ArrayList<>(List.of("the machine's own sticks"));
+        WholeLengths.of(work.setups())
+                .forEach(l -> lines.add(l.count() + " of " + Decimals.trimmed(l.length(), 1) + " mm for " + l.sticks()
+                        + (l.sticks() == 1 ? " whole stick" : " whole sticks")));
+        return String.join("\n", lines);
     }
 
     private static String taken(CutPlan plan) {
@@ -71,14 +96,17 @@ final class StockToPull {
         return String.join("\n", lines);
     }
 
-    private static String soldIn(RoundStock stock) {
+    private static String soldIn(Job job, RoundStock stock) {
         return stock.lengths().isEmpty()
                 ? "not known"
-                : stock.lengths().stream().map(StockToPull::metres).collect(Collectors.joining("\n"));
+                : stock.lengths().stream().map(l -> metres(job, l)).collect(Collectors.joining("\n"));
     }
 
-    private static String metres(double length) {
-        return Decimals.fixed(length / 1000, 2) + " m\n(" + Decimals.fixed(length / 304.8, 1) + " ft)";
+    /** In the job's unit first. */
+    private static String metres(Job job, double length) {
+        String metres = Decimals.fixed(length / 1000, 2) + " m";
+        String feet = Decimals.fixed(length / 304.8, 1) + " ft";
+        return UnitWords.inches(job) ? feet + "\n(" + metres + ")" : metres + "\n(" + feet + ")";
     }
 
     /** Outside diameter and wall, and whether anybody measured them. */

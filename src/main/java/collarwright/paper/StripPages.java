@@ -2,7 +2,10 @@ package collarwright.paper;
 
 import collarwright.job.StripSettings;
 import collarwright.machining.BenchProgram;
+import collarwright.machining.FlatSettings;
 import collarwright.machining.FlatTask;
+import collarwright.machining.ProgramUnits;
+import collarwright.machining.SawPlugs;
 import collarwright.picture.Figures;
 import collarwright.plan.RolledHole;
 import collarwright.plan.StripWork;
@@ -12,6 +15,7 @@ import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** What to cut and drill where collars are made from flat strip. */
 final class StripPages {
@@ -24,7 +28,7 @@ final class StripPages {
         this.figures = figures;
     }
 
-    void print(StripWork work, StripSettings settings) {
+    void print(StripWork work, StripSettings settings, Optional<FlatSettings> flat) {
         flow.page("Flat strips");
         flow.title("Flat strips: cut, drill, roll");
         flow.grid(sizes(work));
@@ -36,10 +40,10 @@ final class StripPages {
                                 + ": do not allow for it again."
                         : "Cut files are nominal: no kerf is allowed for.",
                 "Outer face up, TOP away from you: azimuth grows to the left. Holes come first, outlines last.",
-                "The sheet is not counted under stock to pull: pull a sheet of the collar's wall."));
+                "The sum of all strips stands under stock to pull; cuts and margins of the sheet come on top."));
         flow.text(tightest(work));
         if (!work.programs().programs().isEmpty()) {
-            programs(work);
+            programs(work, flat.orElseThrow());
         }
     }
 
@@ -50,8 +54,7 @@ final class StripPages {
             rows.add(List.of(
                     Cell.strong(strip.pattern()),
                     Cell.strong(Integer.toString(strip.made())),
-                    Cell.strong(Decimals.fixed(strip.length(), 2) + " mm\n" + Decimals.fixed(strip.length() / 25.4, 3)
-                            + " in"),
+                    Cell.strong(length(strip.length())),
                     Cell.of(figures.size(strip.body().width())),
                     Cell.of(figures.size(strip.body().wall().nominal())),
                     Cell.of(strip.joint().kind().word() + (joint > 0 ? " " + figures.size(joint) : "") + " at "
@@ -71,6 +74,13 @@ final class StripPages {
                 rows);
     }
 
+    /** In the shop's unit first. */
+    private String length(double length) {
+        String mm = Decimals.fixed(length, 2) + " mm";
+        String inches = Decimals.fixed(length / 25.4, 3) + " in";
+        return figures.units() == ProgramUnits.INCH ? inches + "\n" + mm : mm + "\n" + inches;
+    }
+
     private static String tightest(StripWork work) {
         RolledHole least = work.holes().stream()
                 .min(Comparator.comparingDouble(RolledHole::slack))
@@ -80,7 +90,7 @@ final class StripPages {
                 + least.hole().number() + "; every hole stands in strips/strips.csv.";
     }
 
-    private void programs(StripWork work) {
+    private void programs(StripWork work, FlatSettings settings) {
         FlatTask first = work.programs().programs().get(0).task();
         flow.heading("Programs of the flat machine");
         flow.points(List.of(
@@ -97,8 +107,10 @@ final class StripPages {
                 rows.add(row(program, task));
             }
         }
+        flow.points(plugs(work, settings));
         flow.grid(new Grid(
-                "Time for one strip; in the air first: the file of the same name with -air",
+                "Stick-out from the holder to the cutter's lowest point, so that the holder clears the clamps; time for one"
+                        + " strip; in the air first: the file of the same name with -air",
                 List.of(
                         Column.words("program"),
                         Column.words("cutter"),
@@ -110,12 +122,27 @@ final class StripPages {
                 rows));
     }
 
+    /** What a hole saw holds, once for each saw. */
+    private static List<String> plugs(StripWork work, FlatSettings settings) {
+        boolean stops = !settings.machine().post().layout().habits().keepsPlugs();
+        return work.programs().programs().stream()
+                .flatMap(p -> p.tasks().stream())
+                .filter(t -> settings.plugs(t) > 0)
+                .map(t -> t.cutter().marked() + " hole saw: " + SawPlugs.words(settings.plugs(t)) + ". "
+                        + (stops
+                                ? "The program stops for it (M0) before the saw is full."
+                                : "The program does not stop for it: stay beside the machine."))
+                .distinct()
+                .toList();
+    }
+
     /** The time is that of the whole file and stands beside its first cutter. */
     private List<Cell> row(BenchProgram<FlatTask> program, FlatTask task) {
         boolean first = task.equals(program.task());
         return List.of(
                 first ? Cell.strong(program.name()) : Cell.of("then cutter " + task.tool()),
-                Cell.of(task.cutter().marked() + " " + task.cutter().kind().title()),
+                Cell.of(task.cutter().marked() + " " + task.cutter().kind().title() + ", stick-out "
+                        + figures.length(task.stickOut()) + " or more"),
                 Cell.of(task.cut().rpm() + " rpm\n" + figures.length(task.cut().feedMmPerMin()) + "/min"),
                 Cell.of(figures.length(task.deepest())),
                 Cell.of(task.points().size() + (first ? "\n" + SetupPages.time(program.seconds()) : "")),

@@ -30,8 +30,9 @@ final class TimeTable {
 
     static String rule() {
         return "Estimates. Every row is rounded up to a minute. Programs are timed by their moves, with the machine's rates"
-                + " and accelerations; the other times stand in the job under [shop.times]: one minute for each connection"
-                + " is common practice, no source, the rest our choice, no source. Spare parts are counted in the shop, not"
+                + " and accelerations; the other times stand in the job under [shop.times]: one minute for each connection,"
+                + " two for rolling a strip and 20 s for a turn by hand are common practice, no source, the rest our choice, no"
+                + " source. Spare parts are counted in the shop, not"
                 + " on site.";
     }
 

@@ -18,6 +18,7 @@ import collarwright.plan.HubPlay;
 import collarwright.plan.OrderTotals;
 import collarwright.plan.Plan;
 import collarwright.plan.Production;
+import collarwright.plan.StripWork;
 import collarwright.plan.UnitWords;
 import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
@@ -75,7 +76,9 @@ public final class Traveller {
         batch();
         work.setups().forEach(setup -> new SetupPages(flow, job, plan.book().patterns()).print(setup));
         if (!work.strips().strips().isEmpty()) {
-            job.shop().strip().ifPresent(s -> new StripPages(flow, figures).print(work.strips(), s));
+            job.shop()
+                    .strip()
+                    .ifPresent(s -> new StripPages(flow, figures).print(work.strips(), s, StripWork.flat(job)));
         }
         struts();
         if (!work.ends().programs().isEmpty()) {
@@ -100,7 +103,7 @@ public final class Traveller {
         flow.heading("What to make");
         flow.bareGrid(new Amounts(plan).toMake());
         flow.heading("Stock to pull");
-        flow.grid(StockToPull.grid(plan, work.stock()));
+        flow.grid(StockToPull.grid(plan, work));
         SawTable.grids(work.stock()).forEach(flow::grid);
         BuyTable buy = new BuyTable(plan, work.stock());
         flow.grid(buy.grid());
@@ -128,7 +131,8 @@ public final class Traveller {
         flow.points(cutters.sources());
         flow.text(
                 "Measure one hole of every cutter in scrap of this stock before the run, and give the size in the job if"
-                        + " it differs: a quarter of a millimetre is about a degree.");
+                        + " it differs: " + (UnitWords.inches(job) ? "0.010 in (0.25 mm)" : "a quarter of a millimetre")
+                        + " is about a degree.");
         List<String> formulas = SetupPages.formulas(work.setups());
         if (!formulas.isEmpty()) {
             flow.heading("Speeds and feeds of the programs");
@@ -246,6 +250,7 @@ public final class Traveller {
         if (!work.setups().isEmpty()) {
             flow.facts(tables.facts());
             flow.grid(tables.sticks());
+            tables.otherOrder().ifPresent(flow::text);
         }
         flow.grid(tables.boxes());
     }

@@ -16,13 +16,17 @@ public final class StickPicture implements Picture {
     private static final double LEFT = 22;
     private static final double RIGHT = 8;
 
-    /** More collars than this are shown by the first two and the last. */
-    private static final int MOST = 12;
+    /** A collar that is narrower in the picture has its number and pattern below the stick. */
+    private static final double ROOMY = 11;
+
+    private static final double ROW = 5;
 
     private final SetupSheet setup;
     private final Figures figures;
     private final double width;
     private final double scale;
+    private final List<StickLabels.Placed> labels;
+    private final double below;
 
     /**
      * Prepares the picture.
@@ -36,6 +40,16 @@ public final class StickPicture implements Picture {
         this.figures = figures;
         this.width = width;
         this.scale = (width - LEFT - RIGHT) / setup.stick().stickOut();
+        this.labels = collar() * scale > ROOMY
+                ? List.of()
+                : StickLabels.of(
+                        setup.load(),
+                        i -> x(setup.load().edge(i)),
+                        i -> x(setup.load().edge(i) + collar()),
+                        LEFT + 1,
+                        width - 1);
+        int rows = 1 + labels.stream().mapToInt(StickLabels.Placed::row).max().orElse(-1);
+        this.below = rows == 0 ? 0 : rows * ROW + 1;
     }
 
     @Override
@@ -45,7 +59,7 @@ public final class StickPicture implements Picture {
 
     @Override
     public double height() {
-        return TOP + HIGH + 22;
+        return TOP + HIGH + below + 22;
     }
 
     @Override
@@ -55,6 +69,10 @@ public final class StickPicture implements Picture {
                 + figures.length(setup.stick().pitch())
                 + ", " + setup.load().collars() + " collars from the chuck: "
                 + setup.load().laid() + ". " + setup.zero().top() + ".";
+    }
+
+    private double collar() {
+        return 2 * (setup.stick().firstMiddle() - setup.stick().firstEdge());
     }
 
     private double x(double machineX) {
@@ -87,7 +105,7 @@ public final class StickPicture implements Picture {
 
     private void collars(Sketch sketch) {
         int count = setup.load().collars();
-        double collar = 2 * (setup.stick().firstMiddle() - setup.stick().firstEdge());
+        double collar = collar();
         Path2D.Double cuts = new Path2D.Double();
         for (int i = 1; i <= count; i++) {
             double edge = setup.load().edge(i);
@@ -98,16 +116,23 @@ public final class StickPicture implements Picture {
             double at = x(edge + collar / 2);
             double radius = StrictMath.min(3.4, collar * scale * 0.3);
             sketch.draw(Stroking.solid(Stroking.NARROW, Ink.INK), Sketch.circle(new Spot(at, middle()), radius));
-            boolean named = count <= MOST || i <= 2 || i == count;
-            if (named && collar * scale > 8) {
+            if (labels.isEmpty()) {
                 sketch.write(Label.of(Integer.toString(i), at, TOP + HIGH - 3, Label.Side.MIDDLE));
-                if (collar * scale > 11) {
-                    sketch.write(Label.of(setup.load().pattern(i), at, TOP + 4, Label.Side.MIDDLE)
-                            .strong());
-                }
+                sketch.write(Label.of(setup.load().pattern(i), at, TOP + 4, Label.Side.MIDDLE)
+                        .strong());
             }
         }
+        labels.forEach(label -> below(sketch, label));
         sketch.draw(Stroking.solid(Stroking.NARROW, Ink.INK), cuts);
+    }
+
+    /** A bracket under what a label names, and a line down to it. */
+    private static void below(Sketch sketch, StickLabels.Placed label) {
+        double bracket = TOP + HIGH + 1.2;
+        double y = TOP + HIGH + 5 + label.row() * ROW;
+        sketch.line(Stroking.thin(), new Spot(label.from() + 0.3, bracket), new Spot(label.to() - 0.3, bracket));
+        sketch.line(Stroking.thin(), new Spot(label.tip(), bracket), new Spot(label.tip(), y - 2.2));
+        sketch.write(Label.of(label.text(), label.x(), y, Label.Side.MIDDLE));
     }
 
     private void axes(Sketch sketch) {
@@ -129,11 +154,12 @@ public final class StickPicture implements Picture {
     }
 
     private void lengths(Sketch sketch) {
-        double y = TOP + HIGH + 12;
+        double under = TOP + HIGH + below;
+        double y = under + 12;
         double first = x(setup.stick().firstMiddle());
         sketch.draw(
                 Stroking.thin(), Sketch.chain(List.of(new Spot(LEFT, TOP + HIGH + 5), new Spot(LEFT, y + 9)), false));
-        sketch.line(Stroking.thin(), new Spot(first, TOP + HIGH + 1), new Spot(first, y + 1));
+        sketch.line(Stroking.thin(), new Spot(first, under + 1), new Spot(first, y + 1));
         sketch.line(Stroking.thin(), new Spot(LEFT, y), new Spot(first, y));
         sketch.arrow(Ink.GREY, new Spot(first, y), StrictMath.PI / 2);
         String text = "first mid-plane X " + figures.length(setup.stick().firstMiddle())
@@ -142,7 +168,7 @@ public final class StickPicture implements Picture {
                         : "");
         sketch.write(Label.of(text, first + 3, y, Label.Side.LEFT).onPaper());
         double end = x(setup.stick().stickOut());
-        sketch.line(Stroking.thin(), new Spot(end, TOP + HIGH + 1), new Spot(end, y + 9));
+        sketch.line(Stroking.thin(), new Spot(end, under + 1), new Spot(end, y + 9));
         Dimensions.across(
                 sketch,
                 new Spot(LEFT, y + 7.5),

@@ -31,7 +31,7 @@ import java.util.stream.IntStream;
 
 /**
  * All parts of an order with the sticks that they are cut from: struts, then collars, then centre rings. Collars that a
- * machine drills on sticks of its own, or that are made of strip, are not planned a second time.
+ * machine drills on sticks of its own are not planned a second time; those that are made of strip take no pipe.
  *
  * @param needs struts, collars and rings, in this order; ties are not stock
  * @param offcuts what is left over afterwards: pieces that were not cut keep their place, and a rest of an offcut its name
@@ -176,7 +176,8 @@ public record StockWork(List<StockNeed> needs, List<CuttingSettings.Offcut> offc
             need(Role.STRUT, made.struts(), net, struts());
             Machine machine = job.shop().machine();
             double collars = made.collars() * job.hub().width();
-            if (machine.programmed()) {
+            boolean pipe = job.shop().strip().isEmpty();
+            if (pipe && machine.programmed()) {
                 needs.add(new StockNeed(
                         Role.COLLAR,
                         job.hub().collar(),
@@ -184,8 +185,8 @@ public record StockWork(List<StockNeed> needs, List<CuttingSettings.Offcut> offc
                         collars,
                         OptionalDouble.of(machine.rotary().partingKerf()),
                         Optional.empty()));
-            } else {
-                need(Role.COLLAR, made.collars(), collars, job.shop().strip().isPresent() ? List.of() : collars());
+            } else if (pipe) {
+                need(Role.COLLAR, made.collars(), collars, collars());
             }
             double ring = job.hub().ringWidth();
             need(

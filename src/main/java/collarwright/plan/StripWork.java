@@ -27,18 +27,25 @@ import java.util.Optional;
 /**
  * Collars that are cut from flat strip, drilled flat and rolled.
  *
+ * @param needs what to pull from the store
  * @param strips one for each pattern; none where collars are cut from pipe, or where the plan is stopped
  * @param holes what each hole does after rolling, by pattern and hole
  * @param programs drilling programs; none without a flat machine
  * @param findings of all of them
  */
-public record StripWork(List<FlatStrip> strips, List<RolledHole> holes, FlatPlan programs, List<Finding> findings) {
+public record StripWork(
+        List<StripNeed> needs,
+        List<FlatStrip> strips,
+        List<RolledHole> holes,
+        FlatPlan programs,
+        List<Finding> findings) {
 
     /** Collars from pipe. */
-    public static final StripWork NONE = new StripWork(List.of(), List.of(), FlatPlan.NONE, List.of());
+    public static final StripWork NONE = new StripWork(List.of(), List.of(), List.of(), FlatPlan.NONE, List.of());
 
     /** Keeps the lists. */
     public StripWork {
+        needs = List.copyOf(needs);
         strips = List.copyOf(strips);
         holes = List.copyOf(holes);
         findings = List.copyOf(findings);
@@ -76,7 +83,8 @@ public record StripWork(List<FlatStrip> strips, List<RolledHole> holes, FlatPlan
             findings.addAll(FlatRehearsal.rehearse(
                     programs, flat.get(), strips, programs.programs().isEmpty() ? List.of() : patterns));
         }
-        return new StripWork(strips, holes, programs, findings);
+        String material = job.hub().collar().material().title();
+        return new StripWork(StripNeed.of(material, strips), strips, holes, programs, findings);
     }
 
     /**

@@ -55,7 +55,9 @@ public record WorkTime(List<Row> rows, ShopTimes.Money money) {
         /** Collars are cut off. */
         CUT_COLLARS(Place.SHOP, "cut collars off"),
         /** Strips are cut out of the sheet. */
-        CUT_STRIPS(Place.SHOP, "cut flat strips out, rolling not counted"),
+        CUT_STRIPS(Place.SHOP, "cut flat strips out"),
+        /** Strips are rolled and their ends closed. */
+        ROLL_STRIPS(Place.SHOP, "roll flat strips and close their ends"),
         /** Centre rings are cut off. */
         CUT_RINGS(Place.SHOP, "cut centre rings off"),
         /** Struts are sawn. */
@@ -65,7 +67,9 @@ public record WorkTime(List<Row> rows, ShopTimes.Money money) {
         /** Struts are laid on the bed. */
         LAY_STRUTS(Place.SHOP, "lay struts against the stop of the bed"),
         /** Programs drill tie holes. */
-        DRILL_ENDS(Place.SHOP, "run the programs for strut ends, turning by hand not counted", true),
+        DRILL_ENDS(Place.SHOP, "run the programs for strut ends", true),
+        /** A hand turns pipe or struts to the next angle. */
+        TURN_BY_HAND(Place.SHOP, "turn pipe or struts by hand to their next angle"),
         /** Strut ends are joined to their hubs. */
         CONNECT(Place.SITE, "join strut ends to hubs");
 
@@ -172,9 +176,12 @@ public record WorkTime(List<Row> rows, ShopTimes.Money money) {
             rows.add(row(Work.DRILL_HOLES, holes(plan), times.pressHole()));
         }
         rows.add(row(flat ? Work.CUT_STRIPS : Work.CUT_COLLARS, made.collars(), times.pieceCut()));
+        rows.add(row(Work.ROLL_STRIPS, flat ? made.collars() : 0, times.hands().roll()));
         rows.add(row(Work.CUT_RINGS, made.rings(), times.pieceCut()));
         rows.add(row(Work.CUT_STRUTS, made.struts(), times.pieceCut()));
         ties(plan, machines, made, rows);
+        long turns = (flat ? 0 : machines.rotary().effort().handTurns()) + strutTurns(machines);
+        rows.add(row(Work.TURN_BY_HAND, turns, times.hands().turn()));
         long ends = 2L * plan.hubs().dome().memberCount() * plan.job().order().domes();
         rows.add(row(Work.CONNECT, ends, times.connection()));
         return new WorkTime(rows.stream().filter(r -> r.count() > 0).toList(), times.money());
@@ -233,6 +240,17 @@ public record WorkTime(List<Row> rows, ShopTimes.Money money) {
         }
         rows.add(row(Work.LAY_STRUTS, runs, times.pressCollar()));
         rows.add(new Row(Work.DRILL_ENDS, runs, seconds));
+    }
+
+    /** A strut is turned before each hole that says so. */
+    private static long strutTurns(Machines machines) {
+        long turns = 0;
+        for (BenchProgram<EndTask> program : machines.ends().programs()) {
+            long each =
+                    program.task().holes().stream().filter(h -> h.turn() != 0).count();
+            turns += program.air() ? 0 : each * program.task().stops().made();
+        }
+        return turns;
     }
 
     private static Row row(Work work, long count, double each) {

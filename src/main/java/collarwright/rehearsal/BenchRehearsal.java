@@ -50,6 +50,9 @@ final class BenchRehearsal {
         /** What a hand does otherwise than planned between holes. */
         List<Fault> byHand(T task, BenchProof proof);
 
+        /** Where a hole saw is not emptied before it is full. */
+        List<Fault> plugs(BenchProof proof);
+
         /** One task beside what is done for it. */
         BenchProof proof(T task, double lift, List<Event> events);
     }
@@ -81,6 +84,7 @@ final class BenchRehearsal {
             faults.addAll(BenchMotion.check(proof, bench.ways()));
             faults.addAll(RapidRules.check(proof, Ground.of(proof, bench.work())));
             faults.addAll(BenchCuts.check(proof));
+            faults.addAll(bench.plugs(proof));
         }
         return faults;
     }

@@ -60,7 +60,9 @@ public record Comparison(List<Finding> findings, Replay replay) {
         List<Fault> modes = modes(proof);
         if (!modes.isEmpty()) {
             modes.forEach(f -> teller.stop(f, ""));
-        } else if (planned.task().isPresent() && settings.machine().tube().isEmpty()) {
+        } else if (planned.task().isPresent() && settings.machine().tube().isPresent()) {
+            outlines(proof, planned, teller);
+        } else if (planned.task().isPresent()) {
             holes(proof, teller);
         } else {
             Rehearsal.rules(proof).forEach(f -> teller.stop(f, ""));
@@ -131,6 +133,25 @@ public record Comparison(List<Finding> findings, Replay replay) {
                 planned.effort(),
                 text,
                 tasks.isEmpty() ? List.of() : tasks.subList(1, tasks.size()));
+    }
+
+    /** What a tube cutter cuts; then the rules, as if that had been planned as it is. */
+    private static void outlines(Proof proof, ProgramFile planned, Teller teller) {
+        ProgramTask task = planned.task().orElseThrow();
+        Reading reading = Reading.of(planned, proof.settings());
+        Proof plan = new Proof(
+                planned,
+                proof.settings(),
+                reading.blocks().blocks(),
+                reading.run().events());
+        TubeDifferences differences = new TubeDifferences(proof, task, plan);
+        differences.told().forEach(teller::stop);
+        Proof rest = new Proof(
+                with(proof.file(), Optional.of(differences.asMade())),
+                proof.settings(),
+                proof.blocks(),
+                proof.events());
+        Rehearsal.rules(rest).forEach(f -> teller.stop(f, ""));
     }
 
     /** Cutter by cutter; then the rules, as if holes and bearable speeds had been planned as they are. */

@@ -96,6 +96,12 @@ record EndBench(BedSettings settings) implements BenchRehearsal.Bench<EndTask> {
                 + (clockwise < 0 ? "anticlockwise" : "clockwise") + " seen from the stop";
     }
 
+    /** Tie holes are drilled. */
+    @Override
+    public List<Fault> plugs(BenchProof proof) {
+        return List.of();
+    }
+
     @Override
     public BenchProof proof(EndTask task, double lift, List<Event> events) {
         List<SeatedStrut> struts = SeatedStrut.all(settings.bar().stock());

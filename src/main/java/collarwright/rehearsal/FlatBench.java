@@ -67,6 +67,15 @@ record FlatBench(FlatSettings settings) implements BenchRehearsal.Bench<FlatTask
         return List.of();
     }
 
+    /** A plug is as high as the strip where that is thickest. */
+    @Override
+    public List<Fault> plugs(BenchProof proof) {
+        PlugRules.Plug plug = new PlugRules.Plug(-proof.levels().through(), settings.overtravel());
+        return proof.tool().dimples()
+                ? List.of()
+                : PlugRules.check(proof, proof.holes(), proof.tool().cutter(), plug);
+    }
+
     @Override
     public BenchProof proof(FlatTask task, double lift, List<Event> events) {
         Interval wall = task.strip().body().wall();

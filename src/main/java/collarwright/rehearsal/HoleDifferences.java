@@ -3,10 +3,7 @@ package collarwright.rehearsal;
 import collarwright.geometry.Vec3;
 import collarwright.machining.Operation;
 import collarwright.machining.ProgramTask;
-import collarwright.units.Angles;
-import collarwright.units.Decimals;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -18,21 +15,16 @@ import java.util.stream.IntStream;
  */
 final class HoleDifferences {
 
-    /** This many are named; of more the count is told. */
-    private static final int NAMED = 3;
-
     private final Proof proof;
     private final ProgramTask task;
     private final List<DrilledHole> made;
     private final HolePairs pairs;
-    private final List<Difference> differences = new ArrayList<>();
-
-    /** One difference: the word it stands in, what is meant, what is there, and the hole's name. */
-    private record Difference(int line, String letter, String name, String expected, String found) {}
+    private final NamedDifferences differences;
 
     HoleDifferences(Proof proof, ProgramTask task) {
         this.proof = proof;
         this.task = task;
+        this.differences = new NamedDifferences(proof);
         this.made = DrilledHole.from(proof);
         this.pairs = HolePairs.of(
                 made.stream()
@@ -106,105 +98,42 @@ final class HoleDifferences {
         for (int i = 0; i < made.size(); i++) {
             Integer of = pairs.plannedOf().get(i);
             if (of == null) {
-                added(made.get(i));
+                DrilledHole hole = made.get(i);
+                differences.added(hole.line(), task.marks() ? "a dimple" : "a hole", hole.at());
             } else {
                 compare(made.get(i), task.operations().get(of));
             }
         }
         IntStream.range(0, task.operations().size())
                 .filter(j -> !pairs.plannedOf().containsValue(j))
-                .forEach(this::missing);
-        Map<String, List<Difference>> kinds = new LinkedHashMap<>();
-        for (Difference d : differences) {
-            kinds.computeIfAbsent(d.letter() + d.found(), k -> new ArrayList<>())
-                    .add(d);
-        }
-        Map<Fault, String> told = new LinkedHashMap<>();
-        kinds.values().forEach(alike -> told.put(fault(alike), alike.get(0).letter()));
-        return told;
-    }
-
-    private static Fault fault(List<Difference> alike) {
-        Difference first = alike.get(0);
-        if (alike.size() == 1) {
-            return new Fault(first.line(), first.expected(), first.name() + ": " + first.found());
-        }
-        List<String> names = alike.stream().limit(NAMED).map(Difference::name).toList();
-        String more = alike.size() > NAMED ? " and " + (alike.size() - NAMED) + " more" : "";
-        return new Fault(first.line(), first.expected(), String.join("; ", names) + more + ": " + first.found());
+                .forEach(j ->
+                        differences.missing(lineOfMissing(j), task.operations().get(j)));
+        return differences.told();
     }
 
     private void compare(DrilledHole hole, Operation operation) {
         double slack = 2 * proof.tolerance();
         double along = hole.at().x() - operation.place().x();
-        String name = name(operation);
         if (StrictMath.abs(along) > slack) {
-            String side = along > 0 ? " toward the free end" : " toward the chuck";
-            add(hole, "X", operation, "at X " + proof.text(operation.place().x()), "X " + length(along) + side);
+            double x = hole.at().x();
+            int line =
+                    differences.lineOf(hole.line(), s -> s.to().x() != s.from().x() && s.to().x() == x);
+            differences.along(line, operation, along);
         }
         double bottom = operation.bottom() + proof.file().lift();
         double deeper = bottom - hole.bottom();
         if (StrictMath.abs(deeper) > slack) {
             String way = deeper > 0 ? " too deep" : " too shallow";
-            add(hole, "Z", operation, "to Z " + proof.text(bottom), length(deeper) + way);
+            String name = NamedDifferences.name(operation);
+            differences.add(
+                    lowest(hole), "Z", name, name + " to Z " + proof.text(bottom), differences.length(deeper) + way);
         }
-        turned(hole, operation, name);
-    }
-
-    private void turned(DrilledHole hole, Operation operation, String name) {
-        double planned = operation.place().angleDegrees();
-        double off = new HolePairs.Place(hole.at().x(), hole.at().a()).offDegrees(planned);
-        if (StrictMath.abs(off) <= 2 * proof.angleToleranceDegrees()) {
-            return;
+        double off = new HolePairs.Place(hole.at().x(), hole.at().a())
+                .offDegrees(operation.place().angleDegrees());
+        // NaN, an angle that is nowhere stated, is off.
+        if (!(StrictMath.abs(off) <= 2 * proof.angleToleranceDegrees())) {
+            differences.turned(differences.lineOf(hole.line(), Event.Stroke::turns), operation, off);
         }
-        // A rises with the azimuth where TOP faces the chuck on an RS274 axis; each turned about turns the sense.
-        boolean alike = proof.machine().rotary().topTowardChuck()
-                == proof.machine().rotary().positive();
-        String sense = off > 0 == alike ? "clockwise" : "anticlockwise";
-        double arc = Angles.radians(StrictMath.abs(off))
-                * proof.settings().work().body().outerRadius();
-        differences.add(new Difference(
-                lineOfTurn(hole),
-                "A",
-                name,
-                name + " at A " + Decimals.fixed(planned, 3),
-                "turned " + Decimals.trimmed(StrictMath.abs(off), 3) + "° too far " + sense
-                        + " as seen from above TOP, " + length(arc) + " on the outside"));
-    }
-
-    /** The line that turned the pipe to where the hole was made; the hole's own if none did. */
-    private int lineOfTurn(DrilledHole hole) {
-        int line = hole.line();
-        for (Event.Stroke stroke : proof.strokes()) {
-            if (stroke.line() > hole.line()) {
-                break;
-            }
-            line = stroke.turns() ? stroke.line() : line;
-        }
-        return line;
-    }
-
-    private void added(DrilledHole hole) {
-        differences.add(new Difference(
-                hole.line(),
-                "",
-                task.marks() ? "a dimple" : "a hole",
-                "only what the plan has",
-                "added at X " + proof.text(hole.at().x()) + ", A "
-                        + (Double.isNaN(hole.at().a())
-                                ? "nowhere stated"
-                                : Decimals.fixed(hole.at().a(), 3))));
-    }
-
-    private void missing(int number) {
-        Operation operation = task.operations().get(number);
-        differences.add(new Difference(
-                lineOfMissing(number),
-                "",
-                name(operation),
-                name(operation) + " at X " + proof.text(operation.place().x()) + ", A "
-                        + Decimals.fixed(operation.place().angleDegrees(), 3),
-                "missing"));
     }
 
     /**
@@ -247,40 +176,11 @@ final class HoleDifferences {
         return events.isEmpty() ? 1 : events.get(events.size() - 1).line();
     }
 
-    private void add(DrilledHole hole, String letter, Operation operation, String where, String found) {
-        int line = letter.equals("X") ? lineOfTravel(hole) : lowest(hole);
-        differences.add(new Difference(line, letter, name(operation), name(operation) + " " + where, found));
-    }
-
-    private int lineOfTravel(DrilledHole hole) {
-        int line = hole.line();
-        for (Event.Stroke stroke : proof.strokes()) {
-            if (stroke.line() > hole.line()) {
-                break;
-            }
-            line = stroke.to().x() != stroke.from().x()
-                            && stroke.to().x() == hole.at().x()
-                    ? stroke.line()
-                    : line;
-        }
-        return line;
-    }
-
     private static int lowest(DrilledHole hole) {
         return hole.strokes().stream()
                 .filter(s -> s.to().z() == hole.bottom())
                 .findFirst()
                 .map(Event.Stroke::line)
                 .orElse(hole.line());
-    }
-
-    private static String name(Operation operation) {
-        return "collar " + operation.place().collar() + ", " + operation.title();
-    }
-
-    private String length(double length) {
-        double unit = proof.settings().units().millimetres();
-        return Decimals.trimmed(StrictMath.abs(length) / unit, proof.lengthDecimals()) + " "
-                + proof.settings().units().symbol();
     }
 }

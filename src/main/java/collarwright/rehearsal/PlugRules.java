@@ -16,8 +16,33 @@ final class PlugRules {
 
     static List<Fault> check(Proof proof, ProgramTask task) {
         Cutter cutter = task.cutter();
-        boolean stops = !proof.machine().post().layout().habits().keepsPlugs();
-        if (cutter.kind() != CutterKind.HOLE_SAW || !stops) {
+        if (cutter.kind() != CutterKind.HOLE_SAW) {
+            return List.of();
+        }
+        double radius = cutter.asDrilled().max() / 2;
+        double inner = proof.settings().work().body().leastInnerRadius();
+        double top = proof.settings().work().body().outerRadius()
+                + proof.settings().work().outOfRound() / 2;
+        double plug = top - StrictMath.sqrt(StrictMath.max(0, inner * inner - radius * radius));
+        return check(
+                proof,
+                DrilledHole.from(proof),
+                cutter,
+                new Plug(plug, proof.settings().overtravel()));
+    }
+
+    /**
+     * What a saw takes out of one hole.
+     *
+     * @param height how high the plug stands in it
+     * @param beyond how far the saw goes beyond the plug
+     */
+    record Plug(double height, double beyond) {}
+
+    /** Holes in their order; nothing for a cutter that is no hole saw, or a saw that throws its plugs out. */
+    static List<Fault> check(Replayed proof, List<DrilledHole> holes, Cutter cutter, Plug plug) {
+        if (cutter.kind() != CutterKind.HOLE_SAW
+                || proof.machine().post().layout().habits().keepsPlugs()) {
             return List.of();
         }
         List<Integer> emptied = proof.events().stream()
@@ -25,28 +50,23 @@ final class PlugRules {
                         && StopNote.read(s.comments()).stream().anyMatch(StopNote.Plugs.class::isInstance))
                 .map(Event::line)
                 .toList();
-        double radius = cutter.asDrilled().max() / 2;
-        double inner = proof.settings().work().body().leastInnerRadius();
-        double top = proof.settings().work().body().outerRadius()
-                + proof.settings().work().outOfRound() / 2;
-        double plug = top - StrictMath.sqrt(StrictMath.max(0, inner * inner - radius * radius));
         List<Fault> faults = new ArrayList<>();
         double inside = 0;
         int last = 0;
-        for (DrilledHole hole : DrilledHole.from(proof)) {
+        for (DrilledHole hole : holes) {
             int before = last;
             boolean empty = emptied.stream().anyMatch(l -> l > before && l < hole.line());
             inside = empty ? 0 : inside;
-            double needed = inside + plug + proof.settings().overtravel();
+            double needed = inside + plug.height() + plug.beyond();
             if (inside > 0 && needed > cutter.depth() + 1e-6) {
                 faults.add(new Fault(
                         hole.line(),
                         "a stop to take the plugs out of the saw, which is " + proof.text(cutter.depth()) + " deep",
                         proof.text(inside) + " of plugs in it before a cut of "
-                                + proof.text(plug + proof.settings().overtravel())));
+                                + proof.text(plug.height() + plug.beyond())));
                 inside = 0;
             }
-            inside += plug;
+            inside += plug.height();
             last = hole.line();
         }
         return faults;

@@ -230,6 +230,9 @@ public record Replay(List<Made> holes, List<Leg> path, double seconds) {
 
         private double turn(Event.Stroke s) {
             Machine.Rotary rotary = machine.rotary();
+            if (rotary.form().byHand()) {
+                return 0;
+            }
             return restToRest(
                     way(s.from().a(), s.to().a()), rotary.rapidDegreesPerMin(), rotary.accelerationDegreesPerS2());
         }

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import collarwright.finding.Code;
+import collarwright.job.BundledProfiles;
+import collarwright.job.Profiles;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.ByteArrayOutputStream;
@@ -13,6 +15,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -76,6 +79,13 @@ class CommandsTest {
         assertThat(make.code()).as(make.err()).isZero();
         assertThat(make.out()).contains("my job-pack");
         assertThat(folder.resolve("Größe é/my job-pack/index.html")).exists();
+    }
+
+    @Test
+    void starter_namesEveryShippedMachine() {
+        for (var machine : Profiles.load(List.of(new BundledProfiles())).all(Profiles.Kind.MACHINE)) {
+            assertThat(NewCommand.starter()).containsPattern("[\" ]" + machine.name() + "[\",: \n]");
+        }
     }
 
     @Test

@@ -340,7 +340,7 @@ class RotaryJobTest {
         assertThat(setup.zero().top()).isEqualTo("TOP faces the chuck");
         assertThat(setup.notes().get(0)).contains("rotary-direction-test.ngc");
         assertThat(setup.steps()).extracting(SetupSheet.Step::operations).containsExactly(14, 42);
-        assertThat(setup.secondsInAll())
+        assertThat(setup.inAll().seconds())
                 .isEqualTo(2
                         * (setup.steps().get(0).effort().seconds()
                                 + setup.steps().get(1).effort().seconds()));

@@ -1,6 +1,7 @@
 package collarwright.pack;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import collarwright.plan.Production;
 import collarwright.testing.Checker;
@@ -69,7 +70,8 @@ class SetupSheetTest {
                     .contains("X0 at the chuck's jaw face")
                     .contains("Y0 over the rotary axis")
                     .contains("set Z to " + mm(stick.get("crownZMm")))
-                    .contains("A0 with the 0° line of the pattern up")
+                    .contains("A0 anywhere on a new stick: what is up there becomes the 0° line of every collar")
+                    .contains("until its last program is done")
                     .contains(stick.get("top").asText())
                     .contains(mm(stick.get("chuckLengthMm")) + " behind the jaw face")
                     .contains("stands out " + mm(stick.get("stickOutMm")))
@@ -95,7 +97,8 @@ class SetupSheetTest {
                                     .setScale(2, RoundingMode.HALF_UP)
                                     .stripTrailingZeros()
                                     .toPlainString()
-                            + " mm");
+                            + " mm: the cutter's tip goes up to it (clear of the jaws, which stand out 15 mm beyond the pipe);"
+                            + " the pipe turns only there");
             for (JsonNode place : stick.get("places")) {
                 assertThat(text)
                         .contains(place.get("collar").asText() + " "
@@ -151,8 +154,52 @@ class SetupSheetTest {
             places += stick.get("places").size();
         }
         assertThat(csv.lines()).hasSize(1 + places);
+        String[] row = csv.lines().skip(1).findFirst().orElseThrow().split(",");
+        assertThat(csv).contains("edge at X (mm),mid-plane at X (mm),edge at X (in),mid-plane at X (in)");
+        // An inch is 25.4 mm by its definition.
+        for (int i = 4; i < 6; i++) {
+            assertThat(Double.parseDouble(row[i]) / 25.4).isCloseTo(Double.parseDouble(row[i + 2]), within(6e-5));
+        }
         assertThat(new String(pack.get("boxes.csv"), StandardCharsets.UTF_8).lines())
                 .hasSize(1 + boxes.size());
+    }
+
+    /** Counted by hand from the sheets: sticks of one length out of a stock length, rests not counted on. */
+    @Test
+    void lengthsToBuy_areWholeSticks() throws IOException {
+        int count = 0;
+        int sticks = 0;
+        Map<Double, Integer> byStick = new HashMap<>();
+        for (JsonNode stick : plan.get("sticks")) {
+            byStick.merge(
+                    stick.get("stickLengthMm").asDouble(), stick.get("runs").asInt(), Integer::sum);
+        }
+        for (Map.Entry<Double, Integer> kind : byStick.entrySet()) {
+            int each = 0;
+            while ((each + 1) * kind.getKey() + each * 3 <= 3000) {
+                each++;
+            }
+            count += (kind.getValue() + each - 1) / each;
+            sticks += kind.getValue();
+        }
+        JsonNode lengths = plan.at("/batch/lengths");
+        assertThat(lengths).hasSize(1);
+        assertThat(lengths.at("/0/lengthMm").asDouble()).isEqualTo(3000);
+        assertThat(lengths.at("/0/count").asInt()).isEqualTo(count);
+        assertThat(lengths.at("/0/sticks").asInt()).isEqualTo(sticks);
+        assertThat(sheet("Stock to pull")).contains(count + " of 3000 mm for " + sticks + " whole");
+    }
+
+    @Test
+    void sheetOfManySticks_hasATally_andTheBatchPageTellsTheOtherOrder() {
+        JsonNode first = plan.at("/sticks/0");
+        int runs = first.get("runs").asInt();
+        assertThat(runs).isGreaterThan(3);
+        assertThat(sheet("Setup LA")).contains("Tally, a box for every stick").contains("1-" + Math.min(10, runs));
+        int programs = plan.at("/batch/programRuns").asInt();
+        assertThat(sheet("Which stick is run how often"))
+                .contains("Two orders are possible.")
+                .contains("but " + programs + " times a stick, and each stick loses its A0 and X0");
     }
 
     @Test

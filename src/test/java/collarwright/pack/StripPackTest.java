@@ -183,6 +183,7 @@ class StripPackTest {
             String all = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
             assertThat(all)
                     .contains("Flat strips: cut, drill, roll", "348.15 mm", "13.707 in", "lap 12 mm")
+                    .containsPattern("twist drill, stick-out \\d+\\.\\d mm or more")
                     .contains("allow for a kerf of 0.2 mm", "CA-flat-1-mark.nc", "The least slack then is");
         }
     }
@@ -195,6 +196,28 @@ class StripPackTest {
             assertThat(refused.findings()).extracting(Finding::code).contains(Code.LASER_PVC);
         }
         assertThat(read("pvc", "router").job()).isPresent();
+    }
+
+    /** No pipe is pulled for collars that are rolled: the store is asked for strip, one width and thickness. */
+    @Test
+    void stockToPull_isStripAndNoPipeOfTheCollar() throws IOException {
+        JsonNode plan = new ObjectMapper().readTree(pack.get(PlanJson.FILE));
+        assertThat(plan.get("stock").findValuesAsText("role")).containsExactly("strut", "ring");
+        long strips = 0;
+        for (JsonNode strip : plan.get("strips")) {
+            strips += strip.get("pieces").asLong();
+        }
+        JsonNode sheet = plan.get("stripStock");
+        assertThat(sheet).hasSize(1);
+        assertThat(sheet.at("/0/pieces").asLong()).isEqualTo(strips);
+        // By hand: the middle of a wall of 3 mm in a pipe of 110 mm, and the lap: pi * 107 + 12 mm.
+        assertThat(sheet.at("/0/lengthMm").asDouble()).isCloseTo(strips * 348.1504, within(0.01 * strips));
+        assertThat(sheet.at("/0/widthMm").asDouble()).isEqualTo(50);
+        assertThat(sheet.at("/0/thicknessMm").asDouble()).isEqualTo(3);
+        try (PDDocument document = Loader.loadPDF(pack.get("traveller.pdf"))) {
+            String all = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+            assertThat(all).contains("collars, rolled", "Strip or sheet").doesNotContain("made of strip");
+        }
     }
 
     @Test
@@ -217,11 +240,13 @@ class StripPackTest {
         Map<String, JsonNode> rows = new HashMap<>();
         plan.at("/times/work").forEach(row -> rows.put(row.get("work").asText(), row));
         assertThat(rows.keySet())
-                .contains("lay-strips", "drill-strips", "cut-strips")
+                .contains("lay-strips", "drill-strips", "cut-strips", "roll-strips")
                 .doesNotContain("clamp-collars", "drill-holes", "cut-collars");
         assertThat(rows.get("drill-strips").get("count").asLong()).isEqualTo(runs);
         assertThat(rows.get("drill-strips").get("seconds").asDouble()).isCloseTo(seconds, within(0.01));
         assertThat(rows.get("cut-strips").get("count").asLong()).isEqualTo(strips);
+        // Two minutes a strip: common practice, no source.
+        assertThat(rows.get("roll-strips").get("seconds").asDouble()).isEqualTo(120.0 * strips);
         assertThat(text("index.html")).contains("flat strips").doesNotContain("from the press");
     }
 }

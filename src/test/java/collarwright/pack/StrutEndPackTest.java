@@ -113,6 +113,11 @@ class StrutEndPackTest {
                 .contains("5 mm twist drill", "through both walls", "23.1° anticlockwise")
                 .contains("SD-ends.nc", "E1 against the stop");
         assertThat(found(all, "clear Z (\\S+) mm")).isCloseTo(found(file, "\\nG0 Z(\\S+)\\n"), within(0.051));
+        // By hand: the holder stays above clamps of 25 mm and the gap of 5 mm, over the top of a strut at 16 mm or a
+        // little more.
+        double bottom = found(file, "DEEPEST Z (-\\S+) mm");
+        assertThat(found(all, "stick-out from the holder to its point (\\S+) mm"))
+                .isBetween(16 + 25 + 5 - bottom - 0.06, 16 + 25 + 5 - bottom + 0.6);
         assertThat(found(all, "speed, feed (\\d+) rpm")).isEqualTo(found(file, "\\nS(\\d+) M3"));
         assertThat(found(all, "point at Z (-\\S+) mm")).isCloseTo(found(file, "DEEPEST Z (-\\S+) mm"), within(0.051));
         assertThat(all)
@@ -146,6 +151,21 @@ class StrutEndPackTest {
                 assertThat(row.get("seconds").asDouble()).isCloseTo(seconds, within(0.01));
             }
         }
+        long turns = 0;
+        for (JsonNode program : plan.get("programs")) {
+            String file = program.get("file").asText();
+            turns += file.contains("-air") || !text(file).contains("(TURN THE STRUT ")
+                    ? 0
+                    : program.get("runs").asLong();
+        }
+        assertThat(turns).isPositive();
+        for (JsonNode row : plan.at("/times/work")) {
+            if (row.get("work").asText().equals("turn-by-hand")) {
+                assertThat(row.get("count").asLong()).isEqualTo(turns);
+                assertThat(row.get("seconds").asDouble()).isEqualTo(20.0 * turns);
+            }
+        }
+        assertThat(works).contains("turn-by-hand");
         assertThat(works).contains("lay-struts", "drill-ends").doesNotContain("drill-ties");
     }
 }

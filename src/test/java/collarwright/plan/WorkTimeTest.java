@@ -50,7 +50,8 @@ class WorkTimeTest {
 
     @Test
     void of_anyTimes_sumsAreThoseOfThePrintedRows() {
-        ShopTimes odd = new ShopTimes(7.3, 11, 3.1, 0.77, 13.9, 2, 59.9, new ShopTimes.Money(33, 21, "EUR"));
+        ShopTimes odd = new ShopTimes(
+                7.3, 11, 3.1, 0.77, 13.9, 2, 59.9, ShopTimes.Hands.USUAL, new ShopTimes.Money(33, 21, "EUR"));
         WorkTime time = WorkTime.of(plan(odd, 3), NOTHING);
         long shop = 0;
         for (WorkTime.Row row : time.rows()) {
@@ -63,7 +64,7 @@ class WorkTimeTest {
 
     @Test
     void of_machine_takesSticksRunsAndSecondsOfItsPrograms() {
-        RotaryPlan.Summary summary = new RotaryPlan.Summary(5, 20, 20, 4, new ProgramFile.Effort(3000, 0, 0, 0, 0));
+        RotaryPlan.Summary summary = new RotaryPlan.Summary(5, 20, 20, 4, new ProgramFile.Effort(3000, 0, 0, 0, 0, 7));
         Plan plan = collarwright.picture.TrialPlans.windbreak();
         WorkTime time = WorkTime.of(plan, WorkTime.Machines.only(summary));
         boolean programmed = plan.job().shop().machine().programmed();
@@ -77,8 +78,11 @@ class WorkTimeTest {
     @Test
     void times_below0OrNotFinite_refused() {
         for (double wrong : new double[] {-1, Double.NaN, Double.POSITIVE_INFINITY}) {
-            assertThatThrownBy(() -> new ShopTimes(1, 1, 1, wrong, 1, 1, 1, new ShopTimes.Money(0, 0, "")))
+            assertThatThrownBy(() -> new ShopTimes(
+                            1, 1, 1, wrong, 1, 1, 1, ShopTimes.Hands.USUAL, new ShopTimes.Money(0, 0, "")))
                     .isInstanceOf(IllegalArgumentException.class);
+            assertThatThrownBy(() -> new ShopTimes.Hands(1, wrong)).isInstanceOf(IllegalArgumentException.class);
+            assertThatThrownBy(() -> new ShopTimes.Hands(wrong, 1)).isInstanceOf(IllegalArgumentException.class);
             assertThatThrownBy(() -> new ShopTimes.Money(wrong, 0, "")).isInstanceOf(IllegalArgumentException.class);
         }
     }

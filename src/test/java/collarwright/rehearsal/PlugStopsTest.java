@@ -2,14 +2,26 @@ package collarwright.rehearsal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import collarwright.geometry.Interval;
+import collarwright.machining.BenchProgram;
 import collarwright.machining.ControlHabits;
+import collarwright.machining.FlatJob;
+import collarwright.machining.FlatSamples;
+import collarwright.machining.FlatSettings;
+import collarwright.machining.FlatTask;
 import collarwright.machining.Machine;
 import collarwright.machining.PatternRun;
 import collarwright.machining.ProgramFile;
+import collarwright.machining.ProgramUnits;
 import collarwright.machining.RotaryJob;
 import collarwright.machining.RotarySamples;
 import collarwright.machining.RotarySettings;
 import collarwright.machining.SawPlugs;
+import collarwright.tooling.Cutter;
+import collarwright.tooling.CutterKind;
+import collarwright.tooling.FlatStrip;
+import collarwright.tooling.Pattern;
+import collarwright.tooling.StripJoint;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -18,6 +30,8 @@ class PlugStopsTest {
 
     private static final PatternRun RUN = new PatternRun(RotarySamples.sixWay(RotarySamples.HOLE_SAW_44), 2);
     private static final int HOLES = 12;
+    private static final Cutter FLAT_SAW =
+            new Cutter("HS-22", CutterKind.HOLE_SAW, "22 mm", 22, Interval.of(22), true, 8, 9, 60, 900, "saws");
 
     private static ProgramFile program(RotarySettings settings) {
         return RotaryJob.plan(settings, List.of(RUN)).programs().stream()
@@ -90,6 +104,41 @@ class PlugStopsTest {
                 new ProgramFile(file.name(), file.purpose(), file.task(), file.lift(), file.effort(), running);
         assertThat(Rehearsal.rehearse(hot, settings))
                 .anySatisfy(f -> assertThat(f.expected()).contains("before a hand takes plugs out of the saw"));
+    }
+
+    private static BenchProgram<FlatTask> flatProgram(FlatSettings settings) {
+        Pattern pattern = RotarySamples.pattern("CA", FLAT_SAW, 0, 55, 120, 178, 240, 301);
+        FlatStrip strip = FlatStrip.of(pattern, 4, FlatSamples.BODY, new StripJoint(StripJoint.Kind.BUTT, 0));
+        return FlatJob.plan(settings, List.of(strip)).programs().stream()
+                .filter(p -> p.name().startsWith("CA-flat-2-HS-22") && !p.air())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** By hand: plugs of 3.1 mm in a saw of 9 mm, 1 mm beyond: two lie in it when the second is cut through, a third cannot be. */
+    @Test
+    void flatStrip_stopsBeforeTheSawIsFull_andAStopLeftOutIsCaught() {
+        for (boolean cycles : new boolean[] {false, true}) {
+            FlatSettings settings = FlatSamples.settings(FlatSamples.machine(cycles), ProgramUnits.MM);
+            BenchProgram<FlatTask> file = flatProgram(settings);
+
+            assertThat(file.text().split("\\(PLUGS, take all 2 out of the saw", -1))
+                    .hasSize(3);
+            assertThat(file.text().replaceAll("\\)\n\\(\\.\\.", "")).contains("and the program stops)");
+            assertThat(FlatRehearsal.rehearse(file, settings)).isEmpty();
+
+            BenchProgram<FlatTask> without = BrokenBenchTest.changed(file, "\\(PLUGS[^)]*\\)~M0~", "");
+            assertThat(FlatRehearsal.rehearse(without, settings))
+                    .singleElement()
+                    .satisfies(f -> {
+                        assertThat(f.expected())
+                                .isEqualTo("a stop to take the plugs out of the saw, which is 9.000 mm deep");
+                        assertThat(f.found()).isEqualTo("6.200 mm of plugs in it before a cut of 4.100 mm");
+                    });
+            BenchProgram<FlatTask> hot = BrokenBenchTest.changed(file, "M5~G4 P[\\d.]+~(\\(PLUGS)", "$1");
+            assertThat(FlatRehearsal.rehearse(hot, settings))
+                    .anySatisfy(f -> assertThat(f.expected()).contains("before a hand takes plugs out of the saw"));
+        }
     }
 
     @Test

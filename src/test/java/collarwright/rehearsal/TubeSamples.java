@@ -68,7 +68,8 @@ final class TubeSamples {
                 tube.kerf(),
                 r.endTrim(),
                 r.maxStick(),
-                r.form());
+                r.form(),
+                r.longestFree());
         return new Machine(
                 m.name(),
                 m.title(),
