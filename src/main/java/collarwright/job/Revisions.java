@@ -41,7 +41,10 @@ final class Revisions {
             "tube",
             "keepsPlugs",
             "csv",
-            "plates");
+            "plates",
+            "layers",
+            "insideTemplates",
+            "nest");
 
     /** What only words on paper say. */
     private static final Set<String> SILENT = Set.of("source", "revision", "growth");

@@ -28,9 +28,9 @@ final class FileFaults {
     }
 
     /** Ends the reading of a file that is no cut file of ours. */
-    JobException unreadable(int line, String expected, String found, String cure) {
+    JobException unreadable(int line, String expected, String found, String... cures) {
         return new JobException(
-                List.of(Finding.stop(Code.DRAWING_FILE, new Where.Text(name, line, 1), expected, found, cure)));
+                List.of(Finding.stop(Code.DRAWING_FILE, new Where.Text(name, line, 1), expected, found, cures)));
     }
 
     List<Finding> findings() {
