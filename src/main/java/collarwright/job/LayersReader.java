@@ -42,7 +42,7 @@ final class LayersReader {
             good &= reader.line(line);
         }
         Given<Boolean> cutOnly = new Given<>(entry.table().key("cut-only"), KeyView::flag, false);
-        good = good && reader.apart() && cutOnly.good() && !entry.name().isEmpty();
+        good &= reader.apart() && cutOnly.good() && !entry.name().isEmpty();
         return good
                 ? Optional.of(new CutLayers(entry.name(), List.copyOf(reader.styles.values()), cutOnly.value()))
                 : Optional.empty();

@@ -176,11 +176,11 @@ public final class FileLint {
     }
 
     private void twice() {
-        Map<String, DrawnPiece> seen = new HashMap<>();
+        Map<DrawnPiece.Likeness, DrawnPiece> seen = new HashMap<>();
         for (DrawnPiece piece : file.pieces()) {
             boolean cut = piece.layer().equals(map.of(Role.CUT_INSIDE).layer())
                     || piece.layer().equals(map.of(Role.CUT_OUTSIDE).layer());
-            DrawnPiece before = seen.putIfAbsent((cut ? "cut " : piece.layer()) + piece.likeness(), piece);
+            DrawnPiece before = seen.putIfAbsent(piece.likeness(cut ? "cut " : piece.layer()), piece);
             if (before != null) {
                 faults.add(piece.line(), "every line once", said(piece) + ", the same as in line " + before.line());
             }
