@@ -152,7 +152,7 @@ final class ProfilesCommand implements Callable<Integer> {
                 "laser",
                 m.material().chlorinated()
                         ? "never: the fumes are toxic and corrosive"
-                        : "no laser files in this version");
+                        : "strips and plates may be cut so");
     }
 
     private static JobException unknown(Profiles profiles, String name) {

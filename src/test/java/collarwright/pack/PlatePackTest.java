@@ -27,6 +27,9 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -185,6 +188,16 @@ class PlatePackTest {
         assertThat(text("strips/nest.csv").lines()).hasSize(1 + rows(plan, 1));
         assertThat(text("laser/plates.csv").lines()).hasSize(1 + rows(plan, 0));
         assertThat(text("laser/plates.csv")).contains(",saddle TW-22,");
+    }
+
+    @Test
+    void traveller_tellsWhichPlateGoesWithWhichPattern() throws IOException {
+        try (PDDocument document = Loader.loadPDF(pack.get("traveller.pdf"))) {
+            String all = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+            assertThat(all)
+                    .contains("Index plates: pattern by pattern", "notches for a pin of 6 mm", "CA 2 1: 0.00°")
+                    .contains("a kerf of 0.15 mm in holes and 0.2 mm along edges", "Saddles", "80.1 mm");
+        }
     }
 
     private static int rows(JsonNode plan, int nest) {
