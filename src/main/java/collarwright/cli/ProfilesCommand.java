@@ -6,6 +6,7 @@ import collarwright.finding.Finding;
 import collarwright.finding.JobException;
 import collarwright.finding.Where;
 import collarwright.geometry.Interval;
+import collarwright.job.CutLayers;
 import collarwright.job.MaterialProfile;
 import collarwright.job.Profile;
 import collarwright.job.Profiles;
@@ -30,7 +31,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Lists what a job can call by name. */
-@Command(name = "profiles", description = "List known stock, racks, cutting data and machines, with their sources.")
+@Command(
+        name = "profiles",
+        description = "List known stock, racks, cutting data, machines and layers, with their sources.")
 final class ProfilesCommand implements Callable<Integer> {
 
     private final Terminal terminal;
@@ -64,6 +67,7 @@ final class ProfilesCommand implements Callable<Integer> {
         section(text, "racks: cutters", profiles.all(Profiles.Kind.RACK));
         section(text, "cutting data: speeds and feeds", profiles.all(Profiles.Kind.CUTTING));
         section(text, "machines", profiles.all(Profiles.Kind.MACHINE));
+        section(text, "layers of cut files", profiles.all(Profiles.Kind.CUT_LAYERS));
         if (!profiles.all(Profiles.Kind.TRIAL_PIECE).isEmpty()) {
             section(text, "trial pieces, measured", profiles.all(Profiles.Kind.TRIAL_PIECE));
         }
@@ -112,6 +116,8 @@ final class ProfilesCommand implements Callable<Integer> {
             machine(text, m);
         } else if (value instanceof TrialPiece t) {
             trialPiece(text, t);
+        } else if (value instanceof CutLayers l) {
+            layers(text, l);
         }
         row(text, "source", profile.source());
         row(text, "file", profile.file());
@@ -123,6 +129,14 @@ final class ProfilesCommand implements Callable<Integer> {
         row(text, "bearing wall", limits(t.bearingWall()));
         row(text, "oversize", limits(t.oversize()));
         row(text, "readings", t.readings() + ", rms " + Decimals.fixed(Angles.degrees(t.rms()), 2) + "°");
+    }
+
+    private static void layers(StringBuilder text, CutLayers l) {
+        for (CutLayers.Line line : CutLayers.Line.values()) {
+            CutLayers.Style style = l.of(line);
+            row(text, line.word(), style.layer() + ", DXF colour " + style.colour() + ", SVG " + style.svg());
+        }
+        row(text, "marks and notes", l.cutOnly() ? "not on strips and plates" : "yes");
     }
 
     private static String limits(Interval size) {
@@ -138,7 +152,7 @@ final class ProfilesCommand implements Callable<Integer> {
                 "laser",
                 m.material().chlorinated()
                         ? "never: the fumes are toxic and corrosive"
-                        : "no laser files in this version");
+                        : "strips and plates may be cut so");
     }
 
     private static JobException unknown(Profiles profiles, String name) {

@@ -1,6 +1,7 @@
 package collarwright.cutting;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +14,8 @@ import java.util.Optional;
  */
 public final class SheetPacker {
     private static final double SLACK = 1e-9;
+    /** So many parts on one sheet are counted no further: our choice, no source. */
+    private static final int MOST_ON_A_SHEET = 5000;
 
     private final Stock stock;
     private final List<List<Step>> skylines = new ArrayList<>();
@@ -124,16 +127,68 @@ public final class SheetPacker {
         order.forEach(i -> packer.lay(i, parts.get(i)));
         packer.spots.sort(Comparator.comparingInt(Spot::part));
         double area = parts.stream().mapToDouble(p -> p.length() * p.width()).sum();
-        // A gap is cut away on two sides of each part, but for the last in a row and column.
-        double grown = parts.stream()
-                .mapToDouble(p -> (p.length() + stock.gap()) * (p.width() + stock.gap()))
-                .sum();
-        double room = (stock.length() - 2 * stock.margin() + stock.gap())
-                * (stock.width() - 2 * stock.margin() + stock.gap());
-        int least = (int) StrictMath.ceil(grown / room - SLACK);
+        double grown = parts.stream().mapToDouble(p -> grown(p, stock)).sum();
         int sheets = packer.skylines.size();
         double used = sheets == 0 ? 0 : area / (sheets * stock.length() * stock.width());
-        return new Nest(packer.spots, sheets, least, used);
+        return new Nest(packer.spots, sheets, least(grown, stock), used);
+    }
+
+    /**
+     * Fills one sheet with parts that are all alike: the best of this rule, of rows of parts as they are, and of rows of
+     * turned ones.
+     *
+     * @param part its size; it goes on an empty sheet
+     * @param stock the sheet
+     * @return where parts lie on the sheet, as many as were found room for
+     */
+    public static List<Spot> fill(Rectangle part, Stock stock) {
+        List<Spot> best = List.of();
+        for (boolean turned : stock.turn() ? List.of(false, true) : List.of(false)) {
+            Stock rows = new Stock(stock.length(), stock.width(), stock.gap(), stock.margin(), false);
+            Rectangle lying = turned ? new Rectangle(part.width(), part.length()) : part;
+            List<Spot> row = rows.holds(lying) ? first(lying, rows) : List.of();
+            List<Spot> mixed = stock.turn() ? first(lying, stock) : List.of();
+            for (List<Spot> spots : List.of(row, mixed)) {
+                if (spots.size() > best.size()) {
+                    best = spots.stream()
+                            .map(s -> new Spot(s.part(), 0, s.x(), s.y(), s.turned() != turned))
+                            .toList();
+                }
+            }
+        }
+        return best;
+    }
+
+    private static List<Spot> first(Rectangle part, Stock stock) {
+        int most = (int) StrictMath.min(MOST_ON_A_SHEET, room(stock) / grown(part, stock) + 1);
+        return pack(Collections.nCopies(most, part), stock).spots().stream()
+                .filter(s -> s.sheet() == 0)
+                .toList();
+    }
+
+    /**
+     * Returns the fewest sheets that areas allow.
+     *
+     * @param parts how many parts, all alike
+     * @param part their size
+     * @param stock the sheet
+     * @return a bound that no nesting goes below
+     */
+    public static int leastSheets(long parts, Rectangle part, Stock stock) {
+        return least(parts * grown(part, stock), stock);
+    }
+
+    private static int least(double grown, Stock stock) {
+        return (int) StrictMath.ceil(grown / room(stock) - SLACK);
+    }
+
+    // A gap is cut away on two sides of each part, but for the last in a row and column.
+    private static double grown(Rectangle part, Stock stock) {
+        return (part.length() + stock.gap()) * (part.width() + stock.gap());
+    }
+
+    private static double room(Stock stock) {
+        return (stock.length() - 2 * stock.margin() + stock.gap()) * (stock.width() - 2 * stock.margin() + stock.gap());
     }
 
     private static double high(Rectangle part, Stock stock) {

@@ -13,8 +13,8 @@ import java.util.List;
  * a construction in books on sheet metal, such as A. Dickason, The Geometry of Sheet Metal Work). The middle of a paper
  * of thickness τ lies at R + τ/2, so its girth is longer in that ratio.
  *
- * @param pipeRadius outside radius R of the pipe
- * @param paper thickness τ of what is wrapped round it
+ * @param pipeRadius radius R of the pipe's face that the paper lies on
+ * @param paper thickness τ of what is wrapped round it; below 0 for what is laid in it
  * @param holeRadius radius p of the drilled hole, less than the pipe's
  */
 public record HoleOutline(double pipeRadius, double paper, double holeRadius) {
@@ -24,7 +24,8 @@ public record HoleOutline(double pipeRadius, double paper, double holeRadius) {
 
     /** Checks the sizes. */
     public HoleOutline {
-        if (!(holeRadius > 0 && holeRadius < pipeRadius && paper >= 0) || !Double.isFinite(pipeRadius + paper)) {
+        if (!(holeRadius > 0 && holeRadius < pipeRadius && pipeRadius + paper / 2 > 0)
+                || !Double.isFinite(pipeRadius + paper)) {
             throw new IllegalArgumentException(
                     "a hole of radius " + holeRadius + " does not go into a pipe of radius " + pipeRadius);
         }

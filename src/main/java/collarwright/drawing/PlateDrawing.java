@@ -44,7 +44,7 @@ public final class PlateDrawing {
         it.drawing.add(Role.MARK, Label.of("0°", 2.5, -StrictMath.max(6, StrokeFont.width("0°", 2.5) + 1), tick - 3));
         it.hole(new Point(2 * FLAG_RADIUS + 1, (bore + tick) / 2), FLAG_RADIUS);
         it.names(List.of("TOP", plate.pattern(), revision), bore + APART, inner);
-        return new FlatPart(plate.pattern(), it.drawing.layers());
+        return new FlatPart("plate " + plate.pattern(), it.drawing.layers());
     }
 
     private static double angle(double azimuth) {

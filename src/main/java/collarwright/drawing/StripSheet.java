@@ -60,6 +60,19 @@ public final class StripSheet {
         return new StripSheet(settings).sheet(strips);
     }
 
+    /**
+     * Draws one strip alone, without notes.
+     *
+     * @param strip the strip
+     * @param settings kerf, lead-ins and revision
+     * @return the part, its outer face toward the reader
+     */
+    public static FlatPart part(FlatStrip strip, Settings settings) {
+        StripSheet sheet = new StripSheet(settings);
+        sheet.strip(strip, 0, 0);
+        return new FlatPart("strip " + strip.pattern(), sheet.drawing.layers());
+    }
+
     private Sheet sheet(List<FlatStrip> strips) {
         double around = settings.kerf() + settings.leadIn();
         double left = Sheet.MARGIN + around;

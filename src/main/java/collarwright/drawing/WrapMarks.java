@@ -164,11 +164,13 @@ final class WrapMarks {
 
     // Hangs on the 0° line and points the way azimuth grows; nothing else on the wrap is so lopsided.
     private void flag() {
+        int sign = template.settings().side().sign();
         for (int size = FLAG; size >= 2; size--) {
-            double tip = zero - 1.4 * size;
+            double tip = zero + sign * 1.4 * size;
             for (int step = 2; 0.5 * step + size < width; step++) {
                 double y = 0.5 * step;
-                Box box = new Box(tip, y, zero - FreeSpace.AROUND_LINE - 0.1, y + size);
+                double near = zero + sign * (FreeSpace.AROUND_LINE + 0.1);
+                Box box = new Box(StrictMath.min(tip, near), y, StrictMath.max(tip, near), y + size);
                 if (space.isFree(box)) {
                     List<Point> corners = List.of(new Point(zero, y + size), new Point(tip, y), new Point(zero, y));
                     mark(Path.straight(corners, false));
@@ -177,7 +179,8 @@ final class WrapMarks {
                 }
             }
         }
-        missing.add("the flag, which would point to the left of the 0° line");
+        missing.add("the flag, which would point to the "
+                + template.settings().side().grows() + " of the 0° line");
     }
 
     // One in every web that has room, so that every page of a split print shows which way is up.
@@ -249,14 +252,15 @@ final class WrapMarks {
 
     // The title is on the sheet beside the wrap too; on a crowded wrap it gives way.
     private void instruction(String title) {
-        String text = "wrap outside, this face out, TOP up";
+        Side side = template.settings().side();
+        String text = side.where() + " " + side.face();
         List<Double> usual = List.of(3.5, 3.0);
         Point left = new Point(zero - 12 - StrokeFont.width(text, 3.5), 7);
         if (!title.isBlank() && letters.setPairNear(text, title, usual, left, length / 2)) {
             return;
         }
         if (!letters.setNear(Label.of(text, usual.get(0), left.x(), left.y()), length / 2)) {
-            letters.setPairNear("wrap outside,", "this face out, TOP up", TEXT_HEIGHTS, left, length / 2);
+            letters.setPairNear(side.where(), side.face(), TEXT_HEIGHTS, left, length / 2);
         }
     }
 

@@ -13,9 +13,10 @@ import java.util.Objects;
  * @param paper thickness of the paper or card that is wrapped round the collar
  * @param inches whether lengths are said in inches too, for a shop whose rules are divided in inches
  * @param order the words on the sheet that come from the order
+ * @param side whether it is wrapped round the pipe or laid in it
  */
 public record WrapSettings(
-        Pattern pattern, CollarBody body, boolean measured, double paper, boolean inches, OrderWords order) {
+        Pattern pattern, CollarBody body, boolean measured, double paper, boolean inches, OrderWords order, Side side) {
     /** Thickness of common office paper; common practice, no source. */
     public static final double OFFICE_PAPER = 0.1;
 
@@ -26,6 +27,7 @@ public record WrapSettings(
         Objects.requireNonNull(pattern, "pattern");
         Objects.requireNonNull(body, "body");
         Objects.requireNonNull(order, "order");
+        Objects.requireNonNull(side, "side");
         if (!(paper >= 0 && paper <= THICKEST)) {
             throw new IllegalArgumentException("paper is 0 to " + THICKEST + " mm thick, not " + paper);
         }
@@ -41,7 +43,7 @@ public record WrapSettings(
      * @param order the words that come from the order
      */
     public WrapSettings(Pattern pattern, CollarBody body, boolean measured, double paper, OrderWords order) {
-        this(pattern, body, measured, paper, false, order);
+        this(pattern, body, measured, paper, false, order, Side.OUTSIDE);
     }
 
     /**
@@ -63,11 +65,29 @@ public record WrapSettings(
     }
 
     /**
+     * Returns the radius of the face of the pipe that the paper lies on.
+     *
+     * @return the outside, or the inside with the nominal wall
+     */
+    public double pipeRadius() {
+        return side == Side.OUTSIDE ? body.outerRadius() : body.innerRadius();
+    }
+
+    /**
+     * Returns how much the paper lies outside the pipe's face.
+     *
+     * @return its thickness, below 0 for a paper that is laid in the pipe
+     */
+    public double stands() {
+        return -side.sign() * paper;
+    }
+
+    /**
      * Returns the radius at which lengths on the paper are measured.
      *
      * @return radius of the middle of the paper
      */
     public double paperRadius() {
-        return body.outerRadius() + paper / 2;
+        return pipeRadius() + stands() / 2;
     }
 }

@@ -35,7 +35,9 @@ final class WrapSheet {
                 left + template.length(),
                 y + template.settings().body().width());
         all.addMoved(marked.drawing(), body.left(), body.bottom());
-        return framed(template.settings().pattern().id() + "-wrap", heading, body, all.layers());
+        String name =
+                template.settings().pattern().id() + template.settings().side().suffix();
+        return framed(name, heading, body, all.layers());
     }
 
     private static Sheet framed(String name, Heading heading, Box body, List<Layer> layers) {
@@ -98,30 +100,36 @@ final class WrapSheet {
     private static Heading heading(WrapTemplate template, WrapMarks.Marked marked) {
         WrapSettings settings = template.settings();
         WrapSettings.OrderWords order = settings.order();
-        String drawing = "Wrap template " + settings.pattern().id();
+        String drawing = settings.side().title() + settings.pattern().id();
         return new Heading(drawing, order.title(), order.revision(), notes(template, marked), table(template));
     }
 
     private static List<String> notes(WrapTemplate template, WrapMarks.Marked marked) {
         WrapSettings settings = template.settings();
-        String od = mm(2 * settings.body().outerRadius());
+        boolean outside = settings.side() == Side.OUTSIDE;
+        String diameter = outside ? "OD" : "ID";
+        String od = mm(2 * settings.pipeRadius());
         String seam = Decimals.trimmed(Angles.degrees(template.seam().azimuth()), 1) + "°";
         List<String> notes = new ArrayList<>();
-        notes.add("Wrap outside, this face out, TOP up.");
+        notes.add(
+                outside
+                        ? "Wrap outside, this face out, TOP up."
+                        : "Inside, seen from the axis: lay it in the pipe, this face to the axis, TOP up. Mirrored against"
+                                + " the outside template; never wrap it outside.");
         int pieces = settings.order().pieces();
         notes.add(pieces + (pieces == 1 ? " collar, " : " collars, ")
                 + mm(settings.body().width()) + " mm"
-                + inches(settings, settings.body().width()) + " wide, OD " + od
-                + " mm" + inches(settings, 2 * settings.body().outerRadius())
+                + inches(settings, settings.body().width()) + " wide, " + diameter + " " + od
+                + " mm" + inches(settings, 2 * settings.pipeRadius())
                 + (settings.measured() ? ", measured." : ", nominal, not measured: measure the pipe first."));
         notes.add("Length " + Decimals.fixed(template.length(), 2) + " mm" + inches(settings, template.length())
                 + " for paper of " + mm(settings.paper())
                 + " mm" + inches(settings, settings.paper()) + ". Ends just meet at " + seam + ": seam gap 0.0 mm. "
                 + (settings.inches()
-                        ? "1/32 in of gap or overlap: OD is off by 0.01 in"
-                        : "1 mm of gap or overlap: OD is off by 0.32 mm")
+                        ? "1/32 in of gap or overlap: " + diameter + " is off by 0.01 in"
+                        : "1 mm of gap or overlap: " + diameter + " is off by 0.32 mm")
                 + ".");
-        notes.add("The flag points the way azimuth grows, clockwise from above.");
+        notes.add("The flag points the way azimuth grows, clockwise from above" + (outside ? "." : ": to the right."));
         if (Likeness.looksTheSameTurned(settings.pattern())) {
             notes.add("Looks alike when turned: copy TOP, 0° line and flag onto the collar first.");
         }
@@ -140,11 +148,11 @@ final class WrapSheet {
     private static List<List<String>> table(WrapTemplate template) {
         List<List<String>> rows = new ArrayList<>();
         boolean inches = template.settings().inches();
+        String beside = template.settings().side().grows() + " of 0°";
         rows.add(
                 inches
-                        ? List.of(
-                                "hole", "azimuth", "left of 0°", "in", "from left", "in", "height", "cutter", "drills")
-                        : List.of("hole", "azimuth", "left of 0° line", "from left end", "height", "cutter", "drills"));
+                        ? List.of("hole", "azimuth", beside, "in", "from left", "in", "height", "cutter", "drills")
+                        : List.of("hole", "azimuth", beside + " line", "from left end", "height", "cutter", "drills"));
         for (WrapHole hole : template.holes()) {
             List<String> row = new ArrayList<>(List.of(
                     Integer.toString(hole.hole().number()),

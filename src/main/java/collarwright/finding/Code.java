@@ -150,6 +150,8 @@ public enum Code {
     TRIAL_LADDER(Outcome.PLAN),
     /** An index plate whose notches or numbers have no room. */
     INDEX_PLATE(Outcome.PLAN),
+    /** A pipe too narrow for a template that is laid in it. */
+    INSIDE_TEMPLATE(Outcome.PLAN),
     /** A part that is larger than the sheet that it is cut from. */
     SHEET_TOO_SMALL(Outcome.PLAN),
     /** PVC, CPVC or vinyl under a laser or plasma torch. */

@@ -110,7 +110,7 @@ public final class JobReader {
         Optional<Shop> shop = SettingsReader.shop(shopTable, profiles, materials, reader.bareUnit());
         Optional<PlateReader.Found> plates = PlateReader.read(root.table("plates"), profiles);
         Optional<SheetSettings> sheet =
-                SheetReader.read(root.table("sheet")).flatMap(s -> plates.map(p -> s.with(p.plates())));
+                SheetReader.read(root.table("sheet"), profiles).flatMap(s -> plates.map(p -> s.with(p.plates())));
         Set<String> stocks = stocks(strut, hub);
         Optional<PriceList> prices = PriceReader.read(shopTable, frames, profiles, stocks);
         Optional<CuttingSettings> cutting =

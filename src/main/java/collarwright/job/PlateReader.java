@@ -5,7 +5,6 @@ import collarwright.finding.Code;
 import collarwright.machining.CutMeans;
 import collarwright.stock.Material;
 import collarwright.units.Decimals;
-import collarwright.units.Length;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -15,18 +14,11 @@ import java.util.TreeMap;
 final class PlateReader {
     private static final double MOST_KERF = 10;
     private static final double MOST_LEAD_IN = 50;
-    /** Longer sheets than any machine's bed, in mm: our choice, no source. */
-    private static final double MOST_SHEET = 20_000;
-
     /** Diameter of the hole that tells a plate's face. */
     private static final double FLAG_HOLE = 3;
 
     private static final int MOST_COUNT = 100;
-    /** Nearer to the edge no line is drawn. */
-    private static final double LEAST_MARGIN = 5;
-
-    private static final double USUAL_GAP = 5;
-    private static final double USUAL_MARGIN = 10;
+    private static final int MOST_SADDLES = 20;
 
     private final TableView table;
     private final Profiles profiles;
@@ -80,12 +72,13 @@ final class PlateReader {
         }
         Optional<PlateSettings.Kerf> kerf = kerf();
         Given<Integer> count = new Given<>(table.key("count"), k -> k.wholeNumber(1, MOST_COUNT), 1);
-        Optional<SheetPacker.Stock> sheet = sheet();
+        Given<Integer> saddles = new Given<>(table.key("saddles"), k -> k.wholeNumber(0, MOST_SADDLES), 0);
+        Optional<SheetPacker.Stock> sheet = NestReader.read(table);
         if (kerf.isPresent() && tooWide(kerf.get(), pin, bore)) {
             good = false;
         }
         good &= bore.isPresent() && pin.isPresent() && material.isPresent() && process.good();
-        if (!good || kerf.isEmpty() || !count.good() || sheet.isEmpty()) {
+        if (!good || kerf.isEmpty() || !count.good() || !saddles.good() || sheet.isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(new PlateSettings(
@@ -93,7 +86,7 @@ final class PlateReader {
                 material.get(),
                 process.value(),
                 kerf.get(),
-                count.value(),
+                new PlateSettings.Counts(count.value(), saddles.value()),
                 sheet.get()));
     }
 
@@ -129,53 +122,12 @@ final class PlateReader {
     }
 
     private Optional<PlateSettings.Kerf> kerf() {
-        Given<Double> inside = new Given<>(table.key("kerf-inside"), k -> upTo(k, MOST_KERF), 0.0);
-        Given<Double> outside = new Given<>(table.key("kerf-outside"), k -> upTo(k, MOST_KERF), 0.0);
-        Given<Double> leadIn = new Given<>(table.key("lead-in"), k -> upTo(k, MOST_LEAD_IN), 0.0);
+        Given<Double> inside = new Given<>(table.key("kerf-inside"), k -> NestReader.upTo(k, MOST_KERF), 0.0);
+        Given<Double> outside = new Given<>(table.key("kerf-outside"), k -> NestReader.upTo(k, MOST_KERF), 0.0);
+        Given<Double> leadIn = new Given<>(table.key("lead-in"), k -> NestReader.upTo(k, MOST_LEAD_IN), 0.0);
         return inside.good() && outside.good() && leadIn.good()
                 ? Optional.of(new PlateSettings.Kerf(inside.value(), outside.value(), leadIn.value()))
                 : Optional.empty();
-    }
-
-    private Optional<SheetPacker.Stock> sheet() {
-        Optional<Double> length =
-                upTo(table.need("sheet-length", "the stock sheet's length", "sheet-length = \"600 mm\""), MOST_SHEET);
-        Optional<Double> width =
-                upTo(table.need("sheet-width", "the stock sheet's width", "sheet-width = \"400 mm\""), MOST_SHEET);
-        Given<Double> gap = new Given<>(table.key("gap"), k -> upTo(k, MOST_LEAD_IN), USUAL_GAP);
-        Given<Double> margin = new Given<>(table.key("margin"), this::margin, USUAL_MARGIN);
-        Given<Boolean> turn = new Given<>(table.key("turn"), KeyView::flag, true);
-        if (length.isEmpty() || width.isEmpty() || !gap.good() || !margin.good() || !turn.good()) {
-            return Optional.empty();
-        }
-        if (StrictMath.min(length.get(), width.get()) <= 2 * margin.value()) {
-            table.key("sheet-width")
-                    .stop(
-                            Code.JOB_CONFLICT,
-                            "a sheet wider than its two margins, " + mm(2 * margin.value()),
-                            mm(StrictMath.min(length.get(), width.get())),
-                            "take a larger sheet or a smaller margin");
-            return Optional.empty();
-        }
-        return Optional.of(new SheetPacker.Stock(length.get(), width.get(), gap.value(), margin.value(), turn.value()));
-    }
-
-    private Optional<Double> margin(KeyView key) {
-        Optional<Double> margin = upTo(key, MOST_SHEET);
-        if (margin.filter(m -> m < LEAST_MARGIN).isPresent()) {
-            key.stop(Code.JOB_OUT_OF_RANGE, "at least " + mm(LEAST_MARGIN), key.shown(), "write margin = \"5 mm\"");
-            return Optional.empty();
-        }
-        return margin;
-    }
-
-    private static Optional<Double> upTo(KeyView key, double most) {
-        Optional<Double> length = key.length(Length.Zero.ALLOWED).map(Length::mm);
-        if (length.filter(l -> l > most).isPresent()) {
-            key.stop(Code.JOB_OUT_OF_RANGE, "at most " + mm(most), key.shown(), "check the unit");
-            return Optional.empty();
-        }
-        return length;
     }
 
     private static String mm(double length) {

@@ -6,22 +6,37 @@ import collarwright.stock.Material;
 import java.util.Optional;
 
 /**
- * How index plates are made.
+ * How index plates and saddles are made.
  *
  * @param sizes bore, pin and rim
  * @param material what they are cut from
  * @param process what cuts them
  * @param kerf width of the cut that lines allow for, and lead-ins
- * @param count plates of each pattern, 1 or more
+ * @param counts how many
  * @param sheet what they are nested on
  */
 public record PlateSettings(
-        Sizes sizes, Material material, CutMeans process, Kerf kerf, int count, SheetPacker.Stock sheet) {
+        Sizes sizes, Material material, CutMeans process, Kerf kerf, Counts counts, SheetPacker.Stock sheet) {
 
-    /** Checks the count, and that nothing chlorinated is burnt. */
+    /** Checks that nothing chlorinated is burnt. */
     public PlateSettings {
-        if (count < 1 || (process.burns() && material.chlorinated())) {
-            throw new IllegalArgumentException(count + " plates of " + material.name() + " by " + process.word());
+        if (process.burns() && material.chlorinated()) {
+            throw new IllegalArgumentException("plates of " + material.name() + " by " + process.word());
+        }
+    }
+
+    /**
+     * How many are made.
+     *
+     * @param plates of each pattern, 1 or more
+     * @param saddles for each cutter, 0 for none
+     */
+    public record Counts(int plates, int saddles) {
+        /** Checks the counts. */
+        public Counts {
+            if (plates < 1 || saddles < 0) {
+                throw new IllegalArgumentException(plates + " plates, " + saddles + " saddles");
+            }
         }
     }
 

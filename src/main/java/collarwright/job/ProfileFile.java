@@ -18,8 +18,8 @@ import java.util.function.Function;
 import java.util.regex.Pattern;
 
 /**
- * One file of profiles. It may hold any number of each kind, in the lists stock, material, rack, cutting, machine and
- * trial-piece.
+ * One file of profiles. It may hold any number of each kind, in the lists stock, material, rack, cutting, machine,
+ * trial-piece and cut-layers.
  */
 final class ProfileFile {
 
@@ -101,6 +101,10 @@ final class ProfileFile {
 
     List<Profile<TrialPiece>> trialPieces() {
         return all("trial-piece", entry -> TrialPieces.read(entry));
+    }
+
+    List<Profile<CutLayers>> cutLayers() {
+        return all("cut-layers", entry -> LayersReader.read(entry));
     }
 
     /** Profiles that are there but cannot be read: the file's place by kind and name, such as {@code machine mine}. */

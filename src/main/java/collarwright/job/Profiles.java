@@ -16,8 +16,8 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
- * Everything that a job can call by name: stock, materials, racks, cutting data, machines and trial pieces. All sizes
- * but those of trial pieces are nominal, not measured.
+ * Everything that a job can call by name: stock, materials, racks, cutting data, machines, trial pieces and layers of cut
+ * files. All sizes but those of trial pieces are nominal, not measured.
  */
 public final class Profiles {
 
@@ -34,7 +34,9 @@ public final class Profiles {
         /** A machine that drills. */
         MACHINE,
         /** What a test collar showed. */
-        TRIAL_PIECE
+        TRIAL_PIECE,
+        /** Names and colours of layers in cut files. */
+        CUT_LAYERS
     }
 
     private final SortedMap<String, Profile<MaterialProfile>> materials = new TreeMap<>();
@@ -43,6 +45,7 @@ public final class Profiles {
     private final SortedMap<String, Profile<CuttingData>> cutting = new TreeMap<>();
     private final SortedMap<String, Profile<Machine>> machines = new TreeMap<>();
     private final SortedMap<String, Profile<TrialPiece>> trialPieces = new TreeMap<>();
+    private final SortedMap<String, Profile<CutLayers>> cutLayers = new TreeMap<>();
     private final List<Finding> findings = new ArrayList<>();
     private final SortedMap<String, String> faulty = new TreeMap<>();
 
@@ -69,6 +72,7 @@ public final class Profiles {
             profiles.put(profiles.cutting, file.cutting());
             profiles.put(profiles.machines, file.machines());
             profiles.put(profiles.trialPieces, file.trialPieces());
+            profiles.put(profiles.cutLayers, file.cutLayers());
             file.finish();
         });
         files.forEach(file -> profiles.faulty.putAll(file.faulty()));
@@ -170,6 +174,16 @@ public final class Profiles {
         return value(trialPieces, name);
     }
 
+    /**
+     * Finds names and colours of layers by name.
+     *
+     * @param name such as {@code cut-only}
+     * @return how cut files are written
+     */
+    public Optional<CutLayers> cutLayers(String name) {
+        return value(cutLayers, name);
+    }
+
     private static <T> Optional<T> value(Map<String, Profile<T>> map, String name) {
         return Optional.ofNullable(map.get(name)).map(Profile::value);
     }
@@ -188,6 +202,7 @@ public final class Profiles {
             case CUTTING -> Collections.unmodifiableCollection(cutting.values());
             case MACHINE -> Collections.unmodifiableCollection(machines.values());
             case TRIAL_PIECE -> Collections.unmodifiableCollection(trialPieces.values());
+            case CUT_LAYERS -> Collections.unmodifiableCollection(cutLayers.values());
         };
     }
 

@@ -43,7 +43,10 @@ final class Revisions {
             "keepsPlugs",
             "csv",
             "plates",
-            "longestFree");
+            "longestFree",
+            "layers",
+            "insideTemplates",
+            "nest");
 
     /** What only words on paper say. */
     private static final Set<String> SILENT = Set.of("source", "revision", "growth");

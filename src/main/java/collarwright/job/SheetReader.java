@@ -8,7 +8,7 @@ import java.util.Optional;
 
 /**
  * Reads the job's table {@code [sheet]}: {@code paper-thickness}, {@code hairline}, {@code print-correction} with
- * {@code bar-x} and {@code bar-y}, and {@code csv} with {@code separator} and {@code decimal}. All of its keys may be left out.
+ * {@code bar-x} and {@code bar-y}, {@code layers}, {@code inside-templates}, and {@code csv} with {@code separator} and {@code decimal}. All of its keys may be left out.
  */
 final class SheetReader {
     private static final String SET_RIGHT = "set the printer to 100 %, no scaling, print again and measure the bars";
@@ -19,9 +19,10 @@ final class SheetReader {
      * Reads how templates are printed.
      *
      * @param table {@code [sheet]}; empty if it is not there
+     * @param profiles know layers
      * @return the settings, or empty after findings
      */
-    static Optional<SheetSettings> read(Optional<TableView> table) {
+    static Optional<SheetSettings> read(Optional<TableView> table, Profiles profiles) {
         SheetSettings usual = SheetSettings.USUAL;
         if (table.isEmpty()) {
             return Optional.of(usual);
@@ -42,9 +43,26 @@ final class SheetReader {
         Optional<Double> barY = bar(bars, "bar-y");
         boolean corrected = bars.isPresent() || !correction.present();
         Optional<CsvForm> csv = csv(table.get().key("csv"));
-        return corrected && paper.good() && hairline.good() && barX.isPresent() && barY.isPresent() && csv.isPresent()
-                ? Optional.of(new SheetSettings(paper.value(), barX.get(), barY.get(), hairline.value(), csv.get()))
-                : Optional.empty();
+        KeyView layersKey = table.get().key("layers");
+        Optional<CutLayers> layers = layers(layersKey, profiles);
+        Given<Boolean> inside = new Given<>(table.get().key("inside-templates"), KeyView::flag, false);
+        boolean good = corrected && paper.good() && hairline.good() && inside.good();
+        good &= layers.isPresent() || !layersKey.present();
+        if (!good || barX.isEmpty() || barY.isEmpty() || csv.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new SheetSettings(paper.value(), barX.get(), barY.get(), hairline.value(), csv.get())
+                .with(layers, inside.value()));
+    }
+
+    private static Optional<CutLayers> layers(KeyView key, Profiles profiles) {
+        Optional<String> name = key.text();
+        Optional<CutLayers> layers = name.flatMap(profiles::cutLayers);
+        if (name.isPresent() && layers.isEmpty()) {
+            StockReader.unknown(
+                    key, "layers of cut files", name.get(), new StockReader.Known(profiles, Profiles.Kind.CUT_LAYERS));
+        }
+        return layers;
     }
 
     // Empty after a finding only.

@@ -12,9 +12,18 @@ import java.util.Optional;
  * @param hairline width of all lines in SVG files, {@link #THINNEST} to {@link #WIDEST}; some cutters know a line to cut by it
  * @param csv how tables of separated values are written
  * @param plates how index plates are made; empty for none
+ * @param layers names and colours of layers in cut files; empty for the usual ones
+ * @param insideTemplates whether templates for the inside of the pipe are made too
  */
 public record SheetSettings(
-        double paperThickness, double barX, double barY, double hairline, CsvForm csv, Optional<PlateSettings> plates) {
+        double paperThickness,
+        double barX,
+        double barY,
+        double hairline,
+        CsvForm csv,
+        Optional<PlateSettings> plates,
+        Optional<CutLayers> layers,
+        boolean insideTemplates) {
     /** Length of a bar on a true page. */
     public static final double BAR = 100;
     /** Thickest card. Our choice, no source. */
@@ -50,7 +59,7 @@ public record SheetSettings(
      * @param csv how tables of separated values are written
      */
     public SheetSettings(double paperThickness, double barX, double barY, double hairline, CsvForm csv) {
-        this(paperThickness, barX, barY, hairline, csv, Optional.empty());
+        this(paperThickness, barX, barY, hairline, csv, Optional.empty(), Optional.empty(), false);
     }
 
     /**
@@ -60,7 +69,18 @@ public record SheetSettings(
      * @return settings that differ in nothing else
      */
     SheetSettings with(Optional<PlateSettings> made) {
-        return new SheetSettings(paperThickness, barX, barY, hairline, csv, made);
+        return new SheetSettings(paperThickness, barX, barY, hairline, csv, made, layers, insideTemplates);
+    }
+
+    /**
+     * The same settings with layers and templates of one's own.
+     *
+     * @param named names and colours of layers; empty for the usual ones
+     * @param inside whether templates for the inside of the pipe are made too
+     * @return settings that differ in nothing else
+     */
+    SheetSettings with(Optional<CutLayers> named, boolean inside) {
+        return new SheetSettings(paperThickness, barX, barY, hairline, csv, plates, named, inside);
     }
 
     private static boolean isBar(double measured) {

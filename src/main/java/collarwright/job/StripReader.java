@@ -1,12 +1,11 @@
 package collarwright.job;
 
+import collarwright.cutting.SheetPacker;
 import collarwright.finding.Code;
 import collarwright.machining.CutMeans;
 import collarwright.machining.Machine;
 import collarwright.stock.Material;
 import collarwright.tooling.StripJoint;
-import collarwright.units.Decimals;
-import collarwright.units.Length;
 import collarwright.units.Quoted;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -61,8 +60,8 @@ final class StripReader {
             processes.put(process.word(), process);
         }
         Given<CutMeans> process = new Given<>(table.key("cut"), k -> k.word(processes), CutMeans.ROUTER);
-        Given<Double> kerf = new Given<>(table.key("kerf"), k -> upTo(k, MOST_KERF), 0.0);
-        Given<Double> leadIn = new Given<>(table.key("lead-in"), k -> upTo(k, MOST_LEAD_IN), 0.0);
+        Given<Double> kerf = new Given<>(table.key("kerf"), k -> NestReader.upTo(k, MOST_KERF), 0.0);
+        Given<Double> leadIn = new Given<>(table.key("lead-in"), k -> NestReader.upTo(k, MOST_LEAD_IN), 0.0);
         Optional<StripJoint> joint = joint();
         KeyView machineKey = table.key("machine");
         Optional<Machine> machine = machineKey.present() ? machine(machineKey) : Optional.empty();
@@ -82,10 +81,14 @@ final class StripReader {
                             "take one of the two out");
             good = false;
         }
+        KeyView nestKey = table.key("nest");
+        Optional<SheetPacker.Stock> nest = nestKey.table().flatMap(NestReader::read);
+        good &= nest.isPresent() || !nestKey.present();
         if (!good || !process.good() || !kerf.good() || !leadIn.good() || joint.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new StripSettings(joint.get(), process.value(), kerf.value(), leadIn.value(), machine));
+        return Optional.of(
+                new StripSettings(joint.get(), process.value(), kerf.value(), leadIn.value(), machine, nest));
     }
 
     private boolean burnt(CutMeans process, Optional<Material> material) {
@@ -141,18 +144,5 @@ final class StripReader {
             return Optional.empty();
         }
         return machine;
-    }
-
-    private static Optional<Double> upTo(KeyView key, double most) {
-        Optional<Double> length = key.length(Length.Zero.ALLOWED).map(Length::mm);
-        if (length.filter(l -> l > most).isPresent()) {
-            key.stop(
-                    Code.JOB_OUT_OF_RANGE,
-                    "at most " + Decimals.trimmed(most, 1) + " mm",
-                    key.shown(),
-                    "check the unit");
-            return Optional.empty();
-        }
-        return length;
     }
 }

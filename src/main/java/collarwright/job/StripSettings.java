@@ -1,5 +1,6 @@
 package collarwright.job;
 
+import collarwright.cutting.SheetPacker;
 import collarwright.machining.CutMeans;
 import collarwright.machining.Machine;
 import collarwright.tooling.StripJoint;
@@ -13,8 +14,15 @@ import java.util.Optional;
  * @param kerf width of the cut that cut files allow for; 0 for nominal lines
  * @param leadIn length of lead-ins in cut files, 0 for none
  * @param machine a flat machine that drills the strips; empty for cut files only
+ * @param nest the stock sheet that all strips are nested on; empty for one of each pattern on a sheet of its own
  */
-public record StripSettings(StripJoint joint, CutMeans process, double kerf, double leadIn, Optional<Machine> machine) {
+public record StripSettings(
+        StripJoint joint,
+        CutMeans process,
+        double kerf,
+        double leadIn,
+        Optional<Machine> machine,
+        Optional<SheetPacker.Stock> nest) {
     /** Checks the lengths and the machine. */
     public StripSettings {
         if (!CutMeans.FLAT.contains(process)) {

@@ -3,6 +3,7 @@ package collarwright.pack;
 import collarwright.collar.Fix;
 import collarwright.collar.HubSettings;
 import collarwright.collar.TrialPiece;
+import collarwright.cutting.SheetPacker;
 import collarwright.geometry.Interval;
 import collarwright.job.Job;
 import collarwright.job.Limits;
@@ -50,6 +51,12 @@ final class InputsJson {
                 out.text("strutMachine", job.shop().strutBed().get().machine().name());
             }
             out.text("programUnits", job.shop().programUnits().symbol());
+            if (job.sheet().layers().isPresent()) {
+                out.text("layers", job.sheet().layers().get().name());
+            }
+            if (job.sheet().insideTemplates()) {
+                out.flag("insideTemplates", true);
+            }
             if (job.sheet().plates().isPresent()) {
                 plates(job.sheet().plates().get());
             }
@@ -89,13 +96,20 @@ final class InputsJson {
             out.number("kerfInsideMm", plates.kerf().inside());
             out.number("kerfOutsideMm", plates.kerf().outside());
             out.number("leadInMm", plates.kerf().leadIn());
-            out.whole("count", plates.count());
-            out.number("sheetLengthMm", plates.sheet().length());
-            out.number("sheetWidthMm", plates.sheet().width());
-            out.number("gapMm", plates.sheet().gap());
-            out.number("marginMm", plates.sheet().margin());
-            out.flag("turn", plates.sheet().turn());
+            out.whole("count", plates.counts().plates());
+            if (plates.counts().saddles() > 0) {
+                out.whole("saddles", plates.counts().saddles());
+            }
+            stock(plates.sheet());
         });
+    }
+
+    private void stock(SheetPacker.Stock sheet) throws IOException {
+        out.number("sheetLengthMm", sheet.length());
+        out.number("sheetWidthMm", sheet.width());
+        out.number("gapMm", sheet.gap());
+        out.number("marginMm", sheet.margin());
+        out.flag("turn", sheet.turn());
     }
 
     private void strip(StripSettings strip) throws IOException {
@@ -107,6 +121,9 @@ final class InputsJson {
             out.number("leadInMm", strip.leadIn());
             if (strip.machine().isPresent()) {
                 out.text("machine", strip.machine().get().name());
+            }
+            if (strip.nest().isPresent()) {
+                out.row("nest", () -> stock(strip.nest().get()));
             }
         });
     }

@@ -81,7 +81,7 @@ public final class PackContents {
         put(BatchCsv.BOXES, "how many collars of each pattern go in which box", "boxes", BatchCsv.boxes(plan));
         PlateWork plates = PlateWork.of(plan);
         if (!plates.plates().isEmpty()) {
-            PlateFiles laser = new PlateFiles(plan, plates);
+            NestFiles laser = PlateFiles.of(plan, plates);
             laser.print(this::put);
             put(PlateFiles.TABLE, PlateFiles.PURPOSE, "index plates", laser.table());
         }
@@ -93,6 +93,10 @@ public final class PackContents {
                     "strips",
                     strips.table());
             strips.print(this::put);
+            StripFiles.nest(plan, production.strips()).ifPresent(nest -> {
+                put(StripFiles.NEST_TABLE, StripFiles.NEST_PURPOSE, "nested strips", nest.table());
+                nest.print(this::put);
+            });
         }
         if (!production.rotary().setups().isEmpty()) {
             put(

@@ -84,6 +84,7 @@ public final class PlanJson {
             new BuyJson(out).write(BillOfMaterials.of(plan, making.stock()));
             new BatchJson(out, plan, making.rotary()).write();
             new StripsJson(out).write(making.strips());
+            new NestsJson(out).write(plan, making.strips());
             out.rows("programs", programs, program -> program(out, program));
             new TimesJson(out).write(making.time());
             new ChecksJson(out).write(plan);

@@ -1,5 +1,6 @@
 package collarwright.pack;
 
+import collarwright.cutting.SheetPacker;
 import collarwright.drawing.Sheet;
 import collarwright.drawing.StripSheet;
 import collarwright.job.Job;
@@ -10,13 +11,11 @@ import collarwright.machining.FlatTask;
 import collarwright.plan.Plan;
 import collarwright.plan.RolledHole;
 import collarwright.plan.StripWork;
-import collarwright.sheet.DxfFlavour;
-import collarwright.sheet.DxfOutlines;
-import collarwright.sheet.DxfWriter;
-import collarwright.sheet.SvgWriter;
 import collarwright.tooling.FlatStrip;
 import collarwright.units.Angles;
+import collarwright.units.Decimals;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -25,6 +24,12 @@ final class StripFiles {
 
     /** Where the table stands in a pack. */
     static final String TABLE = "strips/strips.csv";
+
+    /** Where the table of nested sheets stands. */
+    static final String NEST_TABLE = "strips/nest.csv";
+
+    static final String NEST_PURPOSE =
+            "which strip lies where on which sheet, how often each sheet is cut, and how much of the sheets is used";
 
     private final Plan plan;
     private final Job job;
@@ -39,24 +44,11 @@ final class StripFiles {
     }
 
     void print(TemplateFiles.Taker taker) {
-        Sheet sheet = StripSheet.draw(
-                work.strips(),
-                new StripSheet.Settings(job.title(), job.revision(), settings.kerf(), settings.leadIn(), process()));
+        Sheet sheet = StripSheet.draw(work.strips(), drawn(job, settings));
         String what = "one flat strip of each pattern at full size, "
                 + (settings.kerf() > 0 ? "kerf allowed for" : "nominal lines")
                 + (settings.leadIn() > 0 ? ", lead-ins on a layer of their own: " : ": ");
-        taker.put(
-                "strips/strips.svg",
-                what + "SVG",
-                bytes(SvgWriter.print(sheet, job.sheet().hairline())));
-        taker.put(
-                "strips/strips-r2000.dxf",
-                what + "DXF R2000, closed polylines",
-                bytes(DxfWriter.print(sheet, DxfFlavour.R2000, DxfOutlines.POLYLINES)));
-        taker.put(
-                "strips/strips-r12.dxf",
-                what + "DXF R12, lines and arcs",
-                bytes(DxfWriter.print(sheet, DxfFlavour.R12)));
+        CutFiles.of(job.sheet()).print(sheet, "strips/strips", CutFiles.Purpose.of(what), taker);
         for (BenchProgram<FlatTask> program : work.programs().programs()) {
             String purpose = "flat strip of pattern " + program.task().strip().pattern() + ", "
                     + String.join(
@@ -71,10 +63,32 @@ final class StripFiles {
                 : task.cutter().kind().title() + " " + task.cutter().marked();
     }
 
-    private String process() {
+    private static StripSheet.Settings drawn(Job job, StripSettings settings) {
         boolean gas = job.hub().collar().material().chlorinated();
-        return "To be cut with: " + settings.process().word() + "."
+        String process = "To be cut with: " + settings.process().word() + "."
                 + (gas ? " Never with a laser or a plasma torch: the gas is toxic." : "");
+        return new StripSheet.Settings(job.title(), job.revision(), settings.kerf(), settings.leadIn(), process);
+    }
+
+    /** The strips of the whole order on stock sheets; empty where the job does not ask for it. */
+    static Optional<NestFiles> nest(Plan plan, StripWork work) {
+        Job job = plan.job();
+        Optional<StripSettings> settings = job.shop().strip();
+        Optional<SheetPacker.Stock> stock = settings.flatMap(StripSettings::nest);
+        if (stock.isEmpty() || work.strips().isEmpty() || work.tooLarge()) {
+            return Optional.empty();
+        }
+        StripSheet.Settings drawn = drawn(job, settings.orElseThrow());
+        List<Nesting.Wanted> wanted = work.strips().stream()
+                .map(s -> new Nesting.Wanted(StripSheet.part(s, drawn), s.made()))
+                .toList();
+        String kerf = drawn.kerf() > 0 ? "-kerf" + Decimals.trimmed(drawn.kerf(), 3) : "";
+        String means = job.hub().collar().material().title() + ", to be cut with a "
+                + settings.get().process().word();
+        return Optional.of(new NestFiles(
+                plan,
+                Nesting.alike(wanted, stock.get()),
+                new NestFiles.Words("strips/nest", kerf, "Flat strips, nested", means)));
     }
 
     static String path(BenchProgram<FlatTask> program) {

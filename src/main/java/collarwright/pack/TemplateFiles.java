@@ -1,21 +1,17 @@
 package collarwright.pack;
 
 import collarwright.drawing.Sheet;
+import collarwright.drawing.Side;
 import collarwright.drawing.WrapSettings;
 import collarwright.drawing.WrapTemplate;
 import collarwright.job.Job;
 import collarwright.machining.ProgramUnits;
-import collarwright.sheet.DxfFlavour;
-import collarwright.sheet.DxfOutlines;
-import collarwright.sheet.DxfWriter;
 import collarwright.sheet.PdfSettings;
 import collarwright.sheet.PdfWriter;
-import collarwright.sheet.SvgWriter;
 import collarwright.tooling.Pattern;
 import collarwright.units.Paper;
-import java.nio.charset.StandardCharsets;
 
-/** Prints the wrap template of a pattern in every format. */
+/** Prints the templates of a pattern in every format. */
 final class TemplateFiles {
 
     private final Job job;
@@ -30,41 +26,37 @@ final class TemplateFiles {
     }
 
     void print(Pattern pattern, int pieces, Taker taker) {
-        Sheet sheet = WrapTemplate.of(wrap(pattern, pieces)).sheet();
-        String base = "templates/" + pattern.id();
-        String what = "wrap template of pattern " + pattern.id() + " at full size: ";
+        String of = "emplate of pattern " + pattern.id() + " at full size: ";
+        print(wrap(pattern, pieces, Side.OUTSIDE), "templates/" + pattern.id(), "wrap t" + of, taker);
+        if (job.sheet().insideTemplates()) {
+            String inside = "templates/" + pattern.id() + "-inside";
+            print(wrap(pattern, pieces, Side.INSIDE), inside, "for the inside of the pipe, mirrored: t" + of, taker);
+        }
+    }
+
+    private void print(WrapSettings settings, String base, String what, Taker taker) {
+        Sheet sheet = WrapTemplate.of(settings).sheet();
         taker.put(base + "-a4.pdf", what + "print at 100 % on A4", PdfWriter.print(sheet, onPaper(Paper.A4)));
         taker.put(
                 base + "-letter.pdf", what + "print at 100 % on Letter", PdfWriter.print(sheet, onPaper(Paper.LETTER)));
-        taker.put(
-                base + ".svg",
-                what + "for a plotter or a cutter of paper and card",
-                bytes(SvgWriter.print(sheet, job.sheet().hairline())));
-        taker.put(
-                base + "-r2000.dxf",
-                what + "DXF R2000, closed polylines",
-                bytes(DxfWriter.print(sheet, DxfFlavour.R2000, DxfOutlines.POLYLINES)));
-        taker.put(
-                base + "-r12.dxf",
-                what + "DXF R12, lines and arcs, for older programs",
-                bytes(DxfWriter.print(sheet, DxfFlavour.R12)));
-    }
-
-    private static byte[] bytes(String text) {
-        return text.getBytes(StandardCharsets.UTF_8);
+        CutFiles.Purpose purpose =
+                new CutFiles.Purpose(what, "for a plotter or a cutter of paper and card", ", for older programs");
+        CutFiles.marked(job.sheet()).print(sheet, base, purpose, taker);
     }
 
     private PdfSettings onPaper(Paper paper) {
         return new PdfSettings(paper, job.sheet().correctionX(), job.sheet().correctionY());
     }
 
-    private WrapSettings wrap(Pattern pattern, int pieces) {
+    private WrapSettings wrap(Pattern pattern, int pieces, Side side) {
         return new WrapSettings(
                 pattern,
                 job.hub().body(),
-                job.hub().collar().odMeasured(),
+                job.hub().collar().odMeasured()
+                        && (side == Side.OUTSIDE || job.hub().collar().wallMeasured()),
                 job.sheet().paperThickness(),
                 job.shop().programUnits() == ProgramUnits.INCH,
-                new WrapSettings.OrderWords(job.title(), job.revision(), pieces));
+                new WrapSettings.OrderWords(job.title(), job.revision(), pieces),
+                side);
     }
 }

@@ -17,6 +17,7 @@ import collarwright.plan.BinTable;
 import collarwright.plan.HubPlay;
 import collarwright.plan.OrderTotals;
 import collarwright.plan.Plan;
+import collarwright.plan.PlateWork;
 import collarwright.plan.Production;
 import collarwright.plan.StripWork;
 import collarwright.plan.UnitWords;
@@ -80,6 +81,7 @@ public final class Traveller {
                     .strip()
                     .ifPresent(s -> new StripPages(flow, figures).print(work.strips(), s, StripWork.flat(job)));
         }
+        job.sheet().plates().ifPresent(p -> new PlatePages(flow, figures).print(PlateWork.of(plan), p));
         struts();
         if (!work.ends().programs().isEmpty()) {
             Production.bed(job).ifPresent(bed -> new EndPages(flow, figures).print(work.ends(), bed));

@@ -6,6 +6,7 @@ import collarwright.finding.Finding;
 import collarwright.finding.Where;
 import collarwright.job.Job;
 import collarwright.job.PlateSettings;
+import collarwright.tooling.GuideSaddle;
 import collarwright.tooling.IndexPlate;
 import collarwright.tooling.Pattern;
 import collarwright.units.Decimals;
@@ -14,12 +15,14 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The index plates of a job.
+ * The index plates and saddles of a job.
  *
  * @param plates one for each pattern; none where the job asks for none
+ * @param saddles one for each drill and hole saw; none where the job asks for none
  * @param findings INDEX_PLATE and SHEET_TOO_SMALL
  */
-public record PlateWork(List<IndexPlate> plates, List<Finding> findings) {
+public record PlateWork(List<IndexPlate> plates, List<GuideSaddle> saddles, List<Finding> findings) {
+    private static final PlateWork NONE = new PlateWork(List.of(), List.of(), List.of());
     private static final double LEAST_WEB = 2;
     private static final double LEAST_ROOM = 20;
     private static final double PINS_MORE = 6;
@@ -27,6 +30,7 @@ public record PlateWork(List<IndexPlate> plates, List<Finding> findings) {
     /** Keeps the lists. */
     public PlateWork {
         plates = List.copyOf(plates);
+        saddles = List.copyOf(saddles);
         findings = List.copyOf(findings);
     }
 
@@ -40,7 +44,7 @@ public record PlateWork(List<IndexPlate> plates, List<Finding> findings) {
         Job job = plan.job();
         Optional<PlateSettings> settings = job.sheet().plates();
         if (settings.isEmpty()) {
-            return new PlateWork(List.of(), List.of());
+            return NONE;
         }
         PlateSettings.Sizes asked = settings.get().sizes();
         double diameter = asked.diameter().orElse(2 * job.hub().body().outerRadius() + PINS_MORE * asked.pin());
@@ -55,9 +59,13 @@ public record PlateWork(List<IndexPlate> plates, List<Finding> findings) {
                     "take a larger diameter under [plates]",
                     "or a smaller bore, or a thinner pin"));
         }
+        List<GuideSaddle> saddles = settings.get().counts().saddles() == 0
+                ? List.of()
+                : GuideSaddle.of(plan.book().patterns(), job.hub().body().outerRadius());
         tooLarge(settings.get(), diameter).ifPresent(findings::add);
+        saddles.forEach(s -> tooLarge(settings.get(), s).ifPresent(findings::add));
         if (!findings.isEmpty()) {
-            return new PlateWork(List.of(), findings);
+            return new PlateWork(List.of(), List.of(), findings);
         }
         IndexPlate.Sizes sizes = new IndexPlate.Sizes(diameter, asked.bore(), asked.pin());
         List<IndexPlate> plates = new ArrayList<>();
@@ -74,7 +82,7 @@ public record PlateWork(List<IndexPlate> plates, List<Finding> findings) {
                         "or a thinner pin"));
             }
         }
-        return new PlateWork(plates, findings);
+        return new PlateWork(plates, saddles, findings);
     }
 
     private static Optional<Finding> tooLarge(PlateSettings settings, double diameter) {
@@ -92,6 +100,24 @@ public record PlateWork(List<IndexPlate> plates, List<Finding> findings) {
                 mm(sheet.length()) + " x " + mm(sheet.width()),
                 "take a larger sheet: sheet-length, sheet-width under [plates]",
                 "or smaller plates: diameter"));
+    }
+
+    private static Optional<Finding> tooLarge(PlateSettings settings, GuideSaddle saddle) {
+        PlateSettings.Kerf kerf = settings.kerf();
+        double width = saddle.width() + kerf.outside();
+        double height = saddle.height() + kerf.outside() + kerf.leadIn();
+        SheetPacker.Stock sheet = settings.sheet();
+        if (sheet.holds(new SheetPacker.Rectangle(width, height))) {
+            return Optional.empty();
+        }
+        return Optional.of(Finding.stop(
+                Code.SHEET_TOO_SMALL,
+                new Where.Part("saddle of " + saddle.cutter().id()),
+                "a sheet that holds " + mm(width + 2 * sheet.margin()) + " x " + mm(height + 2 * sheet.margin())
+                        + ": saddle, lead-in, two margins",
+                mm(sheet.length()) + " x " + mm(sheet.width()),
+                "take a larger sheet: sheet-length, sheet-width under [plates]",
+                "or leave saddles out"));
     }
 
     private static String mm(double length) {

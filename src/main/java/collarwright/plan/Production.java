@@ -65,6 +65,7 @@ public record Production(
         StripWork strips = StripWork.of(plan);
         strips.findings().stream().filter(f -> !findings.contains(f)).forEach(findings::add);
         findings.addAll(PlateWork.of(plan).findings());
+        InsideReach.check(job).ifPresent(findings::add);
         StockWork stock = StockWork.of(plan);
         findings.addAll(stock.findings());
         findings.sort(Comparator.comparing(Finding::level));

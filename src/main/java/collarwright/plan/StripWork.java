@@ -1,5 +1,6 @@
 package collarwright.plan;
 
+import collarwright.cutting.SheetPacker;
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
 import collarwright.finding.Level;
@@ -73,6 +74,7 @@ public record StripWork(
                 .toList();
         List<Finding> findings = new ArrayList<>();
         strips.forEach(s -> ends(s, settings.get().kerf(), findings));
+        strips.stream().findFirst().flatMap(s -> tooLarge(s, settings.get())).ifPresent(findings::add);
         List<RolledHole> holes = holes(job, patterns);
         holes.forEach(h -> shortOfReach(h, findings));
         FlatPlan programs = FlatPlan.NONE;
@@ -85,6 +87,31 @@ public record StripWork(
         }
         String material = job.hub().collar().material().title();
         return new StripWork(StripNeed.of(material, strips), strips, holes, programs, findings);
+    }
+
+    /**
+     * Tells whether a strip goes on no sheet.
+     *
+     * @return true after SHEET_TOO_SMALL
+     */
+    public boolean tooLarge() {
+        return findings.stream().anyMatch(f -> f.code() == Code.SHEET_TOO_SMALL);
+    }
+
+    // All strips are of one length and width.
+    private static Optional<Finding> tooLarge(FlatStrip strip, StripSettings settings) {
+        double length = strip.length() + settings.kerf() + settings.leadIn();
+        double width = strip.body().width() + settings.kerf();
+        Optional<SheetPacker.Stock> sheet =
+                settings.nest().filter(s -> !s.holds(new SheetPacker.Rectangle(length, width)));
+        return sheet.map(s -> Finding.stop(
+                Code.SHEET_TOO_SMALL,
+                new Where.Part("flat strips"),
+                "a sheet that holds " + Decimals.fixed(length + 2 * s.margin(), 2) + " mm x "
+                        + Decimals.fixed(width + 2 * s.margin(), 2) + " mm: strip, lead-in, two margins",
+                Decimals.fixed(s.length(), 2) + " mm x " + Decimals.fixed(s.width(), 2) + " mm",
+                "take a larger sheet: sheet-length, sheet-width under [strip.nest]",
+                "or a smaller margin"));
     }
 
     /**

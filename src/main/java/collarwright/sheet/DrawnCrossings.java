@@ -71,8 +71,11 @@ final class DrawnCrossings {
     }
 
     private void compare(Chord a, Chord b) {
+        if (!meet(a, b)) {
+            return;
+        }
         boolean neighbours = a.piece().equals(b.piece()) && StrictMath.abs(a.order() - b.order()) <= 1;
-        if (a.equals(b) || neighbours || !meet(a, b) || joined(a, b)) {
+        if (a.equals(b) || neighbours || joined(a, b)) {
             return;
         }
         boolean inOrder = a.piece().line() <= b.piece().line();

@@ -109,14 +109,22 @@ record DrawnPiece(String layer, String entity, int line, List<Spot> spots, boole
         return spots.size() > 2 && first().equals(last());
     }
 
-    /** A name that the same line drawn twice has twice, whichever way it runs. */
-    String likeness() {
+    /**
+     * What the same line drawn twice has twice, whichever way it runs.
+     *
+     * @param layer its layer, or what stands for several
+     * @param from one end
+     * @param to the other
+     * @param middle between them; for a straight piece one of the ends
+     */
+    record Likeness(String layer, Spot from, Spot to, Spot middle) {}
+
+    Likeness likeness(String on) {
         Spot a = first();
         Spot b = last();
-        Spot middle = spots.get(spots.size() / 2);
         boolean swap = a.x() > b.x() || (a.x() == b.x() && a.y() > b.y());
-        String ends = swap ? b + " " + a : a + " " + b;
-        return curved ? ends + " " + middle : ends;
+        Spot from = swap ? b : a;
+        return new Likeness(on, from, swap ? a : b, curved ? spots.get(spots.size() / 2) : from);
     }
 
     double length() {

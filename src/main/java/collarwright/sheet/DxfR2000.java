@@ -1,8 +1,6 @@
 package collarwright.sheet;
 
 import collarwright.drawing.Box;
-import collarwright.drawing.Layer;
-import collarwright.drawing.Role;
 import collarwright.drawing.Sheet;
 import java.util.List;
 
@@ -42,12 +40,13 @@ final class DxfR2000 {
 
     private final DxfTags tags;
     private final Box extents;
-    private final List<Role> roles;
+    private final List<LayerMap.Style> styles;
 
-    DxfR2000(DxfTags tags, Sheet sheet) {
+    DxfR2000(DxfTags tags, Sheet sheet, LayerMap map) {
         this.tags = tags;
-        this.extents = sheet.extents();
-        this.roles = sheet.layers().stream().map(Layer::role).toList();
+        this.extents = map.extents(sheet);
+        this.styles =
+                map.layers(sheet).stream().map(layer -> map.of(layer.role())).toList();
     }
 
     void classes() {
@@ -120,11 +119,11 @@ final class DxfR2000 {
     }
 
     private void layers() {
-        table("LAYER", LAYER_TABLE, roles.size() + 1);
+        table("LAYER", LAYER_TABLE, styles.size() + 1);
         layer(LAYER_ZERO, "0", 7);
         int handle = FIRST_LAYER;
-        for (Role role : roles) {
-            layer(handle, role.layer(), DxfWriter.colour(role));
+        for (LayerMap.Style style : styles) {
+            layer(handle, style.layer(), style.colour());
             handle++;
         }
         tags.text(0, "ENDTAB");

@@ -65,7 +65,7 @@ final class DxfScan {
         }
         for (int i = 0; i < end; i += 2) {
             String code = lines[i].strip();
-            if (!code.matches("[0-9]{1,4}")) {
+            if (code.isEmpty() || code.length() > 4 || FileFaults.digits(code, 0) != code.length()) {
                 throw faults.unreadable(i + 1, "a group code, a whole number", FileFaults.shown(code), CURE);
             }
             tags.add(new Tag(Integer.parseInt(code), i + 1 < end ? lines[i + 1].strip() : "", i + 2));

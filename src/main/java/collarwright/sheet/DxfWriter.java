@@ -28,13 +28,15 @@ public final class DxfWriter {
     private final Sheet sheet;
     private final DxfFlavour flavour;
     private final DxfOutlines outlines;
+    private final LayerMap map;
     private final DxfTags tags = new DxfTags();
     private int nextHandle = DxfR2000.FIRST_FREE;
 
-    private DxfWriter(Sheet sheet, DxfFlavour flavour, DxfOutlines outlines) {
+    private DxfWriter(Sheet sheet, DxfFlavour flavour, DxfOutlines outlines, LayerMap map) {
         this.sheet = sheet;
         this.flavour = flavour;
         this.outlines = outlines;
+        this.map = map;
     }
 
     /**
@@ -59,20 +61,23 @@ public final class DxfWriter {
      * @throws collarwright.finding.JobException SHEET_FAULT if the lint finds anything
      */
     public static String print(Sheet sheet, DxfFlavour flavour, DxfOutlines outlines) {
-        SheetLint.require(sheet);
-        DxfWriter writer = new DxfWriter(sheet, flavour, outlines);
-        return flavour == DxfFlavour.R2000 ? writer.r2000() : writer.r12();
+        return print(sheet, flavour, outlines, LayerMap.ROLES);
     }
 
-    // Red and blue cut, white (black on paper) marks, grey informs, green leads in: common on laser cutters, no source.
-    static int colour(Role role) {
-        return switch (role) {
-            case CUT_INSIDE -> 1;
-            case CUT_OUTSIDE -> 5;
-            case MARK -> 7;
-            case NOTE -> 8;
-            case LEAD_IN -> 3;
-        };
+    /**
+     * Prints a sheet with layers of one's own.
+     *
+     * @param sheet what to print; it has to pass the lint
+     * @param flavour which DXF
+     * @param outlines how contours are written
+     * @param map names and colours of layers
+     * @return the file's text, plain ASCII, lines ending in CR LF
+     * @throws collarwright.finding.JobException SHEET_FAULT if the lint finds anything
+     */
+    public static String print(Sheet sheet, DxfFlavour flavour, DxfOutlines outlines, LayerMap map) {
+        SheetLint.require(sheet);
+        DxfWriter writer = new DxfWriter(sheet, flavour, outlines, map);
+        return flavour == DxfFlavour.R2000 ? writer.r2000() : writer.r12();
     }
 
     private String r12() {
@@ -81,10 +86,11 @@ public final class DxfWriter {
         tags.text(0, "TABLE").text(2, "LTYPE").whole(70, 1);
         tags.text(0, "LTYPE").text(2, "CONTINUOUS").whole(70, 0).text(3, "Solid line");
         tags.whole(72, 65).whole(73, 0).number(40, 0).text(0, "ENDTAB");
-        tags.text(0, "TABLE").text(2, "LAYER").whole(70, sheet.layers().size() + 1);
+        tags.text(0, "TABLE").text(2, "LAYER").whole(70, map.layers(sheet).size() + 1);
         layerR12("0", 7);
-        for (Layer layer : sheet.layers()) {
-            layerR12(layer.role().layer(), colour(layer.role()));
+        for (Layer layer : map.layers(sheet)) {
+            LayerMap.Style style = map.of(layer.role());
+            layerR12(style.layer(), style.colour());
         }
         tags.text(0, "ENDTAB").text(0, "TABLE").text(2, "STYLE").whole(70, 1);
         tags.text(0, "STYLE")
@@ -109,11 +115,11 @@ public final class DxfWriter {
 
     private String r2000() {
         // The header names the first free handle, so the lines are printed first, into tags of their own.
-        DxfWriter lines = new DxfWriter(sheet, flavour, outlines);
+        DxfWriter lines = new DxfWriter(sheet, flavour, outlines, map);
         lines.entities();
         nextHandle = lines.nextHandle;
         header();
-        DxfR2000 frame = new DxfR2000(tags, sheet);
+        DxfR2000 frame = new DxfR2000(tags, sheet, map);
         frame.classes();
         frame.tables();
         frame.blocks();
@@ -122,12 +128,12 @@ public final class DxfWriter {
 
     private String rest() {
         DxfTags end = new DxfTags();
-        new DxfR2000(end, sheet).objects();
+        new DxfR2000(end, sheet, map).objects();
         return end.text(0, "EOF").toString();
     }
 
     private void header() {
-        Box box = sheet.extents();
+        Box box = map.extents(sheet);
         tags.start("HEADER");
         tags.text(9, "$ACADVER").text(1, flavour.version());
         if (flavour == DxfFlavour.R2000) {
@@ -150,7 +156,7 @@ public final class DxfWriter {
 
     private void entities() {
         tags.start("ENTITIES");
-        for (Layer layer : sheet.layers()) {
+        for (Layer layer : map.layers(sheet)) {
             layer.shapes().forEach(shape -> shape(layer.role(), shape));
         }
         tags.end();
@@ -240,7 +246,7 @@ public final class DxfWriter {
             tags.handle(5, nextHandle).handle(330, DxfR2000.MODEL_SPACE).text(100, "AcDbEntity");
             nextHandle++;
         }
-        tags.text(8, role.layer()).whole(62, colour(role));
+        tags.text(8, map.of(role).layer()).whole(62, map.of(role).colour());
         if (flavour == DxfFlavour.R2000) {
             tags.text(100, marker);
         }

@@ -28,9 +28,9 @@ final class FileFaults {
     }
 
     /** Ends the reading of a file that is no cut file of ours. */
-    JobException unreadable(int line, String expected, String found, String cure) {
+    JobException unreadable(int line, String expected, String found, String... cures) {
         return new JobException(
-                List.of(Finding.stop(Code.DRAWING_FILE, new Where.Text(name, line, 1), expected, found, cure)));
+                List.of(Finding.stop(Code.DRAWING_FILE, new Where.Text(name, line, 1), expected, found, cures)));
     }
 
     List<Finding> findings() {
@@ -40,7 +40,7 @@ final class FileFaults {
     /** Reads a plain number: digits, a point, digits; nothing that only some readers take. */
     Optional<Double> number(String text, int line, String what) {
         String digits = text.strip();
-        if (digits.length() <= 30 && digits.matches("[+-]?[0-9]+(\\.[0-9]+)?")) {
+        if (digits.length() <= 30 && plain(digits)) {
             double value = Double.parseDouble(digits);
             if (StrictMath.abs(value) <= DrawnPiece.FARTHEST) {
                 return Optional.of(value);
@@ -48,6 +48,28 @@ final class FileFaults {
         }
         add(line, what + " as plain digits, at most " + Decimals.trimmed(DrawnPiece.FARTHEST, 0), shown(digits));
         return Optional.empty();
+    }
+
+    // A sign, digits, and a point with digits after it; read by hand, since there are thousands of numbers in a file.
+    private static boolean plain(String text) {
+        int at = !text.isEmpty() && (text.charAt(0) == '+' || text.charAt(0) == '-') ? 1 : 0;
+        int whole = digits(text, at);
+        if (whole == at) {
+            return false;
+        }
+        return whole == text.length()
+                || (text.charAt(whole) == '.'
+                        && whole + 1 < text.length()
+                        && digits(text, whole + 1) == text.length());
+    }
+
+    /** Where the digits end that start at a place. */
+    static int digits(String text, int from) {
+        int at = from;
+        while (at < text.length() && text.charAt(at) >= '0' && text.charAt(at) <= '9') {
+            at++;
+        }
+        return at;
     }
 
     static String shown(String text) {

@@ -23,15 +23,24 @@ import java.util.stream.Collectors;
  */
 public final class FileLint {
     private static final double SLACK = 0.002;
-    private static final Set<String> ROLES =
-            Arrays.stream(Role.values()).map(Role::layer).collect(Collectors.toUnmodifiableSet());
 
     private final FileFaults faults;
     private final DrawnFile file;
+    private final LayerMap map;
+    private final Set<String> known;
 
-    private FileLint(FileFaults faults, DrawnFile file) {
+    private FileLint(FileFaults faults, DrawnFile file, LayerMap map) {
         this.faults = faults;
         this.file = file;
+        this.map = map;
+        this.known = known(map);
+    }
+
+    private static Set<String> known(LayerMap map) {
+        return Arrays.stream(Role.values())
+                .filter(map::shows)
+                .map(role -> map.of(role).layer())
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     /**
@@ -48,7 +57,7 @@ public final class FileLint {
     }
 
     /**
-     * Reads and checks a file.
+     * Reads and checks a file with the usual layers.
      *
      * @param name its name, for findings
      * @param text its text
@@ -56,6 +65,19 @@ public final class FileLint {
      * @throws collarwright.finding.JobException DRAWING_FILE if it is no cut file at all
      */
     public static Report check(String name, String text) {
+        return check(name, text, LayerMap.ROLES);
+    }
+
+    /**
+     * Reads and checks a file.
+     *
+     * @param name its name, for findings
+     * @param text its text
+     * @param map names of its layers
+     * @return what it is, with SHEET_FAULT for every fault
+     * @throws collarwright.finding.JobException DRAWING_FILE if it is no cut file at all
+     */
+    public static Report check(String name, String text, LayerMap map) {
         FileFaults faults = new FileFaults(name);
         String start = text.stripLeading();
         DrawnFile file;
@@ -68,15 +90,21 @@ public final class FileLint {
             throw faults.unreadable(
                     1, "a DXF or an SVG", FileFaults.shown(first), "name a cut file of a pack, .dxf or .svg");
         }
-        if (file.layers().stream().noneMatch(ROLES::contains)
-                && file.pieces().stream().noneMatch(p -> ROLES.contains(p.layer()))) {
+        Set<String> known = known(map);
+        if (file.layers().stream().noneMatch(known::contains)
+                && file.pieces().stream().noneMatch(p -> known.contains(p.layer()))) {
             throw faults.unreadable(
                     1,
-                    "a cut file: layers " + String.join(", ", Role.CUT_INSIDE.layer(), Role.CUT_OUTSIDE.layer()),
+                    "a cut file: layers "
+                            + String.join(
+                                    ", ",
+                                    map.of(Role.CUT_INSIDE).layer(),
+                                    map.of(Role.CUT_OUTSIDE).layer()),
                     "none of them",
-                    "pictures and models are not cut files: leave them out");
+                    "pictures and models are not cut files: leave them out",
+                    "if the job names layers of its own, name them here too: --layers");
         }
-        return new FileLint(faults, file).report();
+        return new FileLint(faults, file, map).report();
     }
 
     private Report report() {
@@ -85,8 +113,8 @@ public final class FileLint {
         twice();
         List<List<DrawnPiece>> holes = closed(Role.CUT_INSIDE);
         List<List<DrawnPiece>> parts = closed(Role.CUT_OUTSIDE);
-        List<DrawnPiece> cuts = new ArrayList<>(file.on(Role.CUT_INSIDE.layer()));
-        cuts.addAll(file.on(Role.CUT_OUTSIDE.layer()));
+        List<DrawnPiece> cuts = new ArrayList<>(on(Role.CUT_INSIDE));
+        cuts.addAll(on(Role.CUT_OUTSIDE));
         DrawnCrossings.of(cuts)
                 .forEach((pair, at) -> faults.add(
                         pair.second().line(),
@@ -95,7 +123,7 @@ public final class FileLint {
                                 + pair.first().line() + " near " + place(at)));
         inParts(holes, parts);
         leadIns(cuts);
-        DrawnBars bars = DrawnBars.of(file.on(Role.NOTE.layer()));
+        DrawnBars bars = DrawnBars.of(on(Role.NOTE));
         bars.wrong()
                 .forEach(w -> faults.add(
                         w.line(), "a bar of " + DrawnBars.mm(w.expected()) + ": true size", DrawnBars.mm(w.found())));
@@ -111,8 +139,9 @@ public final class FileLint {
 
     private void layers() {
         for (Role role : Role.values()) {
-            if (role != Role.LEAD_IN && !file.layers().contains(role.layer())) {
-                faults.add(1, "layer " + role.layer(), "the layers " + String.join(", ", sorted(file.layers())));
+            String name = map.of(role).layer();
+            if (role != Role.LEAD_IN && map.shows(role) && !file.layers().contains(name)) {
+                faults.add(1, "layer " + name, "the layers " + String.join(", ", sorted(file.layers())));
             }
         }
         if (file.width() <= 0 || file.height() <= 0) {
@@ -125,7 +154,7 @@ public final class FileLint {
     }
 
     private void piece(DrawnPiece piece) {
-        if (!ROLES.contains(piece.layer()) || !file.layers().contains(piece.layer())) {
+        if (!known.contains(piece.layer()) || !file.layers().contains(piece.layer())) {
             faults.add(piece.line(), "one of our layers, declared in the file", said(piece));
         }
         if (!piece.isClosed() && piece.first().equals(piece.last())) {
@@ -147,26 +176,31 @@ public final class FileLint {
     }
 
     private void twice() {
-        Map<String, DrawnPiece> seen = new HashMap<>();
+        Map<DrawnPiece.Likeness, DrawnPiece> seen = new HashMap<>();
         for (DrawnPiece piece : file.pieces()) {
-            boolean cut = piece.layer().startsWith("CUT");
-            DrawnPiece before = seen.putIfAbsent((cut ? "cut " : piece.layer()) + piece.likeness(), piece);
+            boolean cut = piece.layer().equals(map.of(Role.CUT_INSIDE).layer())
+                    || piece.layer().equals(map.of(Role.CUT_OUTSIDE).layer());
+            DrawnPiece before = seen.putIfAbsent(piece.likeness(cut ? "cut " : piece.layer()), piece);
             if (before != null) {
                 faults.add(piece.line(), "every line once", said(piece) + ", the same as in line " + before.line());
             }
         }
     }
 
+    private List<DrawnPiece> on(Role role) {
+        return file.on(map.of(role).layer());
+    }
+
     private List<List<DrawnPiece>> closed(Role role) {
-        DrawnContours contours = DrawnContours.of(file.on(role.layer()));
+        DrawnContours contours = DrawnContours.of(on(role));
         contours.strays()
                 .forEach(p -> faults.add(p.line(), "a line of a contour", said(p) + " alone at " + place(p.first())));
         contours.open()
                 .forEach((spot, pieces) -> faults.add(
                         pieces.get(0).line(),
                         "a closed contour: two ends meet",
-                        pieces.size() + (pieces.size() == 1 ? " end" : " ends") + " on " + role.layer() + " at "
-                                + place(spot)));
+                        pieces.size() + (pieces.size() == 1 ? " end" : " ends") + " on "
+                                + map.of(role).layer() + " at " + place(spot)));
         return contours.closed();
     }
 
@@ -196,7 +230,7 @@ public final class FileLint {
     }
 
     private void leadIns(List<DrawnPiece> cuts) {
-        for (DrawnPiece lead : file.on(Role.LEAD_IN.layer())) {
+        for (DrawnPiece lead : on(Role.LEAD_IN)) {
             if (cuts.stream().noneMatch(cut -> touches(cut, lead.last()) || touches(cut, lead.first()))) {
                 faults.add(lead.line(), "a lead-in that ends on a cut line", said(lead) + " to " + place(lead.last()));
             }

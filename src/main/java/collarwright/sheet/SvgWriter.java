@@ -7,7 +7,6 @@ import collarwright.drawing.Layer;
 import collarwright.drawing.Line;
 import collarwright.drawing.Path;
 import collarwright.drawing.Point;
-import collarwright.drawing.Role;
 import collarwright.drawing.Shape;
 import collarwright.drawing.Sheet;
 import collarwright.drawing.Vertex;
@@ -25,10 +24,12 @@ public final class SvgWriter {
     private static final int DECIMALS = 4;
 
     private final Sheet sheet;
+    private final LayerMap map;
     private final StringBuilder out = new StringBuilder();
 
-    private SvgWriter(Sheet sheet) {
+    private SvgWriter(Sheet sheet, LayerMap map) {
         this.sheet = sheet;
+        this.map = map;
     }
 
     /**
@@ -51,11 +52,24 @@ public final class SvgWriter {
      * @throws collarwright.finding.JobException SHEET_FAULT if the lint finds anything
      */
     public static String print(Sheet sheet, double hairline) {
+        return print(sheet, hairline, LayerMap.ROLES);
+    }
+
+    /**
+     * Prints a sheet with layers of one's own.
+     *
+     * @param sheet what to print; it has to pass the lint
+     * @param hairline width of all lines, above 0
+     * @param map names and colours of layers
+     * @return the file's text, lines ending in {@code \n}, to be written as UTF-8
+     * @throws collarwright.finding.JobException SHEET_FAULT if the lint finds anything
+     */
+    public static String print(Sheet sheet, double hairline, LayerMap map) {
         if (!(hairline > 0 && hairline < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("a line has a width above 0, not " + hairline);
         }
         SheetLint.require(sheet);
-        SvgWriter writer = new SvgWriter(sheet);
+        SvgWriter writer = new SvgWriter(sheet, map);
         writer.all(hairline);
         return writer.out.toString();
     }
@@ -76,18 +90,18 @@ public final class SvgWriter {
         String title = sheet.heading().job() + ", " + sheet.heading().drawing() + ", rev "
                 + sheet.heading().revision();
         out.append("<title>").append(XmlText.escaped(title)).append("</title>\n");
-        for (Layer layer : sheet.layers()) {
+        for (Layer layer : map.layers(sheet)) {
             group(layer, hairline);
         }
         out.append("</svg>\n");
     }
 
     private void group(Layer layer, double hairline) {
-        String name = layer.role().layer();
+        String name = map.of(layer.role()).layer();
         out.append("<g id=\"")
                 .append(name)
                 .append("\" fill=\"none\" stroke=\"")
-                .append(colour(layer.role()))
+                .append(map.of(layer.role()).svg())
                 .append("\" stroke-width=\"")
                 .append(number(hairline))
                 .append("\">\n");
@@ -97,18 +111,6 @@ public final class SvgWriter {
             shape(shape, name + "-" + n);
         }
         out.append("</g>\n");
-    }
-
-    // Red and blue cut, black marks, grey informs, green leads in: common on laser cutters, no source; the groups'
-    // names say it too.
-    private static String colour(Role role) {
-        return switch (role) {
-            case CUT_INSIDE -> "#ff0000";
-            case CUT_OUTSIDE -> "#0000ff";
-            case MARK -> "#000000";
-            case NOTE -> "#505050";
-            case LEAD_IN -> "#008000";
-        };
     }
 
     private void shape(Shape shape, String id) {

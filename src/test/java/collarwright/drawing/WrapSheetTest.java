@@ -192,7 +192,8 @@ class WrapSheetTest {
     @Test
     void sheet_inchShop_saysBothUnits() {
         WrapSettings usual = ExampleCollars.lopsided();
-        WrapSettings inches = new WrapSettings(usual.pattern(), usual.body(), true, 0.1, true, usual.order());
+        WrapSettings inches =
+                new WrapSettings(usual.pattern(), usual.body(), true, 0.1, true, usual.order(), Side.OUTSIDE);
         // 110 mm / 25.4 = 4.331 in, 70 mm = 2.756 in, π · 110.1 mm = 345.89 mm = 13.618 in, 0.1 mm = 0.004 in.
         assertThat(notes(inches))
                 .contains("70 mm (2.756 in) wide, OD 110 mm (4.331 in), measured.")

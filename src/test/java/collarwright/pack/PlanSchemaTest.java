@@ -79,6 +79,8 @@ class PlanSchemaTest {
         ProgramEntry cut = new ProgramEntry(
                 "machine/LA-1-mark.ngc", "mill-plain", 61.5, List.of("MARK-3"), Optional.of("LA"), OptionalInt.of(3));
         plans.add(JSON.readTree(PlanJson.write(sticks.plan(), List.of(cut), priced(sticks))));
+        Production nested = Production.of(DomeJobs.read(DomeJobs.named("laser", "hen-house")), List.of());
+        plans.add(JSON.readTree(PlanJson.write(nested.plan(), List.of(), priced(nested))));
         Production strips = Production.of(StripPackTest.job(), List.of());
         plans.add(JSON.readTree(PlanJson.write(strips.plan(), List.of(), priced(strips))));
         return plans;

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import collarwright.collar.CollarBody;
 import collarwright.drawing.Role;
 import collarwright.drawing.Sheet;
+import collarwright.drawing.Side;
 import collarwright.drawing.WrapSettings;
 import collarwright.drawing.WrapTemplate;
 import collarwright.geometry.Interval;
@@ -84,6 +85,7 @@ class AnyCollarTest {
                 draw.coin(),
                 draw.between(0, 1.2),
                 draw.coin(),
-                new WrapSettings.OrderWords(title, "HKVWTXNA", draw.whole(1, 3000)));
+                new WrapSettings.OrderWords(title, "HKVWTXNA", draw.whole(1, 3000)),
+                draw.oneOf(List.of(Side.values())));
     }
 }

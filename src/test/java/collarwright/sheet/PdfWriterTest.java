@@ -7,6 +7,7 @@ import static org.assertj.core.data.Offset.offset;
 import collarwright.drawing.ExampleCollars;
 import collarwright.drawing.Heading;
 import collarwright.drawing.Sheet;
+import collarwright.drawing.Side;
 import collarwright.drawing.WrapSettings;
 import collarwright.drawing.WrapTemplate;
 import collarwright.testing.Box;
@@ -108,8 +109,8 @@ class PdfWriterTest {
         several.add(ExampleCollars.settings(
                 ExampleCollars.pattern("CA", ExampleCollars.saw(12, "1-15/16 in"), 0, 100, 200), 50, 200, true));
         for (WrapSettings usual : several) {
-            WrapSettings inches =
-                    new WrapSettings(usual.pattern(), usual.body(), usual.measured(), 0.1, true, usual.order());
+            WrapSettings inches = new WrapSettings(
+                    usual.pattern(), usual.body(), usual.measured(), 0.1, true, usual.order(), Side.OUTSIDE);
             for (Paper paper : Paper.values()) {
                 Path file = write(sheet(inches), PdfSettings.of(paper));
                 List<Poppler.PageSize> pages = Poppler.pages(file);

@@ -102,6 +102,13 @@ public enum Checker {
             return nodePackage("dxf");
         }
     },
+    /** The third reader of DXF, by {@link LibreCad}. */
+    LIBRECAD("librecad") {
+        @Override
+        Optional<String> look() {
+            return programs("librecad");
+        }
+    },
     /** The second reader of plain programs, by {@link GcodeEnds}. */
     GCODE_JS("gcode-toolpath (npm)") {
         @Override
