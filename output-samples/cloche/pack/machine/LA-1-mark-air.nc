@@ -10,7 +10,7 @@
 (UNITS mm, angles in degrees)
 (X0 jaw face, X+ to the free end. Y0 over the axis)
 (Z0 rotary axis, tip of the cutter, tip on the crown is Z 45.05 mm)
-(A0 0 line of the pattern up. TOP faces the chuck)
+(A0 anywhere on a new stick, makes the 0 line. TOP faces the chuck)
 (TOOL TW-3, twist drill 3 mm, tip 0.90 mm below its edge)
 (SPINDLE 3236 rpm, FEED 161.80 mm/min)
 (CLEAR Z 82.95 mm, DEEPEST Z 50.45 mm)

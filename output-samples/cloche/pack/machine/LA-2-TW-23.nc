@@ -9,7 +9,7 @@
 (UNITS mm, angles in degrees)
 (X0 jaw face, X+ to the free end. Y0 over the axis)
 (Z0 rotary axis, tip of the cutter, tip on the crown is Z 45.05 mm)
-(A0 0 line of the pattern up. TOP faces the chuck)
+(A0 anywhere on a new stick, makes the 0 line. TOP faces the chuck)
 (TOOL TW-23, twist drill 23 mm, tip 6.91 mm below its edge)
 (SPINDLE 422 rpm, FEED 84.40 mm/min)
 (CLEAR Z 82.36 mm, DEEPEST Z 28.10 mm)

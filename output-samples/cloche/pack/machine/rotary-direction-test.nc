@@ -5,7 +5,7 @@
 (UNITS mm, angles in degrees)
 (X0 jaw face, X+ to the free end. Y0 over the axis)
 (Z0 rotary axis, tip of the cutter, tip on the crown is Z 45.05 mm)
-(A0 0 line of the pattern up. TOP faces the chuck)
+(A0 anywhere on a new stick, makes the 0 line. TOP faces the chuck)
 (Spindle stays off, nothing is cut)
 (CAUTION single step, hand on stop)
 G21

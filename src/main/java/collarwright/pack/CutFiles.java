@@ -1,6 +1,5 @@
 package collarwright.pack;
 
-import collarwright.drawing.Sheet;
 import collarwright.finding.Finding;
 import collarwright.finding.JobException;
 import collarwright.job.SheetSettings;
@@ -9,6 +8,7 @@ import collarwright.sheet.DxfOutlines;
 import collarwright.sheet.DxfWriter;
 import collarwright.sheet.FileLint;
 import collarwright.sheet.LayerMap;
+import collarwright.sheet.SoundSheet;
 import collarwright.sheet.SvgWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -36,13 +36,13 @@ final class CutFiles {
     /**
      * Prints a sheet.
      *
+     * @param sheet what to print
      * @param base path without ending
      * @param what purpose, to which the format is added
-     * @param svg what the SVG is called in the purpose
      * @param taker takes the files
      * @throws JobException SHEET_FAULT if a file read back is not sound: a fault of the program
      */
-    void print(Sheet sheet, String base, Purpose what, TemplateFiles.Taker taker) {
+    void print(SoundSheet sheet, String base, Purpose what, TemplateFiles.Taker taker) {
         put(base + ".svg", what.words() + what.svg(), SvgWriter.print(sheet, hairline, map), taker);
         put(
                 base + "-r2000.dxf",

@@ -5,6 +5,7 @@ import collarwright.drawing.Heading;
 import collarwright.drawing.NestedSheet;
 import collarwright.drawing.Sheet;
 import collarwright.plan.Plan;
+import collarwright.sheet.SoundSheet;
 import collarwright.units.Decimals;
 import java.util.List;
 
@@ -46,7 +47,7 @@ record NestFiles(Plan plan, Nesting nesting, Words words) {
         String what = words.title() + ", " + which + ", "
                 + (layout.sheets() == 1 ? "one sheet" : layout.sheets() + " sheets alike") + ", " + words.means() + ", "
                 + (words.kerf().isEmpty() ? "nominal lines" : "kerf allowed for") + "; " + used() + ": ";
-        CutFiles.of(plan.job().sheet()).print(sheet, base, CutFiles.Purpose.of(what), taker);
+        CutFiles.of(plan.job().sheet()).print(SoundSheet.of(sheet), base, CutFiles.Purpose.of(what), taker);
     }
 
     /** How much of the sheets is used, beside the least possible. */

@@ -6,6 +6,7 @@ import collarwright.frame.FrameGlb;
 import collarwright.frame.FrameObj;
 import collarwright.frame.FrameStl;
 import collarwright.hub.StrutTip;
+import collarwright.job.CsvForm;
 import collarwright.job.Shop;
 import collarwright.kit.SiteWork;
 import collarwright.machining.BenchProgram;
@@ -28,13 +29,13 @@ import collarwright.plan.Production;
 import collarwright.plan.WorkTime;
 import collarwright.rehearsal.Replay;
 import collarwright.tooling.Pattern;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -47,9 +48,6 @@ public final class PackContents {
 
     private final Production production;
     private final Plan plan;
-    private final Map<String, byte[]> files = new LinkedHashMap<>();
-    private final List<PackFile> purposes = new ArrayList<>();
-    private final List<PackBook.Part> tables = new ArrayList<>();
 
     private PackContents(Production production) {
         this.production = production;
@@ -67,107 +65,130 @@ public final class PackContents {
     }
 
     private Map<String, byte[]> make() {
+        CsvForm form = plan.job().sheet().csv();
+        List<Consumer<Shelf>> first = new ArrayList<>();
+        first.add(this::traveller);
+        plan.book().patterns().forEach(pattern -> first.add(shelf -> templates(shelf, pattern)));
+        first.add(this::holes);
+        production.rotary().programs().forEach(program -> first.add(shelf -> program(shelf, program)));
+        first.add(this::machined);
+        first.add(this::struts);
+        first.add(this::saw);
+        first.add(this::hubs);
+        SiteWork.of(plan).ifPresent(work -> first.add(shelf -> site(shelf, work)));
+        first.add(this::model);
+        Shelf shelf = Shelf.fill(form, first);
+        Shelf whole = Shelf.fill(form, List.of(own -> book(own, shelf.tables()), this::data));
+
+        List<PackFile> purposes = new ArrayList<>();
         purposes.add(new PackFile(FRONT_PAGE, "this page", 0));
-        files.put(FRONT_PAGE, new byte[0]);
-        put(
+        purposes.addAll(shelf.purposes());
+        purposes.addAll(whole.purposes());
+        purposes.add(new PackFile("files.sha256", "tells whether a file was changed since", 0));
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        files.put(FRONT_PAGE, FrontPage.print(paperwork(purposes)));
+        files.putAll(shelf.files());
+        files.putAll(whole.files());
+        return files;
+    }
+
+    private void traveller(Shelf shelf) {
+        shelf.put(
                 TRAVELLER,
                 "route sheets for the bench: two pages or more for each pattern with press table and first article; set-up of"
                         + " the mill; hubs, and how they are put together",
-                traveller());
-        plan.book().patterns().forEach(this::templates);
-        tables.add(new PackBook.Part("patterns", PlanTables.patterns(plan)));
-        put(PackTables.HOLES, "all holes of all patterns as a table", "holes", PackTables.holes(plan));
-        production.rotary().programs().forEach(this::program);
-        put(BatchCsv.BOXES, "how many collars of each pattern go in which box", "boxes", BatchCsv.boxes(plan));
+                Traveller.print(paperwork(List.of())));
+    }
+
+    private void holes(Shelf shelf) {
+        shelf.put("patterns", PlanTables.patterns(plan));
+        shelf.put(PackTables.HOLES, "all holes of all patterns as a table", "holes", PackTables.holes(plan));
+    }
+
+    private void machined(Shelf shelf) {
+        shelf.put(BatchCsv.BOXES, "how many collars of each pattern go in which box", "boxes", BatchCsv.boxes(plan));
         PlateWork plates = PlateWork.of(plan);
         if (!plates.plates().isEmpty()) {
             NestFiles laser = PlateFiles.of(plan, plates);
-            laser.print(this::put);
-            put(PlateFiles.TABLE, PlateFiles.PURPOSE, "index plates", laser.table());
+            laser.print(shelf::put);
+            shelf.put(PlateFiles.TABLE, PlateFiles.PURPOSE, "index plates", laser.table());
         }
         if (!production.strips().strips().isEmpty()) {
             StripFiles strips = new StripFiles(plan, production.strips());
-            put(
+            shelf.put(
                     StripFiles.TABLE,
                     "size of every strip, where its holes are, and what they do after rolling",
                     "strips",
                     strips.table());
-            strips.print(this::put);
+            strips.print(shelf::put);
             StripFiles.nest(plan, production.strips()).ifPresent(nest -> {
-                put(StripFiles.NEST_TABLE, StripFiles.NEST_PURPOSE, "nested strips", nest.table());
-                nest.print(this::put);
+                shelf.put(StripFiles.NEST_TABLE, StripFiles.NEST_PURPOSE, "nested strips", nest.table());
+                nest.print(shelf::put);
             });
         }
         if (!production.rotary().setups().isEmpty()) {
-            put(
+            shelf.put(
                     BatchCsv.STICKS,
                     "which collar lies where on which stick, and how often each stick is run",
                     "sticks to drill",
                     BatchCsv.sticks(plan, production.rotary().setups()));
         }
-        struts();
-        SiteWork.of(plan).ifPresent(this::site);
-        model();
-        put(PackBook.FILE, PackBook.PURPOSE, PackBook.print(plan, book()));
-        put(
-                PlanJson.FILE,
-                "everything that was computed, for other programs",
-                PlanJson.write(
-                        plan,
-                        programs(),
-                        new PlanJson.Making(production.rotary(), production.strips(), time(), production.stock())));
-        purposes.add(new PackFile("files.sha256", "tells whether a file was changed since", 0));
-        files.put(FRONT_PAGE, FrontPage.print(paperwork()));
-        return files;
     }
 
-    private void struts() {
-        put(
+    private void struts(Shelf shelf) {
+        shelf.put(
                 PackTables.CUT_LIST,
                 "what to cut and where to drill its ends, shortest first",
                 "strut types",
                 PackTables.cutList(plan));
-        put(SticksCsv.STICKS, SticksCsv.PURPOSE, "sticks to cut", SticksCsv.sticks(plan, production.stock()));
-        put(
+        shelf.put(SticksCsv.STICKS, SticksCsv.PURPOSE, "sticks to cut", SticksCsv.sticks(plan, production.stock()));
+        shelf.put(
                 BuyCsv.FILE,
                 BuyCsv.PURPOSE,
                 "what to buy",
                 BuyCsv.print(plan, BillOfMaterials.of(plan, production.stock())));
-        put(SticksCsv.OFFCUTS, SticksCsv.OFFCUTS_PURPOSE, "offcuts", SticksCsv.offcuts(production.stock()));
+        shelf.put(SticksCsv.OFFCUTS, SticksCsv.OFFCUTS_PURPOSE, "offcuts", SticksCsv.offcuts(production.stock()));
+    }
+
+    private void saw(Shelf shelf) {
         SawPaper.print(plan, production.stock())
-                .ifPresent(paper -> put(
+                .ifPresent(paper -> shelf.put(
                         SAW_PAPER,
                         "for the saw: stops long to short, checks, and every stick with its picture",
                         paper));
-        StopTable.of(plan).ifPresent(table -> put(StopTable.FILE, StopTable.PURPOSE, "stops", table));
-        production.ends().programs().forEach(this::endProgram);
-        put(
+        StopTable.of(plan).ifPresent(table -> shelf.put(StopTable.FILE, StopTable.PURPOSE, "stops", table));
+        production.ends().programs().forEach(program -> endProgram(shelf, program));
+    }
+
+    private void hubs(Shelf shelf) {
+        shelf.put(
                 PackTables.MEMBERS,
                 "which strut goes from which hub and hole to which",
                 "members",
                 PackTables.members(plan));
         plan.assembly()
-                .ifPresent(a -> put(
+                .ifPresent(a -> shelf.put(
                         RaisingCsv.FILE,
                         "in which order the struts are put in: hub, hole, push or bow, and what is still empty",
                         "raising",
                         RaisingCsv.print(plan, a)));
-        tables.add(new PackBook.Part("hub types", PlanTables.hubTypes(plan)));
-        put(HubTable.FILE, "which collar every hub takes, and which way up it goes", "hubs", HubTable.print(plan));
+        shelf.put("hub types", PlanTables.hubTypes(plan));
+        shelf.put(
+                HubTable.FILE, "which collar every hub takes, and which way up it goes", "hubs", HubTable.print(plan));
     }
 
-    private void site(SiteWork work) {
+    private void site(Shelf shelf, SiteWork work) {
         SiteFiles site = new SiteFiles(plan, work);
-        site.print(this::put);
-        put(
+        site.print(shelf::put);
+        shelf.put(
                 SiteFiles.CONNECTIONS,
                 "which strut end goes into which hub and hole, listed both ways",
                 "connections",
                 site.connections());
-        put(SiteFiles.BUNDLES, "what is in which bundle, and what it weighs", "bundles", site.bundles());
+        shelf.put(SiteFiles.BUNDLES, "what is in which bundle, and what it weighs", "bundles", site.bundles());
     }
 
-    private List<PackBook.Part> book() {
+    private void book(Shelf shelf, List<PackBook.Part> tables) {
         List<PackBook.Part> parts = new ArrayList<>();
         parts.add(new PackBook.Part("job", PlanTables.job(plan)));
         parts.add(new PackBook.Part("findings", PlanTables.findings(plan)));
@@ -175,57 +196,51 @@ public final class PackContents {
         parts.add(new PackBook.Part("stock", PlanTables.stock(production.stock())));
         parts.add(new PackBook.Part("programs", PlanTables.programs(programs())));
         parts.add(new PackBook.Part("checks", PlanTables.checks(plan)));
-        return List.copyOf(parts);
+        shelf.put(PackBook.FILE, PackBook.PURPOSE, PackBook.print(plan, List.copyOf(parts)));
     }
 
-    private void model() {
+    private void data(Shelf shelf) {
+        shelf.put(
+                PlanJson.FILE,
+                "everything that was computed, for other programs",
+                PlanJson.write(
+                        plan,
+                        programs(),
+                        new PlanJson.Making(production.rotary(), production.strips(), time(), production.stock())));
+    }
+
+    private void model(Shelf shelf) {
         ModelFiles model = new ModelFiles(plan);
-        put("model/frame.obj", "nodes and members for other programs, mm", FrameObj.write(model.net()));
-        put("model/frame.csv", "the same as a table, with the hubs' ids", FrameCsv.write(model.net(), model.ids()));
-        put("model/frame.dxf", "struts as lines in space, from cut end to cut end", FrameDxf.write(model.model()));
+        shelf.put("model/frame.obj", "nodes and members for other programs, mm", FrameObj.write(model.net()));
+        shelf.put(
+                "model/frame.csv", "the same as a table, with the hubs' ids", FrameCsv.write(model.net(), model.ids()));
+        shelf.put(
+                "model/frame.dxf", "struts as lines in space, from cut end to cut end", FrameDxf.write(model.model()));
         if (model.solid()) {
-            put("model/solid.stl", "struts and collars as solids, mm", FrameStl.write(model.model()));
-            put("model/solid.glb", "the same for pictures, in metres", FrameGlb.write(model.model()));
+            shelf.put("model/solid.stl", "struts and collars as solids, mm", FrameStl.write(model.model()));
+            shelf.put("model/solid.glb", "the same for pictures, in metres", FrameGlb.write(model.model()));
         }
     }
 
-    private void put(String path, String purpose, byte[] bytes) {
-        files.put(path, bytes);
-        purposes.add(new PackFile(path, purpose, bytes.length));
-    }
-
-    private void put(String path, String purpose, String sheet, Table table) {
-        put(path, purpose, table.csv(plan.job().sheet().csv()));
-        tables.add(new PackBook.Part(sheet, table));
-    }
-
-    private void put(String path, String purpose, String text) {
-        put(path, purpose, text.getBytes(StandardCharsets.UTF_8));
-    }
-
-    private byte[] traveller() {
-        return Traveller.print(paperwork());
-    }
-
-    private Paperwork paperwork() {
+    private Paperwork paperwork(List<PackFile> purposes) {
         Paperwork.Lying lying = new Paperwork.Lying(production.ends(), production.strips(), production.stock());
         return new Paperwork(
-                plan, production.rotary().setups(), production.rotary().count(), lying, List.copyOf(purposes), time());
+                plan, production.rotary().setups(), production.rotary().count(), lying, purposes, time());
     }
 
     private WorkTime time() {
         return WorkTime.of(plan, production.machines());
     }
 
-    private void templates(Pattern pattern) {
+    private void templates(Shelf shelf, Pattern pattern) {
         int made = plan.job().order().made(pattern.count());
-        new TemplateFiles(plan.job()).print(pattern, made, this::put);
+        new TemplateFiles(plan.job()).print(pattern, made, shelf::put);
     }
 
-    private void program(ProgramFile program) {
-        put(path(program), purpose(program), program.text());
+    private void program(Shelf shelf, ProgramFile program) {
+        shelf.put(path(program), purpose(program), program.text());
         if (program.purpose() == ProgramFile.Purpose.CUT) {
-            put(backplotPath(program), "picture of what " + program.name() + " does", backplot(program));
+            shelf.put(backplotPath(program), "picture of what " + program.name() + " does", backplot(program));
         }
     }
 
@@ -241,12 +256,12 @@ public final class PackContents {
         return "machine/" + program.name().substring(0, program.name().lastIndexOf('.')) + ".svg";
     }
 
-    private void endProgram(BenchProgram<EndTask> program) {
+    private void endProgram(Shelf shelf, BenchProgram<EndTask> program) {
         EndTask task = program.task();
         String ends =
                 task.inLine() ? "both tie holes" : task.atStop() == StrutTip.A ? "tie hole at E1" : "tie hole at E2";
         String what = "strut " + task.stops().type() + ", " + ends + ", on the bed";
-        put(path(program), program.air() ? "air cut of " + what : what, program.text());
+        shelf.put(path(program), program.air() ? "air cut of " + what : what, program.text());
     }
 
     static String path(BenchProgram<EndTask> program) {

@@ -11,6 +11,7 @@ import collarwright.machining.FlatTask;
 import collarwright.plan.Plan;
 import collarwright.plan.RolledHole;
 import collarwright.plan.StripWork;
+import collarwright.sheet.SoundSheet;
 import collarwright.tooling.FlatStrip;
 import collarwright.units.Angles;
 import collarwright.units.Decimals;
@@ -48,7 +49,7 @@ final class StripFiles {
         String what = "one flat strip of each pattern at full size, "
                 + (settings.kerf() > 0 ? "kerf allowed for" : "nominal lines")
                 + (settings.leadIn() > 0 ? ", lead-ins on a layer of their own: " : ": ");
-        CutFiles.of(job.sheet()).print(sheet, "strips/strips", CutFiles.Purpose.of(what), taker);
+        CutFiles.of(job.sheet()).print(SoundSheet.of(sheet), "strips/strips", CutFiles.Purpose.of(what), taker);
         for (BenchProgram<FlatTask> program : work.programs().programs()) {
             String purpose = "flat strip of pattern " + program.task().strip().pattern() + ", "
                     + String.join(

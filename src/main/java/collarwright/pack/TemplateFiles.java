@@ -1,6 +1,5 @@
 package collarwright.pack;
 
-import collarwright.drawing.Sheet;
 import collarwright.drawing.Side;
 import collarwright.drawing.WrapSettings;
 import collarwright.drawing.WrapTemplate;
@@ -8,6 +7,7 @@ import collarwright.job.Job;
 import collarwright.machining.ProgramUnits;
 import collarwright.sheet.PdfSettings;
 import collarwright.sheet.PdfWriter;
+import collarwright.sheet.SoundSheet;
 import collarwright.tooling.Pattern;
 import collarwright.units.Paper;
 
@@ -35,7 +35,7 @@ final class TemplateFiles {
     }
 
     private void print(WrapSettings settings, String base, String what, Taker taker) {
-        Sheet sheet = WrapTemplate.of(settings).sheet();
+        SoundSheet sheet = SoundSheet.of(WrapTemplate.of(settings).sheet());
         taker.put(base + "-a4.pdf", what + "print at 100 % on A4", PdfWriter.print(sheet, onPaper(Paper.A4)));
         taker.put(
                 base + "-letter.pdf", what + "print at 100 % on Letter", PdfWriter.print(sheet, onPaper(Paper.LETTER)));

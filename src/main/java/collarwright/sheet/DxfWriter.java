@@ -75,8 +75,20 @@ public final class DxfWriter {
      * @throws collarwright.finding.JobException SHEET_FAULT if the lint finds anything
      */
     public static String print(Sheet sheet, DxfFlavour flavour, DxfOutlines outlines, LayerMap map) {
-        SheetLint.require(sheet);
-        DxfWriter writer = new DxfWriter(sheet, flavour, outlines, map);
+        return print(SoundSheet.of(sheet), flavour, outlines, map);
+    }
+
+    /**
+     * Prints a sheet that was looked through.
+     *
+     * @param sheet what to print
+     * @param flavour which DXF
+     * @param outlines how contours are written
+     * @param map names and colours of layers
+     * @return the file's text, plain ASCII, lines ending in CR LF
+     */
+    public static String print(SoundSheet sheet, DxfFlavour flavour, DxfOutlines outlines, LayerMap map) {
+        DxfWriter writer = new DxfWriter(sheet.sheet(), flavour, outlines, map);
         return flavour == DxfFlavour.R2000 ? writer.r2000() : writer.r12();
     }
 

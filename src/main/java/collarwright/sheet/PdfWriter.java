@@ -37,7 +37,18 @@ public final class PdfWriter {
      * @throws collarwright.finding.JobException SHEET_FAULT if the lint finds anything
      */
     public static byte[] print(Sheet sheet, PdfSettings settings) {
-        SheetLint.require(sheet);
+        return print(SoundSheet.of(sheet), settings);
+    }
+
+    /**
+     * Prints a sheet that was looked through.
+     *
+     * @param sound what to print
+     * @param settings paper and printer correction
+     * @return the PDF file
+     */
+    public static byte[] print(SoundSheet sound, PdfSettings settings) {
+        Sheet sheet = sound.sheet();
         try {
             PDDocument document = new PDDocument();
             try {

@@ -65,11 +65,22 @@ public final class SvgWriter {
      * @throws collarwright.finding.JobException SHEET_FAULT if the lint finds anything
      */
     public static String print(Sheet sheet, double hairline, LayerMap map) {
+        return print(SoundSheet.of(sheet), hairline, map);
+    }
+
+    /**
+     * Prints a sheet that was looked through.
+     *
+     * @param sheet what to print
+     * @param hairline width of all lines, above 0
+     * @param map names and colours of layers
+     * @return the file's text, lines ending in {@code \n}, to be written as UTF-8
+     */
+    public static String print(SoundSheet sheet, double hairline, LayerMap map) {
         if (!(hairline > 0 && hairline < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("a line has a width above 0, not " + hairline);
         }
-        SheetLint.require(sheet);
-        SvgWriter writer = new SvgWriter(sheet, map);
+        SvgWriter writer = new SvgWriter(sheet.sheet(), map);
         writer.all(hairline);
         return writer.out.toString();
     }
