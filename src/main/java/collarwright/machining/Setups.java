@@ -2,6 +2,7 @@ package collarwright.machining;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Writes setup sheets. */
 final class Setups {
@@ -44,13 +45,13 @@ final class Setups {
         String way = rotary.positive() ? "clockwise" : "anticlockwise";
         if (rotary.form().byHand()) {
             return "turn the pipe by hand, " + way + " as seen from the free end, where the program stops and says the"
-                    + " angle; 0° anywhere on a new stick: it becomes the 0° line of every collar; always come from the same"
+                    + " angle; 0° anywhere on a new stick, it becomes every collar's 0° line; always come from the same"
                     + " side";
         }
         String word = rotary.form().byY() ? "Y" : "A";
         String takeUp = rotary.takeUpDegrees() > 0
-                ? ", set while the axis comes from below (the programs come from "
-                        + settings.grid().degrees(rotary.takeUpDegrees()) + "° below)"
+                ? "; set it while the axis comes from below, as the programs do by "
+                        + settings.grid().degrees(rotary.takeUpDegrees()) + "°"
                 : "";
         String counts = switch (rotary.form().word()) {
             case Y_DEGREES -> "; Y counts degrees";
@@ -62,8 +63,8 @@ final class Setups {
                         + " for one turn";
             default -> "";
         };
-        return word + "0 anywhere on a new stick: what is up there becomes the 0° line of every collar" + takeUp + "; "
-                + word + "+ turns the pipe " + way + " as seen from the free end" + counts;
+        return word + "0 anywhere on a new stick, it becomes every collar's 0° line" + takeUp + "; " + word
+                + "+ turns the pipe " + way + " as seen from the free end" + counts;
     }
 
     private static SetupSheet.Stick stick(RotarySettings settings, Load load) {
@@ -79,21 +80,16 @@ final class Setups {
 
     private static List<String> notes(RotarySettings settings, List<ProgramTask> tasks, List<SetupSheet.Step> steps) {
         List<String> notes = new ArrayList<>();
-        FreeEnd.note(settings, tasks.get(0).load()).ifPresent(notes::add);
-        if (steps.stream().map(SetupSheet.Step::file).distinct().count() > 1) {
-            String zero = switch (settings.machine().rotary().form().word()) {
-                case A -> "A";
-                case BY_HAND -> "the head";
-                default -> "Y";
-            };
-            notes.add("Several programs run on a stick: do not loosen it, turn it in the chuck, or zero " + zero
-                    + " or X anew until its last program is done.");
-        }
+        List<String> setUp = new ArrayList<>();
+        FreeEnd.note(settings, tasks.get(0).load()).ifPresent(setUp::add);
+        loosened(settings, steps).ifPresent(setUp::add);
         if (settings.machine().tube().isPresent()) {
             notes.addAll(TubeWords.notes(settings));
+            notes.addAll(1, setUp);
             return notes;
         }
         notes.add("Run " + DirectionTest.fileName(settings.machine()) + " once after every change to the machine.");
+        notes.addAll(setUp);
         notes.add("Run every program in the air first, single step, hand on stop.");
         if (!settings.machine().spindle().controlled()) {
             notes.add(
@@ -123,6 +119,20 @@ final class Setups {
             notes.add(settings.cutting().caution());
         }
         return notes;
+    }
+
+    /** Where more than one program runs on a stick. */
+    private static Optional<String> loosened(RotarySettings settings, List<SetupSheet.Step> steps) {
+        if (steps.stream().map(SetupSheet.Step::file).distinct().count() < 2) {
+            return Optional.empty();
+        }
+        String zero = switch (settings.machine().rotary().form().word()) {
+            case A -> "A";
+            case BY_HAND -> "the head";
+            default -> "Y";
+        };
+        return Optional.of("Several programs run on a stick: do not loosen it, turn it in the chuck, or zero " + zero
+                + " or X anew until its last program is done.");
     }
 
     /** How deep each turn of an end mill goes, and how the arcs are counted. */

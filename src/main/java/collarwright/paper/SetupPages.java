@@ -44,11 +44,10 @@ final class SetupPages {
         flow.facts(facts(setup));
         flow.pictures(new StickPicture(setup, figures, Flow.WIDTH));
         flow.points(List.of(
-                setup.zero().x(),
+                setup.zero().x() + "; " + setup.zero().top(),
                 setup.zero().y(),
                 setup.zero().z(),
-                setup.zero().a(),
-                setup.zero().top()));
+                setup.zero().a()));
         flow.heading("Programs, in this order");
         flow.grid(steps(setup));
         flow.points(setup.notes().stream().map(n -> UnitWords.of(job, n)).toList());

@@ -73,7 +73,7 @@ class FreeEndTest {
                     .isEqualTo(beyond);
         }
         SetupSheet small = plan(Optional.of(150.0), 9).setups().get(0);
-        assertThat(small.notes().get(0))
+        assertThat(small.notes().get(1))
                 .startsWith("Support the free end (steady): the stick stands out "
                         + Sizes.in(ProgramUnits.MM, small.stick().stickOut())
                         + ", more than 150.00 mm, by the machine's"

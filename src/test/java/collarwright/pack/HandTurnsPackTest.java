@@ -69,7 +69,7 @@ class HandTurnsPackTest {
         // A minute costs 1: what the hand takes is all that differs.
         assertThat(plan.at("/times/shopCost").asDouble()
                         - none.at("/times/shopCost").asDouble())
-                .isCloseTo(minutes, within(1e-6));
+                .isCloseTo((double) minutes, within(1e-6));
         assertThat(row(none, "run-programs").get("seconds"))
                 .isEqualTo(row(plan, "run-programs").get("seconds"));
     }

@@ -70,7 +70,7 @@ class SetupSheetTest {
                     .contains("X0 at the chuck's jaw face")
                     .contains("Y0 over the rotary axis")
                     .contains("set Z to " + mm(stick.get("crownZMm")))
-                    .contains("A0 anywhere on a new stick: what is up there becomes the 0° line of every collar")
+                    .contains("A0 anywhere on a new stick, it becomes every collar's 0° line")
                     .contains("until its last program is done")
                     .contains(stick.get("top").asText())
                     .contains(mm(stick.get("chuckLengthMm")) + " behind the jaw face")
