@@ -58,9 +58,7 @@ final class FileFaults {
             return false;
         }
         return whole == text.length()
-                || (text.charAt(whole) == '.'
-                        && whole + 1 < text.length()
-                        && digits(text, whole + 1) == text.length());
+                || (text.charAt(whole) == '.' && whole + 1 < text.length() && digits(text, whole + 1) == text.length());
     }
 
     /** Where the digits end that start at a place. */

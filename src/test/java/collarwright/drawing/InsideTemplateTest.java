@@ -18,8 +18,8 @@ class InsideTemplateTest {
     private record Space(double x, double y, double z) {}
 
     private static WrapSettings inside(WrapSettings usual, double wall) {
-        CollarBody body =
-                new CollarBody(usual.body().outerRadius(), Interval.of(wall), usual.body().width());
+        CollarBody body = new CollarBody(
+                usual.body().outerRadius(), Interval.of(wall), usual.body().width());
         return new WrapSettings(usual.pattern(), body, true, usual.paper(), false, usual.order(), Side.INSIDE);
     }
 
@@ -32,7 +32,10 @@ class InsideTemplateTest {
 
     /** Lays a point of the sheet on the bore, the pilot of hole 1 on +x; the length of the paper is once round. */
     private static Space laid(Sheet sheet, Point p, double bore) {
-        double turn = 2 * StrictMath.PI * (p.x() - pilots(sheet).get(0).x()) / sheet.body().width();
+        double turn = 2
+                * StrictMath.PI
+                * (p.x() - pilots(sheet).get(0).x())
+                / sheet.body().width();
         double middle = (sheet.body().bottom() + sheet.body().top()) / 2;
         return new Space(bore * StrictMath.cos(turn), -bore * StrictMath.sin(turn), p.y() - middle);
     }
@@ -51,8 +54,7 @@ class InsideTemplateTest {
         WrapSettings settings = inside(ExampleCollars.lopsided(), 4);
         double id = 2 * settings.body().innerRadius();
 
-        assertThat(WrapTemplate.of(settings).length())
-                .isCloseTo(StrictMath.PI * (id - settings.paper()), offset(1e-9));
+        assertThat(WrapTemplate.of(settings).length()).isCloseTo(StrictMath.PI * (id - settings.paper()), offset(1e-9));
     }
 
     @Test
@@ -68,8 +70,7 @@ class InsideTemplateTest {
                 assertThat(off(laid(sheet, pilots(sheet).get(i), bore), hole)).isLessThan(0.01);
                 Path outline = (Path) sheet.shapes(Role.CUT_INSIDE).get(i);
                 for (Vertex v : outline.vertices()) {
-                    assertThat(off(laid(sheet, v.point(), bore), hole))
-                            .isCloseTo(hole.diameter() / 2, offset(1e-6));
+                    assertThat(off(laid(sheet, v.point(), bore), hole)).isCloseTo(hole.diameter() / 2, offset(1e-6));
                 }
             }
         });

@@ -69,7 +69,8 @@ class LayersReaderTest {
                         Code.PROFILE_WRONG,
                         Code.JOB_UNKNOWN_KEY,
                         Code.JOB_WRONG_TYPE);
-        assertThat(profiles.findings()).allSatisfy(f -> assertThat(f.where().text()).startsWith("mine.toml:"));
+        assertThat(profiles.findings())
+                .allSatisfy(f -> assertThat(f.where().text()).startsWith("mine.toml:"));
     }
 
     @Test
@@ -83,7 +84,8 @@ class LayersReaderTest {
             assertThat(f.found()).contains("\"CUT\", as cut-inside has it");
         });
         assertThat(colours.findings()).hasSize(2);
-        assertThat(colours.findings()).allSatisfy(f -> assertThat(f.expected()).contains("that no cut line has, for mark"));
+        assertThat(colours.findings())
+                .allSatisfy(f -> assertThat(f.expected()).contains("that no cut line has, for mark"));
         // Cut lines may share a colour, and so may marks and notes.
         assertThat(alike.findings()).isEmpty();
     }

@@ -75,9 +75,14 @@ class PlateReaderTest {
     @Test
     void revision_followsLayersAndPlates() throws IOException {
         String without = read("").job().orElseThrow().revision();
-        String layers = read("\n[sheet]\nlayers = \"cut-only\"\n").job().orElseThrow().revision();
-        String not = read("\n[sheet]\ninside-templates = false\n").job().orElseThrow().revision();
-        String one = read(LEAST + "sheet-width = \"400 mm\"\n").job().orElseThrow().revision();
+        String layers =
+                read("\n[sheet]\nlayers = \"cut-only\"\n").job().orElseThrow().revision();
+        String not = read("\n[sheet]\ninside-templates = false\n")
+                .job()
+                .orElseThrow()
+                .revision();
+        String one =
+                read(LEAST + "sheet-width = \"400 mm\"\n").job().orElseThrow().revision();
         String two = read(LEAST + "sheet-width = \"400 mm\"\nsaddles = 1\n")
                 .job()
                 .orElseThrow()

@@ -52,8 +52,8 @@ class NestingTest {
     private static Map<String, Long> laid(Nesting nesting) {
         Map<String, Long> laid = new HashMap<>();
         nesting.layouts()
-                .forEach(layout -> layout.places()
-                        .forEach(p -> laid.merge(p.part().name(), layout.sheets(), Long::sum)));
+                .forEach(layout ->
+                        layout.places().forEach(p -> laid.merge(p.part().name(), layout.sheets(), Long::sum)));
         return laid;
     }
 

@@ -84,10 +84,18 @@ class PlatePackTest {
         assertThat(sheets()).hasSizeGreaterThan(4);
         for (String sheet : sheets()) {
             SvgElements.Sizes svg = SvgElements.measure(file(sheet + ".svg"));
-            double left = svg.boxes().values().stream().mapToDouble(b -> b.x()).min().orElseThrow();
-            double right = svg.boxes().values().stream().mapToDouble(b -> b.x() + b.width()).max().orElseThrow();
-            double top = svg.boxes().values().stream().mapToDouble(b -> b.y()).min().orElseThrow();
-            double bottom = svg.boxes().values().stream().mapToDouble(b -> b.y() + b.height()).max().orElseThrow();
+            double left =
+                    svg.boxes().values().stream().mapToDouble(b -> b.x()).min().orElseThrow();
+            double right = svg.boxes().values().stream()
+                    .mapToDouble(b -> b.x() + b.width())
+                    .max()
+                    .orElseThrow();
+            double top =
+                    svg.boxes().values().stream().mapToDouble(b -> b.y()).min().orElseThrow();
+            double bottom = svg.boxes().values().stream()
+                    .mapToDouble(b -> b.y() + b.height())
+                    .max()
+                    .orElseThrow();
             long circles = count(text(sheet + ".svg"), "<circle ");
             for (String flavour : List.of("-r12.dxf", "-r2000.dxf")) {
                 Path dxf = file(sheet + flavour);
@@ -154,8 +162,9 @@ class PlatePackTest {
     void everyCutFile_readBack_isSoundWithTheJobsLayersOnly() throws IOException {
         LayerMap map = LayerMaps.of(
                 DomeJobs.read(DomeJobs.named("laser", "hen-house")).sheet().layers());
-        List<String> files =
-                pack.keySet().stream().filter(f -> f.matches("(laser|strips|templates)/.*\\.(dxf|svg)")).toList();
+        List<String> files = pack.keySet().stream()
+                .filter(f -> f.matches("(laser|strips|templates)/.*\\.(dxf|svg)"))
+                .toList();
         assertThat(files).hasSizeGreaterThan(40);
         for (String file : files) {
             assertThat(text(file)).contains("L3-CUT-INSIDE").doesNotContain("\nCUT-INSIDE", "\"CUT-INSIDE\"");
@@ -163,13 +172,14 @@ class PlatePackTest {
         }
     }
 
-
     /** Every strip of the order lies on just one sheet, and as many sheets are told as layouts times their number. */
     @Test
     void nests_holdTheWholeOrder() throws IOException {
         JsonNode plan = new ObjectMapper().readTree(pack.get(PlanJson.FILE));
         Map<String, Long> made = new HashMap<>();
-        plan.get("strips").forEach(s -> made.put("strip " + s.get("pattern").asText(), s.get("pieces").asLong()));
+        plan.get("strips")
+                .forEach(s -> made.put(
+                        "strip " + s.get("pattern").asText(), s.get("pieces").asLong()));
         plan.get("patterns").forEach(p -> made.put("plate " + p.get("id").asText(), 2L));
         for (JsonNode nest : plan.get("nests")) {
             Map<String, Long> laid = new HashMap<>();
@@ -211,7 +221,11 @@ class PlatePackTest {
     /** The cutter's line of a saddle's foot lies half the kerf inside the pipe's outside, round an axis under its mark. */
     @Test
     void saddles_sitOnThePipeWithTheirAxisThroughIts() {
-        String svg = sheets().stream().filter(s -> s.startsWith("laser")).map(s -> text(s + ".svg")).findFirst().orElseThrow();
+        String svg = sheets().stream()
+                .filter(s -> s.startsWith("laser"))
+                .map(s -> text(s + ".svg"))
+                .findFirst()
+                .orElseThrow();
         Pattern outline = Pattern.compile(
                 "d=\"M([0-9.]+) ([0-9.]+)A([0-9.]+) [0-9.]+ 0 0 1 ([0-9.]+) ([0-9.]+)L[0-9.]+ ([0-9.]+)L[0-9.]+ [0-9.]+Z\"");
         List<MatchResult> saddles = outline.matcher(svg).results().toList();

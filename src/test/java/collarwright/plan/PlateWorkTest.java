@@ -48,8 +48,7 @@ class PlateWorkTest {
                 .isEqualTo(production.plan().book().patterns().stream()
                         .map(p -> p.id())
                         .toList());
-        assertThat(work.plates())
-                .allSatisfy(p -> assertThat(p.sizes()).isEqualTo(new IndexPlate.Sizes(190, 20, 6)));
+        assertThat(work.plates()).allSatisfy(p -> assertThat(p.sizes()).isEqualTo(new IndexPlate.Sizes(190, 20, 6)));
         List<String> used = production.plan().book().patterns().stream()
                 .flatMap(p -> p.holes().stream())
                 .map(h -> h.cutter().id())
@@ -84,9 +83,12 @@ class PlateWorkTest {
 
     @Test
     void of_whatFitsNoSheet_isTold() throws IOException {
-        Production plates = planned("sheet-length = \"800 mm\"\nsheet-width = \"600 mm\"", "sheet-length = \"65 mm\"\nsheet-width = \"70 mm\"");
+        Production plates = planned(
+                "sheet-length = \"800 mm\"\nsheet-width = \"600 mm\"",
+                "sheet-length = \"65 mm\"\nsheet-width = \"70 mm\"");
         Production strips = planned(
-                "sheet-length = \"1.25 m\"\nsheet-width = \"600 mm\"", "sheet-length = \"500 mm\"\nsheet-width = \"400 mm\"");
+                "sheet-length = \"1.25 m\"\nsheet-width = \"600 mm\"",
+                "sheet-length = \"500 mm\"\nsheet-width = \"400 mm\"");
 
         assertThat(stops(plates, Code.SHEET_TOO_SMALL)).hasSize(3);
         assertThat(stops(strips, Code.SHEET_TOO_SMALL))

@@ -69,9 +69,10 @@ class LayerMapTest {
             assertThat(text).contains("OWN_CUT_INSIDE").doesNotContain("OWN_MARK", "OWN_NOTE");
             assertThat(FileLint.check("a", text, CUT_ONLY).findings()).isEmpty();
         }
-        assertThat(files(OWN)).allSatisfy(text -> assertThat(
-                        FileLint.check("a", text, CUT_ONLY).findings())
-                .isNotEmpty());
+        assertThat(files(OWN))
+                .allSatisfy(
+                        text -> assertThat(FileLint.check("a", text, CUT_ONLY).findings())
+                                .isNotEmpty());
     }
 
     @Test
@@ -82,7 +83,8 @@ class LayerMapTest {
             Path file = Files.writeString(folder.resolve(flavour.suffix() + ".dxf"), text);
             EzdxfStrict.Reading reading = EzdxfStrict.read(file).orFail();
 
-            assertThat(reading.layers()).contains("OWN_CUT_INSIDE", "OWN_CUT_OUTSIDE")
+            assertThat(reading.layers())
+                    .contains("OWN_CUT_INSIDE", "OWN_CUT_OUTSIDE")
                     .doesNotContain("OWN_MARK", "OWN_NOTE");
             assertThat(reading.entities()).hasSize(5);
             assertThat(text).contains("OWN_CUT_INSIDE\r\n62\r\n20\r\n");

@@ -49,15 +49,7 @@ public final class LibreCad {
      */
     public static Reading read(Path dxf, Path folder) {
         Run.of(
-                        List.of(
-                                "librecad",
-                                "dxf2pdf",
-                                "-s",
-                                "0.1",
-                                "-c",
-                                "-t",
-                                folder.toString(),
-                                dxf.toString()),
+                        List.of("librecad", "dxf2pdf", "-s", "0.1", "-c", "-t", folder.toString(), dxf.toString()),
                         Map.of("QT_QPA_PLATFORM", "offscreen"),
                         PATIENCE)
                 .orFail();
