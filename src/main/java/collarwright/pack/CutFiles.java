@@ -36,9 +36,9 @@ final class CutFiles {
     /**
      * Prints a sheet.
      *
+     * @param sheet the drawing
      * @param base path without ending
      * @param what purpose, to which the format is added
-     * @param svg what the SVG is called in the purpose
      * @param taker takes the files
      * @throws JobException SHEET_FAULT if a file read back is not sound: a fault of the program
      */
