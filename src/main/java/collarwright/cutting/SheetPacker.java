@@ -145,7 +145,9 @@ public final class SheetPacker {
         List<Spot> best = List.of();
         for (boolean turned : stock.turn() ? List.of(false, true) : List.of(false)) {
             Stock rows = new Stock(stock.length(), stock.width(), stock.gap(), stock.margin(), false);
-            Rectangle lying = turned ? new Rectangle(part.width(), part.length()) : part;
+            double along = turned ? part.width() : part.length();
+            double across = turned ? part.length() : part.width();
+            Rectangle lying = new Rectangle(along, across);
             List<Spot> row = rows.holds(lying) ? first(lying, rows) : List.of();
             List<Spot> mixed = stock.turn() ? first(lying, stock) : List.of();
             for (List<Spot> spots : List.of(row, mixed)) {

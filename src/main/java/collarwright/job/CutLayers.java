@@ -22,23 +22,27 @@ public record CutLayers(String name, List<Style> styles, boolean cutOnly) {
     /** What a line in a cut file is for. */
     public enum Line {
         /** Edge of a hole. */
-        CUT_INSIDE("cut-inside", new Style("CUT-INSIDE", 1, "#ff0000"), true),
+        CUT_INSIDE("cut-inside", "CUT-INSIDE", 1, "#ff0000", true),
         /** Edge of a part. */
-        CUT_OUTSIDE("cut-outside", new Style("CUT-OUTSIDE", 5, "#0000ff"), true),
+        CUT_OUTSIDE("cut-outside", "CUT-OUTSIDE", 5, "#0000ff", true),
         /** Scribed or engraved. */
-        MARK("mark", new Style("MARK", 7, "#000000"), false),
+        MARK("mark", "MARK", 7, "#000000", false),
         /** For the reader only. */
-        NOTE("note", new Style("NOTE", 8, "#505050"), false),
+        NOTE("note", "NOTE", 8, "#505050", false),
         /** From where a cutter pierces to the line that it cuts. */
-        LEAD_IN("lead-in", new Style("LEAD-IN", 3, "#008000"), true);
+        LEAD_IN("lead-in", "LEAD-IN", 3, "#008000", true);
 
         private final String word;
-        private final Style usual;
+        private final String layer;
+        private final int colour;
+        private final String svg;
         private final boolean cut;
 
-        Line(String word, Style usual, boolean cut) {
+        Line(String word, String layer, int colour, String svg, boolean cut) {
             this.word = word;
-            this.usual = usual;
+            this.layer = layer;
+            this.colour = colour;
+            this.svg = svg;
             this.cut = cut;
         }
 
@@ -52,7 +56,7 @@ public record CutLayers(String name, List<Style> styles, boolean cutOnly) {
         }
 
         Style usual() {
-            return usual;
+            return new Style(layer, colour, svg);
         }
 
         boolean isCut() {
@@ -76,6 +80,6 @@ public record CutLayers(String name, List<Style> styles, boolean cutOnly) {
      * @return name and colours
      */
     public Style of(Line line) {
-        return styles.get(line.ordinal());
+        return styles.get(List.of(Line.values()).indexOf(line));
     }
 }

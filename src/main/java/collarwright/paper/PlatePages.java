@@ -57,7 +57,7 @@ final class PlatePages {
             String notches = plate.notches().stream()
                     .map(n -> n.holes().stream().map(String::valueOf).collect(Collectors.joining("+")) + ": "
                             + Decimals.fixed(Angles.degrees(n.azimuth()), 2) + "°")
-                    .collect(Collectors.joining("   "));
+                    .collect(Collectors.joining("; "));
             rows.add(List.of(
                     Cell.strong(plate.pattern()),
                     Cell.of(Integer.toString(settings.counts().plates())),

@@ -145,7 +145,7 @@ class HoleOutlineTest {
     void sizesThatCannotBe_areRefused() {
         assertThatThrownBy(() -> new HoleOutline(50, 0.1, 50)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new HoleOutline(50, 0.1, 0)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> new HoleOutline(50, -0.1, 20)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new HoleOutline(50, -100, 20)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new HoleOutline(Double.NaN, 0, 20)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new HoleOutline(50, 0, 20).corners(0)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new HoleOutline(50, 0, 20).corners(Double.NaN))

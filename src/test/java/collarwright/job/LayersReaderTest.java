@@ -56,8 +56,11 @@ class LayersReaderTest {
 
     @Test
     void read_everyFault_isToldAtItsPlace() {
-        Profiles profiles = load("cut-inside = { layer = \"Löcher\", aci = 256, svg = \"red\" }\n"
-                + "mark = { layer = \"DEFPOINTS\", colour = 3 }\ncut-only = \"yes\"\n");
+        Profiles profiles = load("""
+                cut-inside = { layer = "Löcher", aci = 256, svg = "red" }
+                mark = { layer = "DEFPOINTS", colour = 3 }
+                cut-only = "yes"
+                """);
 
         assertThat(profiles.cutLayers("mine")).isEmpty();
         assertThat(profiles.findings())
