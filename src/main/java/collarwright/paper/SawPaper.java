@@ -111,7 +111,7 @@ public final class SawPaper {
         return List.of(
                 UnitWords.of(
                         plan.job(),
-                        "Counted with a cut of " + mm(saw.kerf()) + ", " + first + last + held
+                        "Counted with a cut of " + mm(StopBlocks.rounded(saw.kerf())) + ", " + first + last + held
                                 + ". Measure one cut of this blade in this stock; if it is wider, give it in the job:"
                                 + " [saw] kerf."),
                 "Set the stop once for each length, longest first, and pass all sticks that the row names; then move it to"

@@ -68,7 +68,7 @@ final class SawTable {
     }
 
     private static String portion(CutPiece piece, int count) {
-        return count + " × " + piece.id() + " " + Decimals.fixed(piece.length(), 1);
+        return count + " × " + piece.id() + " " + Decimals.fixed(StopBlocks.rounded(piece.length()), 3);
     }
 
     // Three decimals at most, so that a row adds up as it is printed.

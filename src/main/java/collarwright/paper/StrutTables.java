@@ -1,5 +1,6 @@
 package collarwright.paper;
 
+import collarwright.cutting.MergedLengths;
 import collarwright.machining.StrutBar;
 import collarwright.machining.StrutTurn;
 import collarwright.plan.Plan;
@@ -11,6 +12,10 @@ import collarwright.units.InchFractions;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** The struts: what is cut and drilled, the longest first. */
 final class StrutTables {
@@ -57,6 +62,29 @@ final class StrutTables {
                     Cell.tick()));
         }
         return new Grid("Cut list, the longest stop first", columns, rows);
+    }
+
+    /** Where the saw gives several types one length between theirs; empty where every type has its own. */
+    Optional<String> merged() {
+        List<StrutType> types = plan.struts().types();
+        double merge = plan.job().cutting().merge();
+        List<Double> sawn = MergedLengths.of(types.stream().map(StrutType::cut).toList(), merge);
+        SortedMap<Double, List<String>> others = new TreeMap<>(Comparator.reverseOrder());
+        for (int i = 0; i < types.size(); i++) {
+            if (StrictMath.abs(sawn.get(i) - types.get(i).cut()) > 0) {
+                others.computeIfAbsent(sawn.get(i), l -> new ArrayList<>())
+                        .add(types.get(i).id());
+            }
+        }
+        String stops = others.entrySet().stream()
+                .map(e -> String.join(", ", e.getValue()) + " at " + Decimals.fixed(StopBlocks.rounded(e.getKey()), 3)
+                        + " mm")
+                .collect(Collectors.joining("; "));
+        return others.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Sawn at one stop, since lengths that differ by " + Decimals.trimmed(merge, 3)
+                        + " mm or less are merged: " + stops
+                        + ". So the saw's papers have it; the lengths above are those before merging.");
     }
 
     /** Stops of a press: end a against the stop for both holes, or either end for the hole beside it. */

@@ -263,6 +263,7 @@ public final class Traveller {
         flow.pictures(new StrutPicture(tables.drilled(), Flow.WIDTH));
         flow.grid(tables.cutting());
         flow.text("Error: the fraction less the true length. Cut by the exact figure where you can.");
+        tables.merged().map(t -> UnitWords.of(job, t)).ifPresent(flow::text);
         if (tables.drilled()) {
             flow.grid(tables.drilling());
             flow.text(tables.drillingRule());
