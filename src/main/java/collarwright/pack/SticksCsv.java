@@ -145,7 +145,10 @@ public final class SticksCsv {
             step++;
             table.text(name)
                     .whole(layout.runs())
-                    .text(need.role().name().toLowerCase(Locale.ROOT))
+                    .text(
+                            need.forMachine()
+                                    ? "machine stick"
+                                    : need.role().name().toLowerCase(Locale.ROOT))
                     .text(need.stock().inventoryName())
                     .text(
                             layout.stock().offcut()

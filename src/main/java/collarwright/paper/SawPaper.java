@@ -96,7 +96,7 @@ public final class SawPaper {
     private static String what(StockNeed need) {
         return switch (need.role()) {
             case STRUT -> "struts";
-            case COLLAR -> "collars";
+            case COLLAR -> need.forMachine() ? "sticks for the machine" : "collars";
             case RING -> "centre rings";
         };
     }
@@ -144,7 +144,8 @@ public final class SawPaper {
     }
 
     private void bevels() {
-        if (plan.struts().types().stream().anyMatch(t -> !(t.cut() > 0))) {
+        boolean flat = plan.job().strut().endWork().flat().isPresent();
+        if (flat || plan.struts().types().stream().anyMatch(t -> !(t.cut() > 0))) {
             return;
         }
         SawBevels bevels = new SawBevels(plan, inches);

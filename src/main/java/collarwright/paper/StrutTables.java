@@ -4,6 +4,7 @@ import collarwright.cutting.MergedLengths;
 import collarwright.machining.StrutBar;
 import collarwright.machining.StrutTurn;
 import collarwright.plan.Plan;
+import collarwright.strut.FlatEnds;
 import collarwright.strut.StrutEnd;
 import collarwright.strut.StrutType;
 import collarwright.strut.TieHole;
@@ -33,6 +34,10 @@ final class StrutTables {
                 .toList();
     }
 
+    private boolean flattened() {
+        return plan.job().strut().endWork().flat().isPresent();
+    }
+
     boolean drilled() {
         return plan.job().strut().tieHole().isPresent();
     }
@@ -48,9 +53,12 @@ final class StrutTables {
                 Column.numbers("to make"),
                 Column.marks("cut"),
                 Column.marks("marked")));
+        if (flattened()) {
+            columns.add(5, Column.numbers("hole to hole, mm"));
+        }
         List<List<Cell>> rows = new ArrayList<>();
         for (StrutType type : longestFirst()) {
-            rows.add(List.of(
+            List<Cell> row = new ArrayList<>(List.of(
                     Cell.of(Integer.toString(rows.size() + 1)),
                     Cell.strong(type.id()),
                     Cell.strong(Decimals.fixed(type.cut(), 2)),
@@ -60,6 +68,10 @@ final class StrutTables {
                     Cell.strong(Integer.toString(plan.job().order().made(type.count()))),
                     Cell.tick(),
                     Cell.tick()));
+            if (flattened()) {
+                row.add(5, Cell.strong(Decimals.fixed(type.holeToHole().orElseThrow(), 2)));
+            }
+            rows.add(row);
         }
         return new Grid("Cut list, the longest stop first", columns, rows);
     }
@@ -124,10 +136,11 @@ final class StrutTables {
     String drillingRule() {
         TieHole tie = plan.job().strut().tieHole().orElseThrow();
         StrutBar bar = new StrutBar(plan.job().strut().stock());
-        double through = bar.highest() - bar.lowest() + plan.job().limits().overtravel();
+        double thick = flattened() ? FlatEnds.thickness(bar.stock()) : bar.highest() - bar.lowest();
+        double through = thick + plan.job().limits().overtravel();
         boolean tube = bar.stock().wall().isPresent();
         return "Tie hole Ø " + Sizes.both(tie.diameter()) + ", through the strut's axis, from one side through "
-                + (tube ? "both walls" : "the whole bar") + ": flutes " + Sizes.both(through)
+                + (flattened() ? "the flat" : tube ? "both walls" : "the whole bar") + ": flutes " + Sizes.both(through)
                 + " or longer, far side backed up. The fraction's error: the fraction less the true distance."
                 + (turned()
                         ? " Turn between: after the first hole turn the strut so far about its length, as seen from the"

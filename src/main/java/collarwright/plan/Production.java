@@ -65,7 +65,7 @@ public record Production(
         StripWork strips = StripWork.of(plan);
         strips.findings().stream().filter(f -> !findings.contains(f)).forEach(findings::add);
         findings.addAll(PlateWork.of(plan).findings());
-        StockWork stock = StockWork.of(plan);
+        StockWork stock = StockWork.of(plan, rotary.setups());
         findings.addAll(stock.findings());
         findings.sort(Comparator.comparing(Finding::level));
         return new Production(plan, rotary, ends, strips, stock, findings);

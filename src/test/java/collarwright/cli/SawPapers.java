@@ -130,7 +130,7 @@ record SawPapers(List<Stick> sticks, List<Stop> stops) {
                 assertThat(shown).as(line).containsKeys(3, 4);
                 stops.add(new Stop(kind, shown.get(3), shown.get(4), from, fractions, errors));
             }
-            if (!kind.isEmpty()) {
+            if (!kind.isEmpty() && !line.contains("nearest")) {
                 List<From> into = from;
                 FRACTION.matcher(line).results().map(f -> f.group(1)).forEach(fractions::add);
                 ERROR.matcher(line)

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -34,7 +35,15 @@ record StrutSheets(List<Cut> cuts, List<Holes> stops, Map<String, Run> sticks) {
     }
 
     /** A row of the cut list. */
-    record Cut(String type, BigDecimal mm, BigDecimal in, String fraction, BigDecimal error, int perDome, int made) {}
+    record Cut(
+            String type,
+            BigDecimal mm,
+            BigDecimal in,
+            String fraction,
+            BigDecimal error,
+            Optional<BigDecimal> holeToHole,
+            int perDome,
+            int made) {}
 
     /** A row of the stops: both holes from end E1, and the second from E2. */
     record Holes(String type, int made, BigDecimal first, BigDecimal second, BigDecimal fromOther) {}
@@ -60,6 +69,7 @@ record StrutSheets(List<Cut> cuts, List<Holes> stops, Map<String, Run> sticks) {
                         new BigDecimal(cut.group(3)),
                         cut.group(4),
                         new BigDecimal(cut.group(5)),
+                        Optional.ofNullable(cut.group(6)).map(BigDecimal::new),
                         Integer.parseInt(cut.group(7)),
                         Integer.parseInt(cut.group(8))));
             }

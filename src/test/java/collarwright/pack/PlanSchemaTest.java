@@ -67,6 +67,8 @@ class PlanSchemaTest {
         all.add(StrutEndPackTest.job("bed-plain"));
         all.add(StripPackTest.job());
         all.add(PackJobs.sawn());
+        all.add(DomeJobs.read(DomeJobs.named("cut-jobs", "flat-conduit")));
+        all.add(DomeJobs.read(DomeJobs.named("cut-jobs", "plugged-dowel")));
         all.add(DomeJobs.read(DomeJobs.named("bored", "hutch")));
         Job shelter = DomeJobs.read(DomeJobs.named("tubes", "shelter"));
         all.add(shelter);
