@@ -6,7 +6,7 @@ all of them at once, so that nothing is silently left out. Frames are read by pl
 import json
 import re
 from fractions import Fraction
-from math import pi
+from math import ceil, floor, pi
 
 
 class Refused(Exception):
@@ -142,6 +142,12 @@ def opening_inputs(table, reads):
     return out
 
 
+def piece_of(stick, trim, kerf, pieces):
+    """One of equal pieces of a stick, in whole thousandths of a millimetre: cuts and trim are counted up, the rest down."""
+    up = lambda length: ceil(length * 1000 - 1e-6)
+    return floor((floor(stick * 1000 + 1e-6) - up(trim) - (pieces - 1) * up(kerf)) / pieces) / 1000
+
+
 def size_inputs(dome, strut, reads):
     """inputs.size: one rule and its length."""
     rules = [key for key in SIZES if key in dome]
@@ -158,7 +164,7 @@ def size_inputs(dome, strut, reads):
         return {"rule": rule, "valueMm": 1.0}
     longest = max(reads.length("strut.lengths", one) for one in stock)
     kerf, trim = reads.length("strut.kerf", kerf), reads.length("strut.trim", strut.get("trim", 0))
-    return {"rule": rule, "valueMm": (longest - trim - (pieces - 1) * kerf) / pieces, "pieces": pieces,
+    return {"rule": rule, "valueMm": piece_of(longest, trim, kerf, pieces), "pieces": pieces,
             "stockLengthMm": longest, "trimMm": trim, "kerfMm": kerf}
 
 

@@ -29,7 +29,8 @@ from math import acos, asin, atan2, ceil, cos, degrees, hypot, inf, pi, radians,
 
 sys.dont_write_bytecode = True
 from plan_compare import compare, compare_whole   # noqa: E402
-from plan_job import Refused, job_inputs, read_cutters   # noqa: E402 (no cache files beside the checkers)
+from plan_job import Refused, job_inputs, piece_of, read_cutters   # noqa: E402 (no cache files beside the checkers)
+import plan_buy   # noqa: E402
 import plan_dome   # noqa: E402
 import plan_contact   # noqa: E402
 import plan_fewest   # noqa: E402
@@ -571,7 +572,7 @@ def sized(given, shell, holes):
     size = given["size"]
     value = size.get("valueMm")
     if size["rule"] == "pieces-per-stock":
-        value = (size["stockLengthMm"] - size["trimMm"] - (size["pieces"] - 1) * size["kerfMm"]) / size["pieces"]
+        value = piece_of(size["stockLengthMm"], size["trimMm"], size["kerfMm"], size["pieces"])
     if size["rule"] == "floor-diameter" and floor < 1e-9:
         raise Refused(["inputs.size: a whole sphere has no floor diameter"])
     return {"radius": lambda: value, "floor-diameter": lambda: value / floor,
@@ -768,6 +769,7 @@ def check_plan(options):
     else:
         worst = plan_shared.compare_checks(found, plan, out.lines)
         print(f"note: {len(found)} checks of collars, largest difference {worst:.3e}")
+    plan_buy.check_buy(plan, out.lines)
     if options.fewest and "sharing" in plan:
         fewest(given, plan, drawn, out.lines)
     out.lines[:0] = first

@@ -407,6 +407,9 @@ class Laid:
                     out.append(("STRUT_TIE_HOLE", part, min, {place: value - least for place, value in inside.items()}))
             out.append(("STRUT_CROWDING", part, min, crowd))
             out.append(("RING_COVER", part, min, {"centre ring": given["ring"]["widthMm"] - hub["ringLeastWidthMm"]}))
+        if tie and "flatLengthMm" not in given["strut"]:
+            out += [("TIE_HOLE_EDGE", "strut", min, {"tie hole": tie["fromEndMm"]}),
+                    ("TIE_HOLE_SIDE", "strut", min, {"tie hole": given["strut"]["odMinMm"] / 2})]
         if self.shared:
             out += [("HOLE_EXTRA_LEAN", "shared patterns", max, {"": built["sharing"]["extraLeanDeg"]}),
                     ("HUB_MISS", "shared patterns", max, {"": built["sharing"]["missMm"]})]

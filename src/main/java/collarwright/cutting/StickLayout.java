@@ -36,9 +36,20 @@ public record StickLayout(StockLength stock, int runs, List<Portion> portions, S
      * @param pieces all of them together, each rounded up
      * @param cuts how many cuts part pieces, without that of the trim
      * @param kerf what these cuts take
+     * @param lastCut what the last of them takes where less than a cut is left for it; else 0
      * @param remainder what is left, its bad end included
      */
-    public record Sums(double length, double trim, double pieces, int cuts, double kerf, double remainder) {}
+    public record Sums(
+            double length, double trim, double pieces, int cuts, double kerf, double lastCut, double remainder) {}
+
+    /**
+     * Tells how many cuts of a stick are as wide as the saw cuts.
+     *
+     * @return all of them; one less where the last ends with the stick and takes only what is left
+     */
+    public int wholeCuts() {
+        return sums.lastCut > 0 ? sums.cuts - 1 : sums.cuts;
+    }
 
     /**
      * Returns the pieces of one stick.
@@ -73,6 +84,7 @@ public record StickLayout(StockLength stock, int runs, List<Portion> portions, S
                 Grains.mm(sum),
                 cuts,
                 Grains.mm((count - 1) * kerf + last),
+                Grains.mm(last < kerf ? last : 0),
                 Grains.mm(rest - last));
         return new StickLayout(stock, runs, portions, sums);
     }

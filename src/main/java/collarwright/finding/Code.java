@@ -128,6 +128,12 @@ public enum Code {
     STRUT_TIE_HOLE(Outcome.PLAN),
     /** A tie hole is nearer to the strut's end than is usual for a bolt. */
     TIE_HOLE_EDGE(Outcome.PLAN),
+    /** A tie hole is wider than is usual for the strut's side. */
+    TIE_HOLE_SIDE(Outcome.PLAN),
+    /** Flattened ends against the holes that struts go through. */
+    FLAT_ENDS(Outcome.PLAN),
+    /** A flattened end reaches into the collar's wall. */
+    STRUT_FLAT(Outcome.PLAN),
     /** The room between the centre ring and the collar. */
     RING_CLEARANCE(Outcome.PLAN),
     /** Whether the centre ring covers every strut end. */

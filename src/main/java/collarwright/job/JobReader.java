@@ -116,6 +116,7 @@ public final class JobReader {
         Optional<CuttingSettings> cutting =
                 new SawReader(root.table("saw"), frames).read(offers(strutReader, hubReader), prices, stocks);
         Optional<SiteSettings> site = SiteReader.read(root.table("site"));
+        flatOnPress(shopTable, strutTable);
         reader.finish();
         boolean complete = all(title, order, settings, size, strut, hub, drilling, bounds, shop, sheet, cutting, site);
         if (!complete) {
@@ -195,6 +196,22 @@ public final class JobReader {
                 .filter(tube -> exact)
                 .map(tube -> wider.with(new Boring(Boring.Rule.ALWAYS, List.of(tube.cutter()))))
                 .orElse(wider);
+    }
+
+    // A bed's programs lay a round strut down; a flat end lies lower, and on its face.
+    private static void flatOnPress(Optional<TableView> shop, Optional<TableView> strut) {
+        Optional<KeyView> machine = shop.map(t -> t.key("strut-machine"))
+                .filter(KeyView::isText)
+                .filter(k -> k.text().filter(m -> !m.equals("press")).isPresent());
+        if (machine.isPresent() && strut.filter(EndWorkReader::flattened).isPresent()) {
+            machine.get()
+                    .stop(
+                            Code.JOB_CONFLICT,
+                            "a press for flattened ends",
+                            "a bed, whose programs are for round struts",
+                            "take strut-machine out and drill by the stops",
+                            "or take ends = \"flattened\" out of [strut]");
+        }
     }
 
     private static void floorOfSphere(TableView dome, Optional<DomeSource> settings, Optional<SizeRule> size) {

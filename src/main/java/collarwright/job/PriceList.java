@@ -37,7 +37,7 @@ public record PriceList(List<Price> prices) {
     /**
      * One price.
      *
-     * @param name of a stock, or {@code tie} or {@code pin}
+     * @param name of a stock, or {@code tie}, {@code pin}, {@code plug}, {@code cap}
      * @param measure what it is for
      * @param size pieces of a pack, millimetres of a length or a stick, else 1
      * @param unit the unit as it was written

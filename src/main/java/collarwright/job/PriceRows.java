@@ -129,7 +129,7 @@ record PriceRows(PriceList prices, List<Finding> findings) {
 
         private boolean name(CsvText.Cell cell, String name) {
             if (name.isEmpty()) {
-                stop(cell, "the name of a stock, tie or pin", "nothing", "write what the price is for");
+                stop(cell, "the name of a stock, or tie, pin, plug, cap", "nothing", "write what the price is for");
                 return false;
             }
             if (!known.isEmpty() && !known.contains(name)) {
@@ -137,7 +137,7 @@ record PriceRows(PriceList prices, List<Finding> findings) {
                 findings.add(Finding.warn(
                         Code.PRICE_UNKNOWN,
                         new Where.Text(file, cell.line(), cell.column()),
-                        "the name of a stock that is known here, tie or pin",
+                        "the name of a stock that is known here, or tie, pin, plug, cap",
                         Quoted.text(name) + ", which nothing that is bought is called",
                         near.isEmpty() ? "collarwright profiles lists the names" : "did you mean " + near.get(0) + "?",
                         "a stock given in place in the job is called \"in the job\""));

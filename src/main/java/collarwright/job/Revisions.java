@@ -2,6 +2,7 @@ package collarwright.job;
 
 import collarwright.frame.FrameNet;
 import collarwright.machining.CuttingData;
+import collarwright.strut.EndWork;
 import collarwright.tooling.Boring;
 import collarwright.tooling.CutterKind;
 import collarwright.units.Letters;
@@ -46,13 +47,15 @@ final class Revisions {
             "longestFree",
             "layers",
             "insideTemplates",
-            "nest");
+            "nest",
+            "endWork");
 
     /** What only words on paper say. */
     private static final Set<String> SILENT = Set.of("source", "revision", "growth");
 
     /** What such a choice is while nobody makes it. */
-    private static final Set<Object> UNSAID = Set.of(Optional.empty(), false, 1, Boring.NONE, CsvForm.USUAL);
+    private static final Set<Object> UNSAID =
+            Set.of(Optional.empty(), false, 1, Boring.NONE, CsvForm.USUAL, EndWork.NONE);
 
     private Revisions() {}
 

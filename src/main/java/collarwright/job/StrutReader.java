@@ -3,6 +3,7 @@ package collarwright.job;
 import collarwright.cutting.StockLength;
 import collarwright.finding.Code;
 import collarwright.stock.RoundStock;
+import collarwright.strut.EndWork;
 import collarwright.strut.SizeBins;
 import collarwright.strut.StrutSettings;
 import collarwright.strut.TieHole;
@@ -39,9 +40,10 @@ final class StrutReader {
         Optional<RoundStock> stock = whole.map(s -> BinReader.sorted(s, bins.orElse(Optional.empty())));
         KeyView holeKey = table.key("tie-hole");
         Optional<TieHole> hole = holeKey.present() ? hole(holeKey, stock) : Optional.empty();
-        return stock.isEmpty() || bins.isEmpty() || (holeKey.present() && hole.isEmpty())
+        Optional<EndWork> ends = new EndWorkReader(table, whole, hole).read();
+        return stock.isEmpty() || bins.isEmpty() || ends.isEmpty() || (holeKey.present() && hole.isEmpty())
                 ? Optional.empty()
-                : Optional.of(new StrutSettings(stock.get(), hole, bins.get()));
+                : Optional.of(new StrutSettings(stock.get(), hole, bins.get(), ends.get()));
     }
 
     /**

@@ -6,7 +6,6 @@ import collarwright.machining.ProgramFile;
 import collarwright.machining.RotaryPlan;
 import collarwright.machining.SetupSheet;
 import collarwright.machining.StickCount;
-import collarwright.machining.WholeLengths;
 import collarwright.plan.Box;
 import collarwright.plan.Plan;
 import collarwright.plan.Production;
@@ -55,11 +54,6 @@ final class BatchJson {
             if (longestFree.isPresent()) {
                 out.number("longestFreeMm", longestFree.get());
             }
-            out.rows("lengths", WholeLengths.of(rotary.setups()), length -> {
-                out.number("lengthMm", length.length());
-                out.whole("count", length.count());
-                out.whole("sticks", length.sticks());
-            });
             out.number("seconds", effort.seconds());
             out.whole("handTurns", effort.handTurns());
             out.number("turnedDeg", effort.rotationDegrees());

@@ -11,6 +11,8 @@ import collarwright.job.PlateSettings;
 import collarwright.job.StripSettings;
 import collarwright.machining.TubeCutter;
 import collarwright.stock.RoundStock;
+import collarwright.strut.EndPlugs;
+import collarwright.strut.EndWork;
 import collarwright.strut.SizeBins;
 import collarwright.strut.SizeRule;
 import collarwright.strut.StrutSettings;
@@ -182,7 +184,24 @@ final class InputsJson {
                     out.number("fromEndMm", hole.fromEnd());
                 });
             }
+            ends(strut.endWork());
         });
+    }
+
+    private void ends(EndWork work) throws IOException {
+        if (work.flat().isPresent()) {
+            out.number("flatLengthMm", work.flat().get().length());
+        }
+        if (work.plugs().isPresent()) {
+            EndPlugs plugs = work.plugs().get();
+            out.row("plugs", () -> {
+                out.number("lengthMm", plugs.length());
+                out.number("diameterMm", plugs.diameter());
+            });
+        }
+        if (work.caps()) {
+            out.flag("caps", true);
+        }
     }
 
     private void hub(HubSettings hub) throws IOException {

@@ -42,7 +42,8 @@ public final class PackTables {
      * @return the table, one row for each strut type, shortest first
      */
     public static Table cutList(Plan plan) {
-        TableBuilder table = new TableBuilder(
+        EndColumns ends = new EndColumns(plan);
+        TableBuilder table = new TableBuilder(ends.heads(
                 "strut type",
                 "per dome",
                 "to make",
@@ -62,7 +63,7 @@ public final class PackTables {
                 "axial angle at end b (deg)",
                 "stock",
                 "revision",
-                "job");
+                "job"));
         for (StrutType type : plan.struts().types()) {
             table.text(type.id()).whole(type.count()).whole(plan.job().order().made(type.count()));
             table.number(type.cut(), MM_DECIMALS).number(type.cut() / 25.4, MM_DECIMALS + 1);
@@ -75,7 +76,7 @@ public final class PackTables {
             degrees(table, type.a().axialAngle());
             degrees(table, type.b().axialAngle());
             table.text(plan.job().strut().stock().name());
-            end(table, plan);
+            end(table, plan, () -> ends.fill(table, type));
         }
         return table.table();
     }
@@ -99,7 +100,13 @@ public final class PackTables {
 
     /** Ends a row with what it belongs to. */
     static void end(TableBuilder table, Plan plan) {
-        table.text(plan.job().revision()).text(plan.job().title()).endRow();
+        end(table, plan, () -> {});
+    }
+
+    private static void end(TableBuilder table, Plan plan, Runnable more) {
+        table.text(plan.job().revision()).text(plan.job().title());
+        more.run();
+        table.endRow();
     }
 
     /**

@@ -65,6 +65,10 @@ final class PartsJson {
         out.whole("made", plan.job().order().made(type.count()));
         out.number("chordMm", type.chord());
         out.number("cutMm", type.cut());
+        if (plan.job().strut().endWork().flat().isPresent()
+                && type.holeToHole().filter(l -> l > 0).isPresent()) {
+            out.number("holeToHoleMm", type.holeToHole().get());
+        }
         out.degrees("twistDeg", type.twist());
         out.rows("ends", List.of(type.a(), type.b()), this::end);
     }

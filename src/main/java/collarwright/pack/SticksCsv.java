@@ -122,7 +122,16 @@ public final class SticksCsv {
                 table.number(portion.count() * each, MM_DECIMALS);
                 PackTables.end(table, plan);
             }
-            sum(layout, "saw cuts", sums.cuts(), sums.kerf());
+            if (layout.wholeCuts() > 0) {
+                sum(
+                        layout,
+                        "saw cuts",
+                        layout.wholeCuts(),
+                        sums.kerf() - layout.sums().lastCut());
+            }
+            if (layout.sums().lastCut() > 0) {
+                sum(layout, "last cut, with the stick's end", 1, layout.sums().lastCut());
+            }
             sum(layout, "rest", 1, sums.remainder());
         }
 
@@ -136,7 +145,10 @@ public final class SticksCsv {
             step++;
             table.text(name)
                     .whole(layout.runs())
-                    .text(need.role().name().toLowerCase(Locale.ROOT))
+                    .text(
+                            need.forMachine()
+                                    ? "machine stick"
+                                    : need.role().name().toLowerCase(Locale.ROOT))
                     .text(need.stock().inventoryName())
                     .text(
                             layout.stock().offcut()

@@ -34,7 +34,10 @@ final class BuyTable {
             }
         }
         List<Cell> all = new ArrayList<>(List.of(
-                Cell.strong("all of it, ties and pins not weighed"), Cell.of(""), Cell.of(""), kg(bill.boughtKg())));
+                Cell.strong("all of it; what comes by the piece not weighed"),
+                Cell.of(""),
+                Cell.of(""),
+                kg(bill.boughtKg())));
         if (priced) {
             all.add(Cell.strong(Decimals.fixed(bill.cost().orElseThrow(), 2)));
         }
@@ -69,7 +72,7 @@ final class BuyTable {
                 job,
                 fetched + "Longest part of a kit: " + Decimals.trimmed(bill.longestMade(), 1)
                         + " mm. All that is made weighs " + Decimals.fixed(bill.madeKg(), 1)
-                        + " kg, ties and pins not counted: sizes times nominal density, no load rating."));
+                        + " kg, without ties, pins, plugs and caps: sizes times nominal density, no load rating."));
         if (bill.cost().isPresent() && !bill.unpriced().isEmpty()) {
             notes.add("The sum lacks what has no price.");
         }

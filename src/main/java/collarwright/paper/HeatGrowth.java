@@ -35,7 +35,7 @@ final class HeatGrowth {
         lines.add(
                 "Cut, measure and compare pieces at one temperature: stock that lay in the sun or came out of the cold"
                         + " first lies in the shop for some hours (common practice, no source). A steel tape grows, too, by 0.12 mm"
-                        + " in 1 m for 10 °C (12 millionths for 1 °C: EN 1993-1-1, 3.2.6, from memory).");
+                        + " in 1000 mm for 10 °C (12 millionths for 1 °C: EN 1993-1-1, 3.2.6, from memory).");
         if (plan.job().strut().stock().material().name().contains("wood")) {
             lines.add("Wood moves more by moisture than by heat.");
         }

@@ -96,7 +96,7 @@ public final class SawPaper {
     private static String what(StockNeed need) {
         return switch (need.role()) {
             case STRUT -> "struts";
-            case COLLAR -> "collars";
+            case COLLAR -> need.forMachine() ? "sticks for the machine" : "collars";
             case RING -> "centre rings";
         };
     }
@@ -111,7 +111,7 @@ public final class SawPaper {
         return List.of(
                 UnitWords.of(
                         plan.job(),
-                        "Counted with a cut of " + mm(saw.kerf()) + ", " + first + last + held
+                        "Counted with a cut of " + mm(StopBlocks.rounded(saw.kerf())) + ", " + first + last + held
                                 + ". Measure one cut of this blade in this stock; if it is wider, give it in the job:"
                                 + " [saw] kerf."),
                 "Set the stop once for each length, longest first, and pass all sticks that the row names; then move it to"
@@ -144,7 +144,8 @@ public final class SawPaper {
     }
 
     private void bevels() {
-        if (plan.struts().types().stream().anyMatch(t -> !(t.cut() > 0))) {
+        boolean flat = plan.job().strut().endWork().flat().isPresent();
+        if (flat || plan.struts().types().stream().anyMatch(t -> !(t.cut() > 0))) {
             return;
         }
         SawBevels bevels = new SawBevels(plan, inches);

@@ -21,15 +21,15 @@ final class SawTable {
         for (int i = 0; i < names.size(); i++) {
             StockNeed need = work.needs().get(i);
             List<String> layouts = names.get(i);
-            need.plan().filter(p -> !p.layouts().isEmpty()).ifPresent(p -> grids.add(grid(need.role(), p, layouts)));
+            need.plan().filter(p -> !p.layouts().isEmpty()).ifPresent(p -> grids.add(grid(need, p, layouts)));
         }
         return grids;
     }
 
-    private static Grid grid(StockNeed.Role role, CutPlan plan, List<String> names) {
-        String what = switch (role) {
+    private static Grid grid(StockNeed need, CutPlan plan, List<String> names) {
+        String what = switch (need.role()) {
             case STRUT -> "Struts";
-            case COLLAR -> "Collars";
+            case COLLAR -> need.forMachine() ? "Sticks for the machine" : "Collars";
             case RING -> "Centre rings";
         };
         List<List<Cell>> rows = new ArrayList<>();
@@ -68,7 +68,7 @@ final class SawTable {
     }
 
     private static String portion(CutPiece piece, int count) {
-        return count + " × " + piece.id() + " " + Decimals.fixed(piece.length(), 1);
+        return count + " × " + piece.id() + " " + Decimals.fixed(StopBlocks.rounded(piece.length()), 3);
     }
 
     // Three decimals at most, so that a row adds up as it is printed.

@@ -28,13 +28,24 @@ final class StickSums {
             double each = StopBlocks.rounded(piece.length());
             lines.add(new Line(piece.id(), portion.count(), each, portion.count() * each));
         }
-        lines.add(new Line("saw cuts", sums.cuts(), task.saw().kerf(), sums.kerf()));
+        double cut = StopBlocks.rounded(task.saw().kerf());
+        if (layout.wholeCuts() > 0) {
+            lines.add(new Line("saw cuts", layout.wholeCuts(), cut, layout.wholeCuts() * cut));
+        }
+        if (layout.sums().lastCut() > 0) {
+            lines.add(new Line(
+                    "last cut, with the stick's end",
+                    1,
+                    layout.sums().lastCut(),
+                    layout.sums().lastCut()));
+        }
         lines.add(new Line("rest", 1, sums.remainder(), sums.remainder()));
+        int ticked = (sums.trim() > 0 ? 1 : 0) + layout.portions().size();
         long[] parts = shared(lines, sums.length());
         List<List<Cell>> rows = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
             Line line = lines.get(i);
-            rows.add(row(line, Decimals.fixed(parts[i] / 1e4, 4), inches, i < lines.size() - 2));
+            rows.add(row(line, Decimals.fixed(parts[i] / 1e4, 4), inches, i < ticked));
         }
         Line all = new Line("the stick", 1, sums.length(), sums.length());
         rows.add(row(all, Decimals.fixed(sums.length() / 25.4, 4), inches, false));

@@ -2,7 +2,6 @@ package collarwright.paper;
 
 import collarwright.cutting.CutPlan;
 import collarwright.job.Job;
-import collarwright.machining.WholeLengths;
 import collarwright.plan.Plan;
 import collarwright.plan.StockNeed;
 import collarwright.plan.StripNeed;
@@ -71,11 +70,7 @@ final class StockToPull {
                 || !work.plan().job().shop().machine().programmed()) {
             return "not planned";
         }
-        List<String> lines = new ArrayList<>(List.of("the machine's own sticks"));
-        WholeLengths.of(work.setups())
-                .forEach(l -> lines.add(l.count() + " of " + Decimals.trimmed(l.length(), 1) + " mm for " + l.sticks()
-                        + (l.sticks() == 1 ? " whole stick" : " whole sticks")));
-        return String.join("\n", lines);
+        return "the machine's own sticks";
     }
 
     private static String taken(CutPlan plan) {

@@ -1,8 +1,10 @@
 package collarwright.paper;
 
+import collarwright.cutting.MergedLengths;
 import collarwright.machining.StrutBar;
 import collarwright.machining.StrutTurn;
 import collarwright.plan.Plan;
+import collarwright.strut.FlatEnds;
 import collarwright.strut.StrutEnd;
 import collarwright.strut.StrutType;
 import collarwright.strut.TieHole;
@@ -11,6 +13,10 @@ import collarwright.units.InchFractions;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** The struts: what is cut and drilled, the longest first. */
 final class StrutTables {
@@ -28,6 +34,10 @@ final class StrutTables {
                 .toList();
     }
 
+    private boolean flattened() {
+        return plan.job().strut().endWork().flat().isPresent();
+    }
+
     boolean drilled() {
         return plan.job().strut().tieHole().isPresent();
     }
@@ -43,9 +53,12 @@ final class StrutTables {
                 Column.numbers("to make"),
                 Column.marks("cut"),
                 Column.marks("marked")));
+        if (flattened()) {
+            columns.add(5, Column.numbers("hole to hole, mm"));
+        }
         List<List<Cell>> rows = new ArrayList<>();
         for (StrutType type : longestFirst()) {
-            rows.add(List.of(
+            List<Cell> row = new ArrayList<>(List.of(
                     Cell.of(Integer.toString(rows.size() + 1)),
                     Cell.strong(type.id()),
                     Cell.strong(Decimals.fixed(type.cut(), 2)),
@@ -55,8 +68,35 @@ final class StrutTables {
                     Cell.strong(Integer.toString(plan.job().order().made(type.count()))),
                     Cell.tick(),
                     Cell.tick()));
+            if (flattened()) {
+                row.add(5, Cell.strong(Decimals.fixed(type.holeToHole().orElseThrow(), 2)));
+            }
+            rows.add(row);
         }
         return new Grid("Cut list, the longest stop first", columns, rows);
+    }
+
+    /** Where the saw gives several types one length between theirs; empty where every type has its own. */
+    Optional<String> merged() {
+        List<StrutType> types = plan.struts().types();
+        double merge = plan.job().cutting().merge();
+        List<Double> sawn = MergedLengths.of(types.stream().map(StrutType::cut).toList(), merge);
+        SortedMap<Double, List<String>> others = new TreeMap<>(Comparator.reverseOrder());
+        for (int i = 0; i < types.size(); i++) {
+            if (StrictMath.abs(sawn.get(i) - types.get(i).cut()) > 0) {
+                others.computeIfAbsent(sawn.get(i), l -> new ArrayList<>())
+                        .add(types.get(i).id());
+            }
+        }
+        String stops = others.entrySet().stream()
+                .map(e -> String.join(", ", e.getValue()) + " at " + Decimals.fixed(StopBlocks.rounded(e.getKey()), 3)
+                        + " mm")
+                .collect(Collectors.joining("; "));
+        return others.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Sawn at one stop, since lengths that differ by " + Decimals.trimmed(merge, 3)
+                        + " mm or less are merged: " + stops
+                        + ". So the saw's papers have it; the lengths above are those before merging.");
     }
 
     /** Stops of a press: end a against the stop for both holes, or either end for the hole beside it. */
@@ -96,10 +136,11 @@ final class StrutTables {
     String drillingRule() {
         TieHole tie = plan.job().strut().tieHole().orElseThrow();
         StrutBar bar = new StrutBar(plan.job().strut().stock());
-        double through = bar.highest() - bar.lowest() + plan.job().limits().overtravel();
+        double thick = flattened() ? FlatEnds.thickness(bar.stock()) : bar.highest() - bar.lowest();
+        double through = thick + plan.job().limits().overtravel();
         boolean tube = bar.stock().wall().isPresent();
         return "Tie hole Ø " + Sizes.both(tie.diameter()) + ", through the strut's axis, from one side through "
-                + (tube ? "both walls" : "the whole bar") + ": flutes " + Sizes.both(through)
+                + (flattened() ? "the flat" : tube ? "both walls" : "the whole bar") + ": flutes " + Sizes.both(through)
                 + " or longer, far side backed up. The fraction's error: the fraction less the true distance."
                 + (turned()
                         ? " Turn between: after the first hole turn the strut so far about its length, as seen from the"

@@ -270,6 +270,8 @@ public final class Traveller {
         flow.pictures(new StrutPicture(tables.drilled(), Flow.WIDTH));
         flow.grid(tables.cutting());
         flow.text("Error: the fraction less the true length. Cut by the exact figure where you can.");
+        tables.merged().map(t -> UnitWords.of(job, t)).ifPresent(flow::text);
+        flow.points(EndWords.of(plan).stream().map(t -> UnitWords.of(job, t)).toList());
         if (tables.drilled()) {
             flow.grid(tables.drilling());
             flow.text(tables.drillingRule());

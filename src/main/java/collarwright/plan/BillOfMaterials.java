@@ -3,9 +3,11 @@ package collarwright.plan;
 import collarwright.collar.Fix;
 import collarwright.cutting.CutPlan;
 import collarwright.cutting.StockLength;
+import collarwright.geometry.Interval;
 import collarwright.job.Job;
 import collarwright.job.PriceList;
 import collarwright.stock.RoundStock;
+import collarwright.strut.EndWork;
 import collarwright.strut.StrutType;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
@@ -38,6 +40,10 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
         OFFCUT(false),
         /** Ties or pins, one for each strut end. */
         FASTENER(true),
+        /** Plugs, one in each end of every strut that is made. */
+        PLUG(true),
+        /** Caps, one on each end of every strut that is made. */
+        CAP(true),
         /** Struts that are made. */
         STRUT(false),
         /** Collars that are made. */
@@ -74,9 +80,9 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
      * One thing.
      *
      * @param kind what it is
-     * @param name name of the stock, of the part, or {@code tie} or {@code pin}: what a price file calls it
+     * @param name name of the stock, of the part, or {@code tie}, {@code pin}, {@code plug}, {@code cap}: what a price file calls it
      * @param title the same for people
-     * @param size length of one in mm; 0 for ties and pins
+     * @param size length of one in mm; 0 for ties, pins and caps
      * @param count how many
      * @param kg weight of all of them; empty where it is not known
      * @param unit what the price is for, such as {@code piece}; empty where there is none
@@ -103,12 +109,13 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
         List<Row> rows = new ArrayList<>();
         PriceList prices = plan.job().cutting().prices();
         for (StockNeed need : work.needs()) {
-            if (need.pieces() == 0) {
+            if (need.pieces() == 0 || !(need.length() > 0)) {
                 continue;
             }
             need.plan().ifPresentOrElse(cut -> sticks(need, cut, prices, rows), () -> rows.add(byLength(need, prices)));
         }
         fastener(plan, prices).ifPresent(rows::add);
+        ends(plan, prices, rows);
         double longestBought = rows.stream()
                 .filter(r -> r.kind == Kind.STICK)
                 .mapToDouble(Row::size)
@@ -167,19 +174,57 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
                         .tieHole()
                         .map(t -> " through a hole of Ø " + Decimals.trimmed(t.diameter(), 2) + " mm")
                         .orElse("");
-        Optional<PriceList.Price> price = prices.pieces(name);
-        Optional<Double> cost = price.map(p -> hundredths(StrictMath.ceil(count / p.size()) * p.price()));
         return count == 0
                 ? Optional.empty()
-                : Optional.of(new Row(
-                        Kind.FASTENER,
-                        name,
-                        title,
-                        0,
-                        count,
-                        Optional.empty(),
-                        price.map(PriceList.Price::unit).orElse(""),
-                        cost));
+                : Optional.of(pieces(new Pieces(Kind.FASTENER, name, title, 0, count), prices));
+    }
+
+    // Spare struts have their ends, too.
+    private static void ends(Plan plan, PriceList prices, List<Row> rows) {
+        EndWork work = plan.job().strut().endWork();
+        int ends = StrictMath.multiplyExact(2, OrderTotals.of(plan).struts());
+        work.plugs().ifPresent(plug -> {
+            String title = "plug Ø " + Decimals.trimmed(plug.diameter(), 2) + " mm, "
+                    + Decimals.trimmed(plug.length(), 2) + " mm long";
+            Optional<Double> rod = prices.byLength("plug", ends * plug.length(), 0);
+            Row pieces = pieces(new Pieces(Kind.PLUG, "plug", title, plug.length(), ends), prices);
+            rows.add(
+                    pieces.cost.isPresent() || rod.isEmpty()
+                            ? pieces
+                            : new Row(
+                                    Kind.PLUG,
+                                    "plug",
+                                    title,
+                                    plug.length(),
+                                    ends,
+                                    Optional.empty(),
+                                    "length",
+                                    rod.map(BillOfMaterials::hundredths)));
+        });
+        if (work.caps()) {
+            Interval od = plan.job().strut().stock().od();
+            String sizes = od.min() < od.max()
+                    ? Decimals.trimmed(od.min(), 2) + " to " + Decimals.trimmed(od.max(), 2)
+                    : Decimals.trimmed(od.nominal(), 2);
+            rows.add(pieces(new Pieces(Kind.CAP, "cap", "end cap for struts of Ø " + sizes + " mm", 0, ends), prices));
+        }
+    }
+
+    private record Pieces(Kind kind, String name, String title, double size, int count) {}
+
+    // Packs are bought whole.
+    private static Row pieces(Pieces what, PriceList prices) {
+        Optional<PriceList.Price> price = prices.pieces(what.name);
+        Optional<Double> cost = price.map(p -> hundredths(StrictMath.ceil(what.count / p.size()) * p.price()));
+        return new Row(
+                what.kind,
+                what.name,
+                what.title,
+                what.size,
+                what.count,
+                Optional.empty(),
+                price.map(PriceList.Price::unit).orElse(""),
+                cost);
     }
 
     private static List<Row> made(Plan plan) {
@@ -245,7 +290,7 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
     /**
      * Weighs what has to be fetched.
      *
-     * @return kg of all stock that is bought; ties and pins are not counted
+     * @return kg of all stock that is bought; ties, pins, plugs and caps are not counted
      */
     public double boughtKg() {
         return rows.stream()

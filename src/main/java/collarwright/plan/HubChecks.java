@@ -8,6 +8,7 @@ import collarwright.job.Job;
 import collarwright.job.Limits;
 import collarwright.plan.Check.Quantity;
 import collarwright.plan.Check.Sense;
+import collarwright.strut.FlatEnds;
 import collarwright.strut.Setbacks;
 import collarwright.strut.TieHole;
 import collarwright.units.Decimals;
@@ -27,12 +28,14 @@ final class HubChecks {
     private final double strut;
     private final Limits limits;
     private final Optional<TieHole> tieHole;
+    private final Optional<FlatEnds> flat;
 
     HubChecks(HubPart part, Job job) {
         this.part = part;
         this.body = part.settings().body();
         this.strut = job.strut().stock().od().max();
         this.tieHole = job.strut().tieHole();
+        this.flat = job.strut().endWork().flat();
         this.limits = job.limits();
     }
 
@@ -40,6 +43,7 @@ final class HubChecks {
         List<Check> checks = new ArrayList<>();
         checks.add(worst(engagement()));
         tieHole.ifPresent(t -> checks.add(worst(tieHoleFree(t))));
+        flat.ifPresent(f -> checks.add(worst(flatInside(f))));
         checks.add(worst(crowding()));
         checks.add(ringCover());
         return checks;
@@ -132,6 +136,21 @@ final class HubChecks {
                         this::at,
                         hole -> List.of(
                                 "drill the tie hole nearer to the strut's end, so that it is free inside the collar",
+                                "or take a wider collar pipe")));
+    }
+
+    // What is flat has to lie inside the inner rim: the collar holds a round strut.
+    private HoleCheck flatInside(FlatEnds ends) {
+        return new HoleCheck(
+                Code.STRUT_FLAT,
+                Quantity.LENGTH,
+                Sense.AT_LEAST,
+                this::engagement,
+                hole -> new Check.Limits(OptionalDouble.empty(), ends.length(), PatternChecks.GEOMETRY),
+                new HoleCheck.Words(
+                        this::at,
+                        hole -> List.of(
+                                "flatten a shorter length, so that the strut is round where the collar holds it",
                                 "or take a wider collar pipe")));
     }
 

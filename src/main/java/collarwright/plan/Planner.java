@@ -76,6 +76,7 @@ public final class Planner {
         HubPlay.note(new Plan(job, hubs, struts, book, assembly, checks, findings))
                 .ifPresent(findings::add);
         BinTable.note(job).ifPresent(findings::add);
+        EndChecks.flat(job, book).ifPresent(findings::add);
         noLaser().ifPresent(findings::add);
         findings.sort(Comparator.comparing(Finding::level));
         return new Plan(job, hubs, struts, book, assembly, checks, findings);
@@ -102,10 +103,7 @@ public final class Planner {
     }
 
     private List<Check> strutChecks(StrutLayout struts) {
-        // Two tie holes on one line must not run into each other; without them a strut only needs a length.
-        double least =
-                job.strut().tieHole().map(t -> 2 * t.fromEnd() + t.diameter()).orElse(1.0);
-        String source = job.strut().tieHole().isPresent() ? "geometry" : "our choice, no source";
+        Check.Limits shortest = EndChecks.shortest(job);
         List<Check> checks = new ArrayList<>();
         for (StrutType type : struts.types()) {
             checks.add(new Check(
@@ -114,10 +112,10 @@ public final class Planner {
                     Quantity.LENGTH,
                     Sense.AT_LEAST,
                     type.cut(),
-                    new Check.Limits(OptionalDouble.of(least), least, source),
-                    List.of("make the dome larger or its frequency lower", "or take a smaller collar and ring")));
+                    shortest,
+                    EndChecks.longer(job)));
         }
-        TieHoleEdge.of(job).ifPresent(checks::add);
+        checks.addAll(EndChecks.of(job));
         return checks;
     }
 

@@ -66,7 +66,7 @@ public record Production(
         strips.findings().stream().filter(f -> !findings.contains(f)).forEach(findings::add);
         findings.addAll(PlateWork.of(plan).findings());
         InsideReach.check(job).ifPresent(findings::add);
-        StockWork stock = StockWork.of(plan);
+        StockWork stock = StockWork.of(plan, rotary.setups());
         findings.addAll(stock.findings());
         findings.sort(Comparator.comparing(Finding::level));
         return new Production(plan, rotary, ends, strips, stock, findings);

@@ -13,8 +13,8 @@ import java.util.OptionalDouble;
  * @param pieces how many parts are cut from it
  * @param netLength length of all parts together, without cuts
  * @param kerf width of one cut, where it is known
- * @param plan which part is cut from which stick; empty where the machine parts them on sticks of its own, where they are
- *     made of strip, or where nobody knows the lengths that the stock is sold in
+ * @param plan which part is cut from which stick; of collars that a machine drills on sticks, which of its sticks is cut from
+ *     which stock. Empty where they are made of strip, or where nobody knows the lengths that the stock is sold in
  */
 public record StockNeed(
         Role role, RoundStock stock, int pieces, double netLength, OptionalDouble kerf, Optional<CutPlan> plan) {
@@ -27,6 +27,17 @@ public record StockNeed(
         COLLAR,
         /** Centre rings. */
         RING
+    }
+
+    /**
+     * Tells whether its plan cuts the sticks of a machine, by the names of their layouts, in place of the parts.
+     *
+     * @return true for collars that are drilled and parted on sticks
+     */
+    public boolean forMachine() {
+        return role == Role.COLLAR
+                && plan.map(p -> p.task().pieces().stream().allMatch(s -> s.id().startsWith("L")))
+                        .orElse(false);
     }
 
     /**

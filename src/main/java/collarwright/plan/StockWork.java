@@ -13,6 +13,7 @@ import collarwright.job.CuttingSettings;
 import collarwright.job.Job;
 import collarwright.job.PriceList;
 import collarwright.machining.Machine;
+import collarwright.machining.SetupSheet;
 import collarwright.plan.StockNeed.Role;
 import collarwright.stock.RoundStock;
 import collarwright.strut.SizeRule;
@@ -30,8 +31,8 @@ import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
- * All parts of an order with the sticks that they are cut from: struts, then collars, then centre rings. Collars that a
- * machine drills on sticks of its own are not planned a second time; those that are made of strip take no pipe.
+ * All parts of an order with the sticks that they are cut from: struts, then collars, then centre rings. Where a machine
+ * drills collars on sticks, these sticks are cut from the stock in their place; collars that are made of strip take no pipe.
  *
  * @param needs struts, collars and rings, in this order; ties are not stock
  * @param offcuts what is left over afterwards: pieces that were not cut keep their place, and a rest of an offcut its name
@@ -50,13 +51,24 @@ public record StockWork(List<StockNeed> needs, List<CuttingSettings.Offcut> offc
     }
 
     /**
-     * Plans the cutting of an order.
+     * Plans the cutting of an order, without the sticks of a machine that runs programs.
      *
      * @param plan the plan
      * @return needs with their cutting plans, and the next inventory of offcuts
      */
     public static StockWork of(Plan plan) {
-        Making making = new Making(plan);
+        return of(plan, List.of());
+    }
+
+    /**
+     * Plans the cutting of an order.
+     *
+     * @param plan the plan
+     * @param setups what lies on the sticks of the machine that drills collars; none for a press
+     * @return needs with their cutting plans, and the next inventory of offcuts
+     */
+    public static StockWork of(Plan plan, List<SetupSheet> setups) {
+        Making making = new Making(plan, setups);
         making.run();
         return new StockWork(making.needs, making.left, making.findings);
     }
@@ -158,10 +170,12 @@ public record StockWork(List<StockNeed> needs, List<CuttingSettings.Offcut> offc
         private final List<StockNeed> needs = new ArrayList<>();
         private final List<Finding> findings = new ArrayList<>();
         private List<CuttingSettings.Offcut> left;
+        private final List<SetupSheet> setups;
         private int newOffcuts;
 
-        Making(Plan plan) {
+        Making(Plan plan, List<SetupSheet> setups) {
             this.plan = plan;
+            this.setups = setups;
             job = plan.job();
             made = OrderTotals.of(plan);
             saw = saw(job);
@@ -178,13 +192,14 @@ public record StockWork(List<StockNeed> needs, List<CuttingSettings.Offcut> offc
             double collars = made.collars() * job.hub().width();
             boolean pipe = job.shop().strip().isEmpty();
             if (pipe && machine.programmed()) {
+                Optional<CutPlan> sticks = cut(Role.COLLAR, machineSticks());
                 needs.add(new StockNeed(
                         Role.COLLAR,
                         job.hub().collar(),
                         made.collars(),
                         collars,
                         OptionalDouble.of(machine.rotary().partingKerf()),
-                        Optional.empty()));
+                        sticks));
             } else if (pipe) {
                 need(Role.COLLAR, made.collars(), collars, collars());
             }
@@ -221,7 +236,26 @@ public record StockWork(List<StockNeed> needs, List<CuttingSettings.Offcut> offc
             return pieces;
         }
 
+        // Longer ones than any stock have a finding of the machine, or nobody knows what the pipe is sold in.
+        private List<CutPiece> machineSticks() {
+            if (job.shop().strip().isPresent()) {
+                return List.of();
+            }
+            double longest = new CuttingTask(List.of(), stocks(job, Role.COLLAR, left), saw).longestPiece();
+            List<CutPiece> sticks = setups.stream()
+                    .map(s -> new CutPiece(
+                            s.load().id(), s.stick().needed(), s.load().runs()))
+                    .toList();
+            return sticks.stream().allMatch(s -> s.length() <= longest) ? sticks : List.of();
+        }
+
         private void need(Role role, int count, double net, List<CutPiece> pieces) {
+            Optional<CutPlan> cut = cut(role, pieces);
+            OptionalDouble kerf = cut.isPresent() ? OptionalDouble.of(saw.kerf()) : OptionalDouble.empty();
+            needs.add(new StockNeed(role, stock(job, role), count, net, kerf, cut));
+        }
+
+        private Optional<CutPlan> cut(Role role, List<CutPiece> pieces) {
             List<StockLength> stocks = stocks(job, role, left);
             Optional<CutPlan> cut = Optional.empty();
             if (!pieces.isEmpty() && !stocks.isEmpty()) {
@@ -234,8 +268,7 @@ public record StockWork(List<StockNeed> needs, List<CuttingSettings.Offcut> offc
                     cut = Optional.of(found);
                 }
             }
-            OptionalDouble kerf = cut.isPresent() ? OptionalDouble.of(saw.kerf()) : OptionalDouble.empty();
-            needs.add(new StockNeed(role, stock(job, role), count, net, kerf, cut));
+            return cut;
         }
 
         // Pieces that were cut leave the inventory; rests that are worth it come in.

@@ -72,10 +72,21 @@ public sealed interface SizeRule {
             check((stick - trim - (pieces - 1) * kerf) / pieces);
         }
 
-        /** The length of each piece: what the stick leaves when the trim and the cuts between the pieces are gone. */
+        // In thousandths: such as 12 in, which is off by far less.
+        private static final double ROUNDING = 1e-6;
+
+        /**
+         * The length of each piece: what the stick leaves when the trim and the cuts between the pieces are gone, in whole
+         * thousandths of a millimetre as the saw counts them: a thousandth too long, and one piece fewer would fit.
+         */
         @Override
         public double value() {
-            return (stick - trim - (pieces - 1) * kerf) / pieces;
+            double left = StrictMath.floor(stick * 1000 + ROUNDING) - up(trim) - (pieces - 1) * up(kerf);
+            return StrictMath.floor(left / pieces) / 1000;
+        }
+
+        private static double up(double length) {
+            return StrictMath.ceil(length * 1000 - ROUNDING);
         }
     }
 

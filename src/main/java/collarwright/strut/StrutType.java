@@ -1,6 +1,7 @@
 package collarwright.strut;
 
 import collarwright.hub.StrutTip;
+import java.util.Optional;
 
 /**
  * All struts that are cut and drilled alike.
@@ -33,6 +34,15 @@ public record StrutType(String id, int count, double chord, double cut, double t
      */
     public boolean alike() {
         return a.equals(b);
+    }
+
+    /**
+     * Returns how far the axes of its two tie holes are apart along the strut.
+     *
+     * @return mm; empty where none are drilled
+     */
+    public Optional<Double> holeToHole() {
+        return a.drill().flatMap(first -> b.drill().map(second -> cut - first - second));
     }
 
     /**

@@ -102,7 +102,7 @@ class CuttingPlannerTest {
     void cutOnLessThanAKerf_takesThatMuch() {
         CutPlan plan = plan(SAW, List.of(new CutPiece("A", 999, 1)), StockLength.unlimited("1 m", 1000));
 
-        assertThat(plan.layouts().get(0).sums()).isEqualTo(new StickLayout.Sums(1000, 0, 999, 1, 1, 0));
+        assertThat(plan.layouts().get(0).sums()).isEqualTo(new StickLayout.Sums(1000, 0, 999, 1, 1, 1, 0));
     }
 
     @Test

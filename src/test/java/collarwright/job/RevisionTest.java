@@ -87,8 +87,19 @@ class RevisionTest {
                 Jobs.job("measured-od = [\"20.0 mm\", \"20.2 mm\"]", bins + "2").revision(),
                 Jobs.job("measured-od = [\"20.0 mm\", \"20.2 mm\"]", bins + "3").revision(),
                 Jobs.job("measured-od = [\"20.0 mm\", \"20.2 mm\"]", bins + "3\nbin = 2")
+                        .revision(),
+                Jobs.job("[hub]", "caps = true\n[hub]").revision(),
+                Jobs.job("[hub]", "plugs = { length = \"30 mm\", diameter = \"15 mm\" }\n[hub]")
+                        .revision(),
+                Jobs.job("[hub]", "plugs = { length = \"31 mm\", diameter = \"15 mm\" }\n[hub]")
+                        .revision(),
+                Jobs.job("[hub]", "ends = \"flattened\"\nflat-length = \"20 mm\"\n[hub]")
+                        .revision(),
+                Jobs.job("[hub]", "ends = \"flattened\"\nflat-length = \"21 mm\"\n[hub]")
                         .revision());
-        assertThat(revisions).hasSize(6);
+        assertThat(revisions).hasSize(11);
+        assertThat(Jobs.job("[hub]", "ends = \"square\"\ncaps = false\n[hub]").revision())
+                .isEqualTo(REVISION);
     }
 
     @Test

@@ -67,6 +67,8 @@ class PlanSchemaTest {
         all.add(StrutEndPackTest.job("bed-plain"));
         all.add(StripPackTest.job());
         all.add(PackJobs.sawn());
+        all.add(DomeJobs.read(DomeJobs.named("cut-jobs", "flat-conduit")));
+        all.add(DomeJobs.read(DomeJobs.named("cut-jobs", "plugged-dowel")));
         all.add(DomeJobs.read(DomeJobs.named("bored", "hutch")));
         Job shelter = DomeJobs.read(DomeJobs.named("tubes", "shelter"));
         all.add(shelter);
@@ -160,7 +162,10 @@ class PlanSchemaTest {
         for (JsonNode plan : plans()) {
             gather(plan, "", written);
         }
-        assertThat(written).isEqualTo(described);
+        Set<String> unwritten = new HashSet<>(described);
+        unwritten.removeAll(written);
+        assertThat(unwritten).isEmpty();
+        assertThat(described).containsAll(written);
     }
 
     private interface Visit {
