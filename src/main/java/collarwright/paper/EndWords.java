@@ -35,7 +35,7 @@ final class EndWords {
     private static List<String> flat(Job job, FlatEnds ends) {
         TieHole tie = job.strut().tieHole().orElseThrow();
         return List.of(
-                "Flattened ends: cut length = hole to hole + 2 × " + mm(tie.fromEnd())
+                "Flattened ends: cut length = hole to hole and " + mm(tie.fromEnd()) + " more at each end"
                         + ". First flatten, drill and measure one piece of this stock: if it came out longer or shorter,"
                         + " hole to hole is what counts, and the cut length is to be mended by the same amount.",
                 "Flatten " + mm(ends.length()) + " of each end (by the sizes alone it comes out about "
@@ -52,6 +52,6 @@ final class EndWords {
     }
 
     private static String mm(double length) {
-        return Decimals.trimmed(length, 2) + " mm";
+        return Decimals.trimmed(length, 3) + " mm";
     }
 }

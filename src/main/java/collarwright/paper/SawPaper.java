@@ -96,7 +96,7 @@ public final class SawPaper {
     private static String what(StockNeed need) {
         return switch (need.role()) {
             case STRUT -> "struts";
-            case COLLAR -> need.forMachine() ? "sticks for the machine" : "collars";
+            case COLLAR -> need.forMachine() ? "machine sticks" : "collars";
             case RING -> "centre rings";
         };
     }
@@ -123,7 +123,7 @@ public final class SawPaper {
 
     private void sticks(StockNeed need, CutPlan cut, List<String> names) {
         flow.page("Saw: " + what(need));
-        flow.title("Sticks for " + what(need));
+        flow.title(need.forMachine() ? "Machine sticks from stock" : "Sticks for " + what(need));
         flow.text(need.stock().title()
                 + ". Cuts are to scale; hatched is not used. One box for each stick, to tick when" + " it is cut.");
         for (int i = 0; i < names.size(); i++) {

@@ -29,7 +29,7 @@ final class SawTable {
     private static Grid grid(StockNeed need, CutPlan plan, List<String> names) {
         String what = switch (need.role()) {
             case STRUT -> "Struts";
-            case COLLAR -> need.forMachine() ? "Sticks for the machine" : "Collars";
+            case COLLAR -> need.forMachine() ? "Machine sticks" : "Collars";
             case RING -> "Centre rings";
         };
         List<List<Cell>> rows = new ArrayList<>();
