@@ -182,16 +182,18 @@ class SetupSheetTest {
             count += (kind.getValue() + each - 1) / each;
             net += kind.getValue() * kind.getKey();
         }
-        int bought = 0;
+        double bought = 0;
         for (JsonNode need : plan.get("stock")) {
             if (need.get("role").asText().equals("collar")) {
                 for (JsonNode layout : need.at("/cutting/layouts")) {
-                    bought += layout.get("runs").asInt();
+                    int runs = layout.get("runs").asInt();
+                    int length = layout.get("stickLengthMm").asInt();
+                    bought += runs * length;
+                    assertThat(sheet("Stock to pull")).contains(runs + " of " + length + " mm");
                 }
             }
         }
-        assertThat(bought).isBetween((int) Math.ceil(net / 3000), count);
-        assertThat(sheet("Stock to pull")).contains(bought + " of 3000 mm");
+        assertThat(bought).isBetween(net, 3000.0 * count);
     }
 
     @Test
