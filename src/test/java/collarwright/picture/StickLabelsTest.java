@@ -65,7 +65,7 @@ class StickLabelsTest {
                 named.add(Integer.parseInt(ends[ends.length - 1]));
                 for (StickLabels.Placed b : labels) {
                     boolean apart = Math.abs(a.x() - b.x()) > a.half() + b.half();
-                    assertThat(a == b || a.row() != b.row() || apart)
+                    assertThat(a.equals(b) || a.row() != b.row() || apart)
                             .as(a + " " + b)
                             .isTrue();
                     boolean under = a.row() > b.row() && Math.abs(a.tip() - b.x()) <= b.half();
