@@ -168,6 +168,30 @@ class PlanSchemaTest {
         assertThat(described).containsAll(written);
     }
 
+    /** A reader sees what a value looks like; what has its words listed, or is yes or no, needs none. */
+    @Test
+    void schema_everyValue_hasAnExampleThatFits() {
+        List<String> wrong = new ArrayList<>();
+        walk(schema, "", (path, key) -> {
+            String type = key.path("type").asText();
+            boolean told = key.has("const") || key.has("enum") || type.equals("boolean");
+            if (told || type.equals("object") || type.equals("array")) {
+                return;
+            }
+            if (key.path("examples").isEmpty()) {
+                wrong.add(path + " has no example");
+            }
+            Schema alone = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                    .getSchema(key);
+            key.path("examples").forEach(example -> {
+                if (!alone.validate(example).isEmpty()) {
+                    wrong.add(path + ": " + example + " does not fit");
+                }
+            });
+        });
+        assertThat(wrong).isEmpty();
+    }
+
     private interface Visit {
         void key(String path, JsonNode key);
     }
