@@ -57,16 +57,12 @@ final class ProfileFile {
      * @return the files that could be opened
      */
     static List<ProfileFile> open(ProfileSource source, FindingList findings) {
-        List<ProfileFile> files = new ArrayList<>();
-        Map<String, String> seen = new HashMap<>();
+        List<TextFile> texts = new ArrayList<>();
         String at = "";
         try {
             for (String name : source.names()) {
                 at = name;
-                String place = source.place(name);
-                TextFile.decode(place, source.read(name), findings)
-                        .flatMap(text -> TomlReader.open(text, findings))
-                        .ifPresent(reader -> files.add(new ProfileFile(reader, place, seen)));
+                TextFile.decode(source.place(name), source.read(name), findings).ifPresent(texts::add);
             }
         } catch (IOException e) {
             findings.add(Finding.stop(
@@ -75,6 +71,13 @@ final class ProfileFile {
                     "profiles that can be read",
                     Quoted.bare(e.getClass().getSimpleName() + ": " + e.getMessage()),
                     "check the name of the folder and the right to read it"));
+        }
+        List<ProfileFile> files = new ArrayList<>();
+        Map<String, String> seen = new HashMap<>();
+        List<Optional<TomlReader>> readers = TomlReader.open(texts, findings);
+        for (int i = 0; i < texts.size(); i++) {
+            String place = texts.get(i).name();
+            readers.get(i).ifPresent(reader -> files.add(new ProfileFile(reader, place, seen)));
         }
         return files;
     }

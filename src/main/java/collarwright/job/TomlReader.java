@@ -6,11 +6,13 @@ import collarwright.finding.Where;
 import collarwright.units.LengthUnit;
 import collarwright.units.Quoted;
 import collarwright.units.Spelling;
+import collarwright.units.Together;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.tomlj.Toml;
 import org.tomlj.TomlParseResult;
 
@@ -51,7 +53,28 @@ public final class TomlReader {
      * @return the reader; empty if so much is broken that nothing more can be said about the rest
      */
     public static Optional<TomlReader> open(TextFile file, FindingList findings) {
-        TomlParseResult toml = Toml.parse(file.text());
+        return open(file, Toml.parse(file.text()), findings);
+    }
+
+    /**
+     * Opens several files, which are parsed at the same time.
+     *
+     * @param files the texts
+     * @param findings takes the findings, file by file
+     * @return a reader for each, in the order of the files; empty where so much is broken that nothing more can be said
+     */
+    static List<Optional<TomlReader>> open(List<TextFile> files, FindingList findings) {
+        List<Supplier<TomlParseResult>> parsers = new ArrayList<>();
+        files.forEach(file -> parsers.add(() -> Toml.parse(file.text())));
+        List<TomlParseResult> parsed = Together.all(parsers);
+        List<Optional<TomlReader>> readers = new ArrayList<>();
+        for (int i = 0; i < files.size(); i++) {
+            readers.add(open(files.get(i), parsed.get(i), findings));
+        }
+        return readers;
+    }
+
+    private static Optional<TomlReader> open(TextFile file, TomlParseResult toml, FindingList findings) {
         boolean readable = SyntaxFindings.add(file, toml.errors(), findings);
         return readable ? Optional.of(new TomlReader(file, toml, findings)) : Optional.empty();
     }

@@ -2,12 +2,14 @@ package collarwright.pack;
 
 import collarwright.job.CsvForm;
 import collarwright.paper.PackFile;
+import collarwright.units.Together;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /** Takes the files of a pack in the order in which a person meets them, and the tables that stand in its workbook too. */
 final class Shelf {
@@ -28,15 +30,16 @@ final class Shelf {
      * @return all of their files
      */
     static Shelf fill(CsvForm form, List<Consumer<Shelf>> fillers) {
+        List<Supplier<Shelf>> tasks = new ArrayList<>();
+        for (Consumer<Shelf> filler : fillers) {
+            tasks.add(() -> {
+                Shelf own = new Shelf(form);
+                filler.accept(own);
+                return own;
+            });
+        }
         Shelf all = new Shelf(form);
-        fillers.parallelStream()
-                .map(filler -> {
-                    Shelf own = new Shelf(form);
-                    filler.accept(own);
-                    return own;
-                })
-                .toList()
-                .forEach(all::add);
+        Together.all(tasks).forEach(all::add);
         return all;
     }
 

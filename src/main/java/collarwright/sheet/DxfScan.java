@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.DoubleStream;
 
 /**
  * Reads a DXF as a machine would that knows lines, arcs, circles and polylines on the plane, and takes exception to
@@ -58,21 +57,40 @@ final class DxfScan {
     }
 
     private void tags(String text) {
-        String[] lines = text.split("\r\n|\n|\r", -1);
-        int end = lines.length;
-        while (end > 0 && lines[end - 1].isBlank()) {
+        List<String> lines = lines(text);
+        int end = lines.size();
+        while (end > 0 && lines.get(end - 1).isBlank()) {
             end--;
         }
         for (int i = 0; i < end; i += 2) {
-            String code = lines[i].strip();
+            String code = lines.get(i).strip();
             if (code.isEmpty() || code.length() > 4 || FileFaults.digits(code, 0) != code.length()) {
                 throw faults.unreadable(i + 1, "a group code, a whole number", FileFaults.shown(code), CURE);
             }
-            tags.add(new Tag(Integer.parseInt(code), i + 1 < end ? lines[i + 1].strip() : "", i + 2));
+            tags.add(new Tag(
+                    Integer.parseInt(code), i + 1 < end ? lines.get(i + 1).strip() : "", i + 2));
         }
         if (tags.isEmpty() || !tags.get(tags.size() - 1).starts("EOF")) {
             faults.add(StrictMath.max(1, end), "EOF at the end: a whole file", "it breaks off");
         }
+    }
+
+    // A line ends in CR LF, LF or CR. Read by hand: a file has tens of thousands of them.
+    private static List<String> lines(String text) {
+        List<String> lines = new ArrayList<>();
+        int start = 0;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c == '\n' || c == '\r') {
+                lines.add(text.substring(start, i));
+                if (c == '\r' && i + 1 < text.length() && text.charAt(i + 1) == '\n') {
+                    i++;
+                }
+                start = i + 1;
+            }
+        }
+        lines.add(text.substring(start));
+        return lines;
     }
 
     private void sections() {
@@ -111,7 +129,11 @@ final class DxfScan {
             header.put(head.value(), List.copyOf(record.subList(1, record.size())));
             return;
         }
-        record.stream().filter(t -> t.code() == 5).forEach(this::handle);
+        for (Tag tag : record) {
+            if (tag.code() == 5) {
+                handle(tag);
+            }
+        }
         if (section.equals("TABLES") && head.starts("LAYER")) {
             text(record, 2).ifPresent(layers::add);
         } else if (section.equals("BLOCKS") && DRAWN.contains(head.value())) {
@@ -245,23 +267,28 @@ final class DxfScan {
         }
     }
 
+    private static Optional<Tag> tag(List<Tag> record, int code) {
+        for (Tag tag : record) {
+            if (tag.code() == code) {
+                return Optional.of(tag);
+            }
+        }
+        return Optional.empty();
+    }
+
     private static Optional<String> text(List<Tag> record, int code) {
-        return record.stream().filter(t -> t.code() == code).map(Tag::value).findFirst();
+        return tag(record, code).map(Tag::value);
     }
 
     private static int whole(List<Tag> record, int code) {
         return text(record, code)
-                .filter(t -> t.matches("[0-9]{1,8}"))
+                .filter(t -> !t.isEmpty() && t.length() <= 8 && FileFaults.digits(t, 0) == t.length())
                 .map(Integer::parseInt)
                 .orElse(0);
     }
 
     private double bulge(List<Tag> record) {
-        return record.stream()
-                .filter(t -> t.code() == 42)
-                .findFirst()
-                .map(t -> number(t).orElse(0))
-                .orElse(0.0);
+        return tag(record, 42).map(t -> number(t).orElse(0)).orElse(0.0);
     }
 
     private OptionalDouble number(Tag tag) {
@@ -271,7 +298,7 @@ final class DxfScan {
     }
 
     private OptionalDouble real(List<Tag> record, int code) {
-        Optional<Tag> tag = record.stream().filter(t -> t.code() == code).findFirst();
+        Optional<Tag> tag = tag(record, code);
         if (tag.isEmpty()) {
             Tag head = record.get(0);
             faults.add(head.line(), "group " + code + " of " + head.value(), "none");
@@ -310,8 +337,13 @@ final class DxfScan {
 
     private void extent(
             String name, List<Tag> said, int code, boolean least, ToDoubleFunction<DrawnPiece.Spot> coordinate) {
-        DoubleStream all = pieces.stream().flatMap(p -> p.spots().stream()).mapToDouble(coordinate);
-        double drawn = (least ? all.min() : all.max()).orElse(0);
+        double drawn = least ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY;
+        for (DrawnPiece piece : pieces) {
+            for (DrawnPiece.Spot spot : piece.spots()) {
+                double at = coordinate.applyAsDouble(spot);
+                drawn = least ? StrictMath.min(drawn, at) : StrictMath.max(drawn, at);
+            }
+        }
         OptionalDouble value = real(said, code);
         if (value.isPresent() && StrictMath.abs(value.getAsDouble() - drawn) > 2 * DrawnPiece.CHORD_ERROR) {
             faults.add(said.get(0).line(), name + " where the drawing ends, " + drawn, value.getAsDouble() + " mm");
