@@ -29,7 +29,7 @@ final class StockToPull {
         // Beside the struts, where collars of pipe stand.
         work.strips().needs().forEach(need -> rows.add(1, strip(job, need)));
         return new Grid(
-                "Stock to pull",
+                "Pipe, bar and strip",
                 List.of(
                         Column.words("for"),
                         Column.words("stock and size"),
