@@ -22,8 +22,7 @@ public final class Together {
      * @throws RuntimeException what the first task that failed threw, in the order of the tasks
      */
     public static <T> List<T> all(List<Supplier<T>> tasks) {
-        ExecutorService processors =
-                Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
+        ExecutorService processors = Executors.newWorkStealingPool();
         try {
             List<CompletableFuture<T>> begun = new ArrayList<>();
             for (Supplier<T> task : tasks) {

@@ -279,7 +279,7 @@ public record HouseRules(String root) {
                 only("org.apache.pdfbox..", "sheet", "pack", "picture", "paper"),
                 only("de.rototor.pdfbox..", "sheet", "pack", "paper"),
                 only("org.jfree..", "sheet", "pack", "picture"),
-                only("org.locationtech.jts..", "collar"),
+                only("org.locationtech.jts..", "collar", "sheet"),
                 only("com.google.zxing..", "paper"),
                 only("org.dhatim..", "pack"),
                 only("java.awt..", "drawing", "sheet", "pack", "picture", "paper"));
