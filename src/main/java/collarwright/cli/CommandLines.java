@@ -15,6 +15,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Runs a command line: finds its command, prints what went wrong, and gives the exit code. */
 public final class CommandLines {
+    // How the library begins to tell of a name that no file can have here.
+    private static final String NO_PATH = " to interface java.nio.file.Path";
 
     private CommandLines() {}
 
@@ -76,6 +78,11 @@ public final class CommandLines {
                     .map(s -> "did you mean " + s + "?")
                     .forEach(hints::add);
         }
+        String told = String.valueOf(e.getMessage());
+        if (told.contains(NO_PATH)) {
+            told = told.substring(0, told.indexOf(NO_PATH)) + " to the name of a file";
+            hints.add("a name with accents needs a terminal that knows them: on Linux LC_ALL=C.UTF-8");
+        }
         String name = e.getCommandLine().getCommandSpec().qualifiedName();
         hints.add("see: " + name + " --help");
         Finding finding = new Finding(
@@ -83,7 +90,7 @@ public final class CommandLines {
                 Code.COMMAND_LINE,
                 new Where.Part(name),
                 "a command line as " + name + " --help shows it",
-                String.valueOf(e.getMessage()),
+                told,
                 hints);
         terminal.printError(FindingPrinter.print(List.of(finding)));
         return Outcome.COMMAND_LINE.exitCode();

@@ -30,6 +30,9 @@ final class CompareTable {
     }
 
     private void fill() {
+        List<String> files = new ArrayList<>(List.of("file"));
+        jobs.forEach(job -> files.add(end(job.file())));
+        rows.add(files);
         row("job", v -> shortened(v.title()));
         row("revision", Variant::revision);
         row("frequency", CompareTable::frequency);
@@ -99,6 +102,12 @@ final class CompareTable {
 
     private static String clock(long minutes) {
         return minutes / 60 + ":" + (minutes % 60 < 10 ? "0" : "") + minutes % 60;
+    }
+
+    // Of a long path its end tells more.
+    private static String end(String file) {
+        int length = file.codePointCount(0, file.length());
+        return length <= MOST_TITLE ? file : "…" + file.substring(file.offsetByCodePoints(0, length - MOST_TITLE + 1));
     }
 
     private static String shortened(String title) {

@@ -77,10 +77,7 @@ final class SetupPages {
                 new DomeFacts.Fact(
                         "stick",
                         figures.size(stick.needed()) + " or longer"
-                                + load.fromLength()
-                                        .map(l ->
-                                                ", " + load.sticksPerLength() + " from a length of " + figures.span(l))
-                                        .orElse("")),
+                                + (load.fromLength().isPresent() ? "; struts/saw.pdf says what it is sawn from" : "")),
                 new DomeFacts.Fact(
                         "in the chuck",
                         figures.size(stick.inChuck()) + " behind the jaw face; stands out "

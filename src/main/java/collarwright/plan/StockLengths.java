@@ -22,7 +22,7 @@ final class StockLengths {
      *
      * @param job the job
      * @param struts its struts
-     * @return a warning; empty where all fit, or where the stock's lengths are not known
+     * @return a stop; empty where all fit, or where the stock's lengths are not known
      */
     static Optional<Finding> of(Job job, StrutLayout struts) {
         double stick = StockWork.stocks(job, StockNeed.Role.STRUT).stream()
@@ -33,7 +33,7 @@ final class StockLengths {
                 struts.types().stream().filter(type -> type.cut() > stick).toList();
         return longer.stream()
                 .max(Comparator.comparingDouble(StrutType::cut))
-                .map(worst -> Finding.warn(
+                .map(worst -> Finding.stop(
                         Code.STRUT_BEYOND_STOCK,
                         new Where.Part("strut " + worst.id()
                                 + (longer.size() > 1 ? " and " + (longer.size() - 1) + " more" : "")),
@@ -43,6 +43,7 @@ final class StockLengths {
                         job.dome() instanceof FrameSettings
                                 ? "check the unit that the file was read in: frame-unit"
                                 : "make the dome smaller or its frequency higher",
-                        "or take stock that is sold longer; joints within a strut are not planned here"));
+                        "or take stock that is sold longer; joints within a strut are not planned here",
+                        "or write the lengths that you really get it in: lengths = [\"6 m\"] under [strut]"));
     }
 }

@@ -60,6 +60,15 @@ class CommandsTest {
         assertThat(run.err()).contains("COMMAND_LINE", "--help");
     }
 
+    /** A name that no file can have stands in for one with accents under a terminal that knows none. */
+    @Test
+    void nameThatNoFileCanHave_isToldWithoutWordsOfTheProgram() {
+        CommandRun run = CommandRun.of("check", "a\0b.toml");
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).contains("COMMAND_LINE", "to the name of a file", "LC_ALL=C.UTF-8");
+        assertThat(run.err()).doesNotContain("java.nio", "Exception");
+    }
+
     @Test
     void starter_isMadeAsItIs() throws IOException {
         Path job = folder.resolve("Größe é").resolve("my job.toml");

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import collarwright.dome.DomeSettings;
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
+import collarwright.finding.Level;
 import collarwright.strut.SizeRule;
 import collarwright.testing.Jobs;
 import java.util.List;
@@ -22,6 +23,7 @@ class StockLengthsTest {
                 List.of());
         List<Finding> found = Plans.found(plan, Code.STRUT_BEYOND_STOCK);
         assertThat(found).hasSizeLessThan(2);
+        assertThat(found).allMatch(f -> f.level() == Level.STOP);
         return found.stream().findFirst();
     }
 
@@ -29,7 +31,7 @@ class StockLengthsTest {
     // Geometry Studies, Part I, NASA CR-1734, 1971, table of class I, method 1, from memory): sticks of 3 m give all
     // struts of 7 m radius, at 8 m only the shortest type, and at 10 m none.
     @Test
-    void struts_longerThanAnyStick_areWarnedOf() {
+    void struts_longerThanAnyStick_areStops() {
         assertThat(Jobs.windbreak().job().strut().stock().lengths()).containsExactly(3000.0);
         assertThat(found(7_000)).isEmpty();
         assertThat(found(8_000))
