@@ -32,6 +32,11 @@ final class PlatePages {
         PlateSettings.Kerf kerf = settings.kerf();
         boolean nominal = kerf.inside() + kerf.outside() == 0;
         flow.points(List.of(
+                settings.material().title() + ", cut with a "
+                        + settings.process().word() + " from sheets of "
+                        + figures.size(settings.sheet().length()) + " by "
+                        + figures.size(settings.sheet().width())
+                        + ": laser/plates.csv tells which part lies where, and which file is cut how often.",
                 "Plates are " + figures.size(sizes.diameter()) + " across, with a bore of " + figures.size(sizes.bore())
                         + " for the mandrel and notches for a pin of " + figures.size(sizes.pin()) + ".",
                 "Face with TOP toward the collar's TOP side; the small hole lies clockwise of the 0° line. Try the pin in a"

@@ -1,5 +1,6 @@
 package collarwright.paper;
 
+import collarwright.cutting.SheetPacker;
 import collarwright.job.StripSettings;
 import collarwright.machining.BenchProgram;
 import collarwright.machining.FlatSettings;
@@ -41,10 +42,22 @@ final class StripPages {
                         : "Cut files are nominal: no kerf is allowed for.",
                 "Outer face up, TOP away from you: azimuth grows to the left. Holes come first, outlines last.",
                 "The sum of all strips stands under stock to pull; cuts and margins of the sheet come on top."));
+        settings.nest()
+                .ifPresent(sheet -> flow.points(List.of("Nested on sheets of " + sheet(sheet)
+                        + ": strips/nest.csv tells which file is cut how often.")));
+        if (!work.programs().programs().isEmpty()) {
+            flow.points(
+                    List.of("Two ways to the holes: cut them with the outline, as the cut files have them, or cut the"
+                            + " outline alone and drill them by the programs below. Not both: a hole is made once."));
+        }
         flow.text(tightest(work));
         if (!work.programs().programs().isEmpty()) {
             programs(work, flat.orElseThrow());
         }
+    }
+
+    private String sheet(SheetPacker.Stock sheet) {
+        return figures.size(sheet.length()) + " by " + figures.size(sheet.width());
     }
 
     private Grid sizes(StripWork work) {
