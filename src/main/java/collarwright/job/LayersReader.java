@@ -113,7 +113,12 @@ final class LayersReader {
                 CutLayers.Style shown = style(other);
                 if (line.isCut() && !other.isCut()) {
                     if (style.colour() == shown.colour()) {
-                        good = wrong(other, line, "aci", "a colour that no cut line has", asOther(style.colour() + "", line));
+                        good = wrong(
+                                other,
+                                line,
+                                "aci",
+                                "a colour that no cut line has",
+                                asOther(style.colour() + "", line));
                     }
                     if (style.svg().equals(shown.svg())) {
                         good = wrong(other, line, "svg", "a colour that no cut line has", asOther(style.svg(), line));
@@ -130,7 +135,8 @@ final class LayersReader {
         boolean good = true;
         for (CutLayers.Line other : CutLayers.Line.values()) {
             String start = style(other).layer() + "-";
-            if (name.startsWith(start) && NUMBER.matcher(name.substring(start.length())).matches()) {
+            if (name.startsWith(start)
+                    && NUMBER.matcher(name.substring(start.length())).matches()) {
                 good = wrong(
                         line,
                         other,

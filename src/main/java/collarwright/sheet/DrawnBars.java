@@ -55,7 +55,8 @@ record DrawnBars(int metric, int inch, List<Wrong> wrong) {
         int inch = 0;
         List<Wrong> wrong = new ArrayList<>();
         List<Rule> rules = Rule.of(notes);
-        List<Rule> ticks = rules.stream().filter(r -> r.length() <= LONGEST_TICK).toList();
+        List<Rule> ticks =
+                rules.stream().filter(r -> r.length() <= LONGEST_TICK).toList();
         NearBoxes near = new NearBoxes(ticks.stream().map(Rule::box).toList());
         for (Rule bar : rules.stream().filter(r -> r.length() >= LEAST).toList()) {
             List<Integer> neighbours = near.meeting(bar.box().grown(0.01));

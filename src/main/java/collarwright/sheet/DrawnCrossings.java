@@ -66,8 +66,7 @@ final class DrawnCrossings {
             for (Chord b : others) {
                 if (meet(a, b) && !joined(a, b)) {
                     boolean inOrder = a.piece().line() <= b.piece().line();
-                    found.add(new Meeting(
-                            inOrder ? a.piece() : b.piece(), inOrder ? b.piece() : a.piece(), b.from()));
+                    found.add(new Meeting(inOrder ? a.piece() : b.piece(), inOrder ? b.piece() : a.piece(), b.from()));
                     return;
                 }
             }

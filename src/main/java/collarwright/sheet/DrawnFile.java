@@ -14,7 +14,13 @@ import java.util.Set;
  * @param colours of layers, as the format writes them
  * @param pieces all lines, arcs and circles, in the file's order
  */
-record DrawnFile(String format, double width, double height, Set<String> layers, Map<String, String> colours, List<DrawnPiece> pieces) {
+record DrawnFile(
+        String format,
+        double width,
+        double height,
+        Set<String> layers,
+        Map<String, String> colours,
+        List<DrawnPiece> pieces) {
     DrawnFile {
         layers = Set.copyOf(layers);
         colours = Map.copyOf(colours);

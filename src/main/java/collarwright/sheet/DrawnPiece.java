@@ -15,8 +15,7 @@ import java.util.List;
  * @param reach the least box that holds it, mm
  * @param inside whether it lies in the sheet, off its edges; only then it is split finely and compared further
  */
-record DrawnPiece(
-        String layer, String entity, int line, List<Spot> spots, boolean curved, Box reach, boolean inside) {
+record DrawnPiece(String layer, String entity, int line, List<Spot> spots, boolean curved, Box reach, boolean inside) {
     /** Spots in a millimetre. */
     static final double GRAIN = 1e4;
     /** The largest coordinate that is read, mm: products of differences still fit a long. */

@@ -64,9 +64,7 @@ final class DrawnPieces {
     void circle(Source source, double x, double y, double radius) {
         add(
                 source,
-                List.of(
-                        new DrawnTurn(x + radius, y, x - radius, y, 1),
-                        new DrawnTurn(x - radius, y, x + radius, y, 1)),
+                List.of(new DrawnTurn(x + radius, y, x - radius, y, 1), new DrawnTurn(x - radius, y, x + radius, y, 1)),
                 true);
     }
 
@@ -88,8 +86,8 @@ final class DrawnPieces {
     private void add(Source source, List<DrawnTurn> turns, boolean curved) {
         Box reach = turns.stream().map(DrawnTurn::reach).reduce(Box::with).orElseThrow();
         double most = DrawnPiece.FARTHEST;
-        String said = source.entity() + " on "
-                + (source.layer().isEmpty() ? "no layer" : FileFaults.shown(source.layer()));
+        String said =
+                source.entity() + " on " + (source.layer().isEmpty() ? "no layer" : FileFaults.shown(source.layer()));
         if (reach.left() < -most || reach.bottom() < -most || reach.right() > most || reach.top() > most) {
             faults.add(
                     source.line(),

@@ -31,7 +31,8 @@ final class DrawnPlaces {
         for (int i : neighbours(p)) {
             boolean inside = false;
             for (DrawnPiece piece : contours.get(i)) {
-                boolean level = piece.reach().bottom() <= p.mmY() + NEAR && piece.reach().top() >= p.mmY() - NEAR;
+                boolean level = piece.reach().bottom() <= p.mmY() + NEAR
+                        && piece.reach().top() >= p.mmY() - NEAR;
                 if (!work.allows(level ? piece.spots().size() : 1)) {
                     return true;
                 }

@@ -20,7 +20,15 @@ final class DxfGroups {
 
     private static final int FIRST_OWN = 1000;
     private static final Set<Integer> COMMON = Set.of(6, 30, 31, 38, 39, 48, 60, 62, 67, 210, 220, 230);
-    private static final Set<Integer> NONE = Set.of(39, 43, 40, 41, 60, 67, 210, 220);
+    private static final Map<Integer, String> NONE = Map.of(
+            39, "no thickness",
+            40, "no width",
+            41, "no width",
+            43, "no width",
+            60, "a line that is shown",
+            67, "a line on the sheet, not in paper space",
+            210, "seen from above",
+            220, "seen from above");
     private static final int CLOSED = 1;
     private static final int PATTERN_THROUGH = 128;
     private static final String BY_LAYER = "256";
@@ -80,11 +88,13 @@ final class DxfGroups {
     private void value(Tag tag, String name, String layer) {
         int code = tag.code();
         boolean round = code == 40 && (name.equals("CIRCLE") || name.equals("ARC"));
-        if (NONE.contains(code) && !round && number(tag) != 0) {
-            wrong(tag, "0 in group " + code + ": a thin line on the sheet, seen from above");
+        if (NONE.containsKey(code) && !round && number(tag) != 0) {
+            wrong(tag, "0 in group " + code + ": " + NONE.getOrDefault(code, ""));
         } else if (code == 230 && number(tag) != 1) {
             wrong(tag, "1 in group 230: seen from above");
-        } else if (code == 6 && !tag.value().equalsIgnoreCase("CONTINUOUS") && !tag.value().equalsIgnoreCase("BYLAYER")) {
+        } else if (code == 6
+                && !tag.value().equalsIgnoreCase("CONTINUOUS")
+                && !tag.value().equalsIgnoreCase("BYLAYER")) {
             wrong(tag, "an unbroken line, CONTINUOUS");
         } else if (code == 62 && !tag.value().equals(BY_LAYER)) {
             String colour = colours.getOrDefault(layer, tag.value());
@@ -101,7 +111,9 @@ final class DxfGroups {
         int allowed = name.equals("VERTEX") ? 0 : CLOSED | PATTERN_THROUGH;
         int bits = DxfPairs.whole(List.of(tag), 70);
         if ((bits & ~allowed) != 0 || number(tag) != bits) {
-            wrong(tag, allowed == 0 ? "a plain corner, 0 in group 70" : "a flat polyline, 0, 1, 128 or 129 in group 70");
+            wrong(
+                    tag,
+                    allowed == 0 ? "a plain corner, 0 in group 70" : "a flat polyline, 0, 1, 128 or 129 in group 70");
         }
     }
 

@@ -98,7 +98,8 @@ final class DxfScan {
         if (section.equals("TABLES") && head.starts("LAYER")) {
             layer(record);
         } else if (section.equals("BLOCKS") && head.code() == 0 && !BLOCK.contains(head.value())) {
-            faults.add(head.line(), "lines in the ENTITIES section only", FileFaults.shown(head.value()) + " in a block");
+            faults.add(
+                    head.line(), "lines in the ENTITIES section only", FileFaults.shown(head.value()) + " in a block");
         } else if (section.equals("ENTITIES")) {
             entity(head, record);
         }
@@ -113,7 +114,7 @@ final class DxfScan {
     private void layer(List<Tag> record) {
         String name = text(record, 2).orElse("");
         layers.add(name);
-        text(record, 62).ifPresent(colour -> colours.put(name, colour));
+        text(record, 62).ifPresent(colour -> colours.put(name, colour.startsWith("-") ? colour.substring(1) : colour));
         DxfGroups.layer(record, faults);
     }
 

@@ -51,12 +51,7 @@ final class SvgScan {
         SvgScan scan = new SvgScan(text, faults);
         scan.elements();
         return new DrawnFile(
-                "SVG",
-                scan.pieces.width(),
-                scan.pieces.height(),
-                scan.layers,
-                scan.colours,
-                scan.pieces.all());
+                "SVG", scan.pieces.width(), scan.pieces.height(), scan.layers, scan.colours, scan.pieces.all());
     }
 
     private void elements() {
@@ -298,11 +293,15 @@ final class SvgScan {
         double radius = n[0];
         double half = StrictMath.hypot(to[0] - from[0], to[1] - from[1]) / 2;
         if (radius != n[1] || n[2] != 0 || (n[3] != 0 && n[3] != 1) || (n[4] != 0 && n[4] != 1)) {
-            faults.add(source.line(), "an arc of a circle", "radii " + Decimals.trimmed(n[0], 4) + " and " + DrawnBars.mm(n[1]) + ", turned by "
+            faults.add(
+                    source.line(),
+                    "an arc of a circle",
+                    "radii " + Decimals.trimmed(n[0], 4) + " and " + DrawnBars.mm(n[1]) + ", turned by "
                             + Decimals.trimmed(n[2], 4) + ", flags " + Decimals.trimmed(n[3], 4) + " and "
                             + Decimals.trimmed(n[4], 4));
         } else if (radius < SheetLint.STEP || half > radius + 2 * SheetLint.STEP) {
-            faults.add(source.line(), "a radius of half the chord at least, " + DrawnBars.mm(half), DrawnBars.mm(radius));
+            faults.add(
+                    source.line(), "a radius of half the chord at least, " + DrawnBars.mm(half), DrawnBars.mm(radius));
         } else if (half == 0) {
             faults.add(source.line(), "an arc with a length", "both ends in one place");
         } else {
