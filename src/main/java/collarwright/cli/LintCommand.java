@@ -57,7 +57,7 @@ final class LintCommand implements Callable<Integer> {
         for (Path file : files) {
             try {
                 FileLint.Report report = checked(file, map);
-                int count = report.findings().size();
+                int count = report.faults();
                 String verdict = count == 0 ? "sound" : count + (count == 1 ? " fault" : " faults");
                 terminal.print(file + ": " + verdict + "; " + report.summary() + "\n");
                 findings.addAll(report.findings());
@@ -78,7 +78,7 @@ final class LintCommand implements Callable<Integer> {
             return report;
         }
         FileLint.Report marked = FileLint.check(file.toString(), text, map.whole());
-        return marked.findings().size() < report.findings().size() ? marked : report;
+        return marked.faults() < report.faults() ? marked : report;
     }
 
     private LayerMap map() {

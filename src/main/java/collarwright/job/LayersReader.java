@@ -18,6 +18,7 @@ import java.util.regex.Pattern;
  */
 final class LayersReader {
     private static final Pattern NAME = Pattern.compile("[A-Z][A-Z0-9_-]{0,30}");
+    private static final Pattern NUMBER = Pattern.compile("[0-9]+");
     private static final Pattern COLOUR = Pattern.compile("#[0-9a-fA-F]{6}");
     private static final int MOST_COLOUR = 255;
 
@@ -105,16 +106,22 @@ final class LayersReader {
             CutLayers.Style style = style(line);
             CutLayers.Line before = names.putIfAbsent(style.layer(), line);
             if (before != null) {
-                good = wrong(line, before, "layer", "a layer of its own", Quoted.text(style.layer()));
+                good = wrong(line, before, "layer", "a layer of its own", asOther(Quoted.text(style.layer()), before));
             }
+            good &= idsApart(line);
             for (CutLayers.Line other : CutLayers.Line.values()) {
                 CutLayers.Style shown = style(other);
                 if (line.isCut() && !other.isCut()) {
                     if (style.colour() == shown.colour()) {
-                        good = wrong(other, line, "aci", "a colour that no cut line has", style.colour() + "");
+                        good = wrong(
+                                other,
+                                line,
+                                "aci",
+                                "a colour that no cut line has",
+                                asOther(style.colour() + "", line));
                     }
                     if (style.svg().equals(shown.svg())) {
-                        good = wrong(other, line, "svg", "a colour that no cut line has", style.svg());
+                        good = wrong(other, line, "svg", "a colour that no cut line has", asOther(style.svg(), line));
                     }
                 }
             }
@@ -122,8 +129,32 @@ final class LayersReader {
         return good;
     }
 
+    // In SVG the first line on layer C has the id C-1, which is then no layer's.
+    private boolean idsApart(CutLayers.Line line) {
+        String name = style(line).layer();
+        boolean good = true;
+        for (CutLayers.Line other : CutLayers.Line.values()) {
+            String start = style(other).layer() + "-";
+            if (name.startsWith(start)
+                    && NUMBER.matcher(name.substring(start.length())).matches()) {
+                good = wrong(
+                        line,
+                        other,
+                        "layer",
+                        "a layer's name that is not another's with - and digits, as SVG numbers its lines",
+                        Quoted.text(name) + ", since " + other.word() + " is "
+                                + Quoted.text(style(other).layer()));
+            }
+        }
+        return good;
+    }
+
     private CutLayers.Style style(CutLayers.Line line) {
         return Optional.ofNullable(styles.get(line)).orElseThrow();
+    }
+
+    private static String asOther(String found, CutLayers.Line other) {
+        return found + ", as " + other.word() + " has it";
     }
 
     private boolean wrong(CutLayers.Line line, CutLayers.Line other, String key, String expected, String found) {
@@ -134,7 +165,7 @@ final class LayersReader {
                 .stop(
                         Code.PROFILE_WRONG,
                         expected + ", for " + line.word(),
-                        found + ", as " + other.word() + " has it",
+                        found,
                         "give one of the two another, or take it out");
         return false;
     }

@@ -1,5 +1,6 @@
 package collarwright.sheet;
 
+import collarwright.drawing.Box;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,6 +29,12 @@ record DrawnBars(int metric, int inch, List<Wrong> wrong) {
 
     /** A level or upright line. */
     private record Rule(int line, boolean level, double along, double across, double length) {
+        Box box() {
+            return level
+                    ? new Box(along, across, along + length, across)
+                    : new Box(across, along, across, along + length);
+        }
+
         static List<Rule> of(List<DrawnPiece> pieces) {
             List<Rule> rules = new ArrayList<>();
             for (DrawnPiece p : pieces) {
@@ -43,18 +50,25 @@ record DrawnBars(int metric, int inch, List<Wrong> wrong) {
         }
     }
 
-    static DrawnBars of(List<DrawnPiece> notes) {
+    static DrawnBars of(List<DrawnPiece> notes, DrawnWork work) {
         int metric = 0;
         int inch = 0;
         List<Wrong> wrong = new ArrayList<>();
         List<Rule> rules = Rule.of(notes);
+        List<Rule> ticks =
+                rules.stream().filter(r -> r.length() <= LONGEST_TICK).toList();
+        NearBoxes near = new NearBoxes(ticks.stream().map(Rule::box).toList());
         for (Rule bar : rules.stream().filter(r -> r.length() >= LEAST).toList()) {
-            int ticks = ticks(bar, rules);
-            if (ticks == METRIC_TICKS || ticks == INCH_TICKS) {
-                double expected = ticks == METRIC_TICKS ? 100 : 4 * 25.4;
+            List<Integer> neighbours = near.meeting(bar.box().grown(0.01));
+            if (!work.allows(neighbours.size() + 1L)) {
+                break;
+            }
+            int count = ticks(bar, neighbours.stream().map(ticks::get).toList());
+            if (count == METRIC_TICKS || count == INCH_TICKS) {
+                double expected = count == METRIC_TICKS ? 100 : 4 * 25.4;
                 if (StrictMath.abs(bar.length() - expected) > TOLERANCE) {
                     wrong.add(new Wrong(bar.line(), expected, bar.length()));
-                } else if (ticks == METRIC_TICKS) {
+                } else if (count == METRIC_TICKS) {
                     metric++;
                 } else {
                     inch++;
@@ -70,7 +84,6 @@ record DrawnBars(int metric, int inch, List<Wrong> wrong) {
         for (Rule tick : rules) {
             double middle = tick.along() + tick.length() / 2;
             if (tick.level() != bar.level()
-                    && tick.length() <= LONGEST_TICK
                     && StrictMath.abs(middle - bar.across()) < 0.01
                     && tick.across() > bar.along() - 0.01
                     && tick.across() < bar.along() + bar.length() + 0.01) {

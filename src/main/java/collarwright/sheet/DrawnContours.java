@@ -4,9 +4,12 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Chains the pieces of one cut layer into contours: where a piece ends, just one other has to begin. Ends of straight
@@ -20,7 +23,7 @@ final class DrawnContours {
     private final Map<Cell, List<DrawnPiece.Spot>> cells = new HashMap<>();
     private final Map<DrawnPiece, List<DrawnPiece.Spot>> nodes = new LinkedHashMap<>();
     private final List<List<DrawnPiece>> closed = new ArrayList<>();
-    private final List<DrawnPiece> strays = new ArrayList<>();
+    private final Set<DrawnPiece> strays = new LinkedHashSet<>();
 
     private record Cell(long x, long y) {}
 
@@ -89,6 +92,7 @@ final class DrawnContours {
 
     private void walk() {
         Map<DrawnPiece, Boolean> seen = new HashMap<>();
+        Set<DrawnPiece.Spot> passed = new HashSet<>();
         for (DrawnPiece start : nodes.keySet()) {
             if (seen.containsKey(start)) {
                 continue;
@@ -103,7 +107,8 @@ final class DrawnContours {
                 for (DrawnPiece.Spot node : nodes.getOrDefault(piece, List.of())) {
                     List<DrawnPiece> here = ends.getOrDefault(node, List.of());
                     whole &= here.size() == 2;
-                    for (DrawnPiece other : here) {
+                    // Where thousands end in one place they are looked through once, not once for each.
+                    for (DrawnPiece other : passed.add(node) ? here : List.<DrawnPiece>of()) {
                         if (seen.put(other, true) == null) {
                             next.add(other);
                         }

@@ -1,88 +1,103 @@
 package collarwright.sheet;
 
+import collarwright.drawing.Box;
 import collarwright.sheet.DrawnPiece.Spot;
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
- * Finds cut lines that touch, cross or lie on one another elsewhere than where two ends meet. Chords stand in a grid of
- * cells; sides are told in whole numbers.
+ * Finds cut lines that touch, cross or lie on one another elsewhere than where two ends meet. Only pieces whose boxes
+ * meet are compared, and of them only chords near one another; sides are told in whole numbers.
  */
 final class DrawnCrossings {
-    private static final int MOST_CELLS = 400;
+    private static final double SLACK = 0.001;
 
-    private final long size;
-    private final Map<Cell, List<Chord>> cells = new HashMap<>();
-    private final Map<Pair, Spot> found = new LinkedHashMap<>();
+    private final List<DrawnPiece> pieces;
+    private final DrawnWork work;
+    private final List<Meeting> found = new ArrayList<>();
 
-    private record Cell(long x, long y) {}
+    /** Two pieces that meet, in the order of their lines in the file, and near where. */
+    record Meeting(DrawnPiece first, DrawnPiece second, Spot at) {}
 
-    /** Two pieces that meet, by their lines in the file. */
-    record Pair(DrawnPiece first, DrawnPiece second) {}
+    private record Chord(DrawnPiece piece, Spot from, Spot to) {}
 
-    private record Chord(DrawnPiece piece, int order, Spot from, Spot to) {}
-
-    private DrawnCrossings(long size) {
-        this.size = size;
+    private DrawnCrossings(List<DrawnPiece> pieces, DrawnWork work) {
+        this.pieces = pieces;
+        this.work = work;
     }
 
-    static Map<Pair, Spot> of(List<DrawnPiece> pieces) {
-        long least = 0;
-        long most = 1;
-        for (DrawnPiece piece : pieces) {
-            for (Spot spot : piece.spots()) {
-                least = StrictMath.min(least, StrictMath.min(spot.x(), spot.y()));
-                most = StrictMath.max(most, StrictMath.max(spot.x(), spot.y()));
-            }
-        }
-        DrawnCrossings crossings = new DrawnCrossings((most - least) / MOST_CELLS + 1);
-        pieces.forEach(crossings::add);
-        return crossings.found;
+    /**
+     * Finds them.
+     *
+     * @param pieces lines to cut
+     * @param work what may be compared
+     * @param most how many are looked for
+     * @return each pair once
+     */
+    static List<Meeting> of(List<DrawnPiece> pieces, DrawnWork work, int most) {
+        DrawnCrossings crossings = new DrawnCrossings(pieces, work);
+        crossings.search(most);
+        return List.copyOf(crossings.found);
     }
 
-    private void add(DrawnPiece piece) {
-        for (int i = 0; i + 1 < piece.spots().size(); i++) {
-            Chord chord =
-                    new Chord(piece, i, piece.spots().get(i), piece.spots().get(i + 1));
-            if (chord.from().equals(chord.to())) {
-                continue;
+    private void search(int most) {
+        List<Box> boxes = pieces.stream().map(p -> p.reach().grown(SLACK)).toList();
+        NearBoxes near = new NearBoxes(boxes);
+        for (int i = 0; i < pieces.size() && found.size() < most; i++) {
+            List<Integer> others = near.meeting(boxes.get(i));
+            if (!work.allows(others.size())) {
+                return;
             }
-            long right = StrictMath.floorDiv(
-                    StrictMath.max(chord.from().x(), chord.to().x()), size);
-            long top = StrictMath.floorDiv(
-                    StrictMath.max(chord.from().y(), chord.to().y()), size);
-            for (long x = StrictMath.floorDiv(
-                            StrictMath.min(chord.from().x(), chord.to().x()), size);
-                    x <= right;
-                    x++) {
-                for (long y = StrictMath.floorDiv(
-                                StrictMath.min(chord.from().y(), chord.to().y()), size);
-                        y <= top;
-                        y++) {
-                    List<Chord> here = cells.computeIfAbsent(new Cell(x, y), c -> new ArrayList<>());
-                    here.forEach(other -> compare(other, chord));
-                    here.add(chord);
+            for (int other : others) {
+                if (other > i) {
+                    compare(i, other, boxes);
                 }
             }
         }
     }
 
-    private void compare(Chord a, Chord b) {
-        if (!meet(a, b)) {
+    private void compare(int i, int j, List<Box> boxes) {
+        List<Chord> some = chords(pieces.get(i), boxes.get(j));
+        List<Chord> others = some.isEmpty() ? List.of() : chords(pieces.get(j), boxes.get(i));
+        if (others.isEmpty() || !work.allows((long) some.size() * others.size())) {
             return;
         }
-        boolean neighbours = a.piece().equals(b.piece()) && StrictMath.abs(a.order() - b.order()) <= 1;
-        if (a.equals(b) || neighbours || joined(a, b)) {
-            return;
+        for (Chord a : some) {
+            for (Chord b : others) {
+                if (meet(a, b) && !joined(a, b)) {
+                    boolean inOrder = a.piece().line() <= b.piece().line();
+                    found.add(new Meeting(inOrder ? a.piece() : b.piece(), inOrder ? b.piece() : a.piece(), b.from()));
+                    return;
+                }
+            }
         }
-        boolean inOrder = a.piece().line() <= b.piece().line();
-        found.putIfAbsent(inOrder ? new Pair(a.piece(), b.piece()) : new Pair(b.piece(), a.piece()), b.from());
     }
 
-    // On whole numbers below 1e9 these products are exact.
+    private List<Chord> chords(DrawnPiece piece, Box place) {
+        List<Spot> spots = piece.spots();
+        if (!work.allows(spots.size())) {
+            return List.of();
+        }
+        long left = StrictMath.round(place.left() * DrawnPiece.GRAIN);
+        long right = StrictMath.round(place.right() * DrawnPiece.GRAIN);
+        long bottom = StrictMath.round(place.bottom() * DrawnPiece.GRAIN);
+        long top = StrictMath.round(place.top() * DrawnPiece.GRAIN);
+        List<Chord> chords = new ArrayList<>();
+        for (int i = 0; i + 1 < spots.size(); i++) {
+            Spot a = spots.get(i);
+            Spot b = spots.get(i + 1);
+            if (!a.equals(b)
+                    && !before(a.x(), b.x(), left, right)
+                    && !before(left, right, a.x(), b.x())
+                    && !before(a.y(), b.y(), bottom, top)
+                    && !before(bottom, top, a.y(), b.y())) {
+                chords.add(new Chord(piece, a, b));
+            }
+        }
+        return chords;
+    }
+
+    // Spots are within 1e9 either way, since nothing farther is read: these products are exact.
     private static int side(Chord chord, Spot p) {
         long dx = chord.to().x() - chord.from().x();
         long dy = chord.to().y() - chord.from().y();

@@ -1,6 +1,7 @@
 package collarwright.sheet;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -10,11 +11,19 @@ import java.util.Set;
  * @param width of the sheet, mm; 0 if the file does not say it
  * @param height of the sheet, mm
  * @param layers that the file declares
+ * @param colours of layers, as the format writes them
  * @param pieces all lines, arcs and circles, in the file's order
  */
-record DrawnFile(String format, double width, double height, Set<String> layers, List<DrawnPiece> pieces) {
+record DrawnFile(
+        String format,
+        double width,
+        double height,
+        Set<String> layers,
+        Map<String, String> colours,
+        List<DrawnPiece> pieces) {
     DrawnFile {
         layers = Set.copyOf(layers);
+        colours = Map.copyOf(colours);
         pieces = List.copyOf(pieces);
     }
 

@@ -1,6 +1,6 @@
 package collarwright.sheet;
 
-import java.util.ArrayList;
+import collarwright.drawing.Box;
 import java.util.List;
 
 /**
@@ -12,8 +12,10 @@ import java.util.List;
  * @param line where in the file it starts, from 1
  * @param spots its corners in order; for a circle the last is the first
  * @param curved whether it is an arc or a circle
+ * @param reach the least box that holds it, mm
+ * @param inside whether it lies in the sheet, off its edges; only then it is split finely and compared further
  */
-record DrawnPiece(String layer, String entity, int line, List<Spot> spots, boolean curved) {
+record DrawnPiece(String layer, String entity, int line, List<Spot> spots, boolean curved, Box reach, boolean inside) {
     /** Spots in a millimetre. */
     static final double GRAIN = 1e4;
     /** The largest coordinate that is read, mm: products of differences still fit a long. */
@@ -49,31 +51,6 @@ record DrawnPiece(String layer, String entity, int line, List<Spot> spots, boole
         }
     }
 
-    /** A straight piece. */
-    static DrawnPiece straight(Source source, double x1, double y1, double x2, double y2) {
-        return new DrawnPiece(
-                source.layer(), source.entity(), source.line(), List.of(Spot.of(x1, y1), Spot.of(x2, y2)), false);
-    }
-
-    /** A bent piece: bulge is sagitta by half chord, + counter-clockwise. */
-    static DrawnPiece bent(Source source, double[] from, double[] to, double bulge) {
-        List<Spot> spots = new ArrayList<>();
-        spots.add(Spot.of(from[0], from[1]));
-        halve(from, to, bulge, spots);
-        return new DrawnPiece(source.layer(), source.entity(), source.line(), spots, true);
-    }
-
-    /** A whole circle. */
-    static DrawnPiece circle(Source source, double x, double y, double radius) {
-        List<Spot> spots = new ArrayList<>();
-        double[] right = {x + radius, y};
-        double[] left = {x - radius, y};
-        spots.add(Spot.of(right[0], right[1]));
-        halve(right, left, 1, spots);
-        halve(left, right, 1, spots);
-        return new DrawnPiece(source.layer(), source.entity(), source.line(), spots, true);
-    }
-
     /**
      * Where a piece was read.
      *
@@ -82,20 +59,6 @@ record DrawnPiece(String layer, String entity, int line, List<Spot> spots, boole
      * @param line from 1
      */
     record Source(String layer, String entity, int line) {}
-
-    // An arc's top lies beside the middle of its chord; both halves have the bulge of half the angle.
-    private static void halve(double[] from, double[] to, double bulge, List<Spot> spots) {
-        double dx = to[0] - from[0];
-        double dy = to[1] - from[1];
-        if (StrictMath.abs(bulge) * StrictMath.hypot(dx, dy) / 2 < CHORD_ERROR) {
-            spots.add(Spot.of(to[0], to[1]));
-            return;
-        }
-        double[] top = {(from[0] + to[0] + dy * bulge) / 2, (from[1] + to[1] - dx * bulge) / 2};
-        double half = bulge / (1 + StrictMath.sqrt(1 + bulge * bulge));
-        halve(from, top, half, spots);
-        halve(top, to, half, spots);
-    }
 
     Spot first() {
         return spots.get(0);

@@ -1,5 +1,11 @@
 package collarwright.sheet;
 
+import static collarwright.sheet.DxfPairs.tag;
+import static collarwright.sheet.DxfPairs.text;
+import static collarwright.sheet.DxfPairs.whole;
+
+import collarwright.drawing.Box;
+import collarwright.sheet.DxfPairs.Tag;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -9,7 +15,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.function.ToDoubleFunction;
 
 /**
  * Reads a DXF as a machine would that knows lines, arcs, circles and polylines on the plane, and takes exception to
@@ -18,79 +23,35 @@ import java.util.function.ToDoubleFunction;
  * <p>Source: Autodesk, DXF Reference: group codes come in pairs of lines; HEADER, TABLES and ENTITIES sections.
  */
 final class DxfScan {
-    private static final Set<String> DRAWN = Set.of("LINE", "ARC", "CIRCLE", "LWPOLYLINE", "POLYLINE");
-    private static final String CURE = "name a DXF of a pack of ours, R12 or R2000";
+    private static final Set<String> ENTITIES =
+            Set.of("LINE", "ARC", "CIRCLE", "LWPOLYLINE", "POLYLINE", "VERTEX", "SEQEND");
+    private static final Set<String> BLOCK = Set.of("BLOCK", "ENDBLK");
 
     private final FileFaults faults;
-    private final List<Tag> tags = new ArrayList<>();
+    private final List<Tag> tags;
     private final Map<String, List<Tag>> header = new LinkedHashMap<>();
     private final Set<String> layers = new LinkedHashSet<>();
     private final Set<String> handles = new HashSet<>();
-    private final List<DrawnPiece> pieces = new ArrayList<>();
+    private final Map<String, String> colours = new LinkedHashMap<>();
+    private final DxfGroups groups;
+    private final DrawnPieces pieces;
+    private boolean sized;
     // Corners of a polyline of release 12 follow as records of their own.
     private Optional<DrawnPiece.Source> polyline = Optional.empty();
     private boolean polylineClosed;
     private final List<double[]> corners = new ArrayList<>();
 
-    private DxfScan(FileFaults faults) {
+    private DxfScan(FileFaults faults, List<Tag> tags) {
         this.faults = faults;
-    }
-
-    /**
-     * A group code and its value.
-     *
-     * @param code what the value is
-     * @param value without blanks around it
-     * @param line of the value, from 1
-     */
-    private record Tag(int code, String value, int line) {
-        boolean starts(String what) {
-            return code == 0 && value.equals(what);
-        }
+        this.tags = tags;
+        this.groups = new DxfGroups(faults, colours);
+        this.pieces = new DrawnPieces(faults);
     }
 
     static DrawnFile read(String text, FileFaults faults) {
-        DxfScan scan = new DxfScan(faults);
-        scan.tags(text);
+        DxfScan scan = new DxfScan(faults, DxfPairs.read(text, faults));
         scan.sections();
         return scan.file();
-    }
-
-    private void tags(String text) {
-        List<String> lines = lines(text);
-        int end = lines.size();
-        while (end > 0 && lines.get(end - 1).isBlank()) {
-            end--;
-        }
-        for (int i = 0; i < end; i += 2) {
-            String code = lines.get(i).strip();
-            if (code.isEmpty() || code.length() > 4 || FileFaults.digits(code, 0) != code.length()) {
-                throw faults.unreadable(i + 1, "a group code, a whole number", FileFaults.shown(code), CURE);
-            }
-            tags.add(new Tag(
-                    Integer.parseInt(code), i + 1 < end ? lines.get(i + 1).strip() : "", i + 2));
-        }
-        if (tags.isEmpty() || !tags.get(tags.size() - 1).starts("EOF")) {
-            faults.add(StrictMath.max(1, end), "EOF at the end: a whole file", "it breaks off");
-        }
-    }
-
-    // A line ends in CR LF, LF or CR. Read by hand: a file has tens of thousands of them.
-    private static List<String> lines(String text) {
-        List<String> lines = new ArrayList<>();
-        int start = 0;
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            if (c == '\n' || c == '\r') {
-                lines.add(text.substring(start, i));
-                if (c == '\r' && i + 1 < text.length() && text.charAt(i + 1) == '\n') {
-                    i++;
-                }
-                start = i + 1;
-            }
-        }
-        lines.add(text.substring(start));
-        return lines;
     }
 
     private void sections() {
@@ -135,9 +96,10 @@ final class DxfScan {
             }
         }
         if (section.equals("TABLES") && head.starts("LAYER")) {
-            text(record, 2).ifPresent(layers::add);
-        } else if (section.equals("BLOCKS") && DRAWN.contains(head.value())) {
-            faults.add(head.line(), "lines in the ENTITIES section only", head.value() + " in a block");
+            layer(record);
+        } else if (section.equals("BLOCKS") && head.code() == 0 && !BLOCK.contains(head.value())) {
+            faults.add(
+                    head.line(), "lines in the ENTITIES section only", FileFaults.shown(head.value()) + " in a block");
         } else if (section.equals("ENTITIES")) {
             entity(head, record);
         }
@@ -149,7 +111,17 @@ final class DxfScan {
         }
     }
 
+    private void layer(List<Tag> record) {
+        String name = text(record, 2).orElse("");
+        layers.add(name);
+        text(record, 62).ifPresent(colour -> colours.put(name, colour.startsWith("-") ? colour.substring(1) : colour));
+        DxfGroups.layer(record, faults);
+    }
+
     private void entity(Tag head, List<Tag> record) {
+        if (!sized) {
+            size();
+        }
         DrawnPiece.Source source =
                 new DrawnPiece.Source(text(record, 8).orElse(""), head.value(), StrictMath.max(1, head.line() - 1));
         for (Tag tag : record) {
@@ -158,13 +130,16 @@ final class DxfScan {
                 faults.add(tag.line(), "z 0: a flat drawing", "z " + FileFaults.shown(tag.value()));
             }
         }
+        if (ENTITIES.contains(head.value())) {
+            groups.entity(record, source.layer());
+        }
         switch (head.value()) {
             case "LINE" -> line(source, record);
             case "CIRCLE", "ARC" -> round(source, record);
             case "LWPOLYLINE" -> light(source, record);
             case "POLYLINE" -> {
                 polyline = Optional.of(source);
-                polylineClosed = whole(record, 70) == 1;
+                polylineClosed = whole(record, 70) % 2 == 1;
                 corners.clear();
             }
             case "VERTEX" -> vertex(record);
@@ -199,8 +174,7 @@ final class DxfScan {
         OptionalDouble x2 = real(record, 11);
         OptionalDouble y2 = real(record, 21);
         if (x1.isPresent() && y1.isPresent() && x2.isPresent() && y2.isPresent()) {
-            pieces.add(DrawnPiece.straight(
-                    source, x1.getAsDouble(), y1.getAsDouble(), x2.getAsDouble(), y2.getAsDouble()));
+            pieces.straight(source, x1.getAsDouble(), y1.getAsDouble(), x2.getAsDouble(), y2.getAsDouble());
         }
     }
 
@@ -213,20 +187,17 @@ final class DxfScan {
         }
         double r = radius.getAsDouble();
         if (r < SheetLint.STEP) {
-            faults.add(source.line(), "a radius above 0 mm", source.entity() + " of radius " + r + " mm");
+            faults.add(source.line(), "a radius above 0 mm", source.entity() + " of radius " + DrawnBars.mm(r));
         } else if (source.entity().equals("CIRCLE")) {
-            pieces.add(DrawnPiece.circle(source, x.getAsDouble(), y.getAsDouble(), r));
+            pieces.circle(source, x.getAsDouble(), y.getAsDouble(), r);
         } else {
             OptionalDouble from = real(record, 50);
             OptionalDouble to = real(record, 51);
             if (from.isPresent() && to.isPresent()) {
                 double a = StrictMath.toRadians(from.getAsDouble());
-                double b = StrictMath.toRadians(to.getAsDouble());
                 double turn = (to.getAsDouble() - from.getAsDouble()) % 360;
                 double sweep = StrictMath.toRadians(turn <= 0 ? turn + 360 : turn);
-                double[] start = {x.getAsDouble() + r * StrictMath.cos(a), y.getAsDouble() + r * StrictMath.sin(a)};
-                double[] end = {x.getAsDouble() + r * StrictMath.cos(b), y.getAsDouble() + r * StrictMath.sin(b)};
-                pieces.add(DrawnPiece.bent(source, start, end, StrictMath.tan(sweep / 4)));
+                pieces.arc(source, new double[] {x.getAsDouble(), y.getAsDouble()}, r, a, a + sweep);
             }
         }
     }
@@ -248,7 +219,7 @@ final class DxfScan {
         if (found.size() != whole(record, 90)) {
             faults.add(source.line(), whole(record, 90) + " corners, as group 90 says", found.size() + " corners");
         }
-        run(source, found, whole(record, 70) == 1);
+        run(source, found, whole(record, 70) % 2 == 1);
     }
 
     private void run(DrawnPiece.Source source, List<double[]> path, boolean closed) {
@@ -260,31 +231,12 @@ final class DxfScan {
         for (int i = 0; i < count; i++) {
             double[] from = path.get(i);
             double[] to = path.get((i + 1) % path.size());
-            pieces.add(
-                    from[2] == 0
-                            ? DrawnPiece.straight(source, from[0], from[1], to[0], to[1])
-                            : DrawnPiece.bent(source, from, to, from[2]));
-        }
-    }
-
-    private static Optional<Tag> tag(List<Tag> record, int code) {
-        for (Tag tag : record) {
-            if (tag.code() == code) {
-                return Optional.of(tag);
+            if (from[2] == 0) {
+                pieces.straight(source, from[0], from[1], to[0], to[1]);
+            } else {
+                pieces.bent(source, from, to, from[2]);
             }
         }
-        return Optional.empty();
-    }
-
-    private static Optional<String> text(List<Tag> record, int code) {
-        return tag(record, code).map(Tag::value);
-    }
-
-    private static int whole(List<Tag> record, int code) {
-        return text(record, code)
-                .filter(t -> !t.isEmpty() && t.length() <= 8 && FileFaults.digits(t, 0) == t.length())
-                .map(Integer::parseInt)
-                .orElse(0);
     }
 
     private double bulge(List<Tag> record) {
@@ -317,36 +269,40 @@ final class DxfScan {
         if (full) {
             unit("$MEASUREMENT", "1, metric", "1");
         }
-        extents("$EXTMIN", true);
-        extents("$EXTMAX", false);
+        if (!sized) {
+            size();
+        }
+        extents();
+        return new DrawnFile(
+                "DXF " + (full ? "R2000" : "R12"), pieces.width(), pieces.height(), layers, colours, pieces.all());
+    }
+
+    private void size() {
+        sized = true;
         List<Tag> limits = header.getOrDefault("$LIMMAX", List.of());
-        double width = limits.isEmpty() ? 0 : real(limits, 10).orElse(0);
-        double height = limits.isEmpty() ? 0 : real(limits, 20).orElse(0);
-        return new DrawnFile("DXF " + (full ? "R2000" : "R12"), width, height, layers, pieces);
+        if (!limits.isEmpty()) {
+            pieces.sheet(real(limits, 10).orElse(0), real(limits, 20).orElse(0));
+        }
     }
 
     // What the header says of the drawing's size has to be what is drawn.
-    private void extents(String name, boolean least) {
-        List<Tag> said = header.getOrDefault(name, List.of());
-        if (said.isEmpty() || pieces.isEmpty()) {
-            return;
-        }
-        extent(name + " x", said, 10, least, DrawnPiece.Spot::mmX);
-        extent(name + " y", said, 20, least, DrawnPiece.Spot::mmY);
+    private void extents() {
+        pieces.all().stream().map(DrawnPiece::reach).reduce(Box::with).ifPresent(drawn -> {
+            extent("$EXTMIN", " x", 10, drawn.left());
+            extent("$EXTMIN", " y", 20, drawn.bottom());
+            extent("$EXTMAX", " x", 10, drawn.right());
+            extent("$EXTMAX", " y", 20, drawn.top());
+        });
     }
 
-    private void extent(
-            String name, List<Tag> said, int code, boolean least, ToDoubleFunction<DrawnPiece.Spot> coordinate) {
-        double drawn = least ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY;
-        for (DrawnPiece piece : pieces) {
-            for (DrawnPiece.Spot spot : piece.spots()) {
-                double at = coordinate.applyAsDouble(spot);
-                drawn = least ? StrictMath.min(drawn, at) : StrictMath.max(drawn, at);
-            }
-        }
-        OptionalDouble value = real(said, code);
+    private void extent(String name, String axis, int code, double drawn) {
+        List<Tag> said = header.getOrDefault(name, List.of());
+        OptionalDouble value = said.isEmpty() ? OptionalDouble.empty() : real(said, code);
         if (value.isPresent() && StrictMath.abs(value.getAsDouble() - drawn) > 2 * DrawnPiece.CHORD_ERROR) {
-            faults.add(said.get(0).line(), name + " where the drawing ends, " + drawn, value.getAsDouble() + " mm");
+            faults.add(
+                    said.get(0).line(),
+                    name + axis + " where the drawing ends, " + DrawnBars.mm(drawn),
+                    DrawnBars.mm(value.getAsDouble()));
         }
     }
 

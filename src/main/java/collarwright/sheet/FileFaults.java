@@ -12,11 +12,15 @@ import java.util.Optional;
 
 /** Gathers what is wrong with a cut file. A builder's tool: it grows as faults are found. */
 final class FileFaults {
+    /** How many faults of one file are told one by one: our choice. */
+    static final int MOST = 100;
+
     private static final String AGAIN = "make the pack again and use its file as it is";
     private static final String REPORT = "if the fresh file has it too, report it with the job file";
 
     private final String name;
     private final List<Finding> findings = new ArrayList<>();
+    private int count;
 
     FileFaults(String name) {
         this.name = name;
@@ -24,7 +28,14 @@ final class FileFaults {
 
     /** A fault of the drawing. */
     void add(int line, String expected, String found) {
-        findings.add(Finding.stop(Code.SHEET_FAULT, new Where.Text(name, line, 1), expected, found, AGAIN, REPORT));
+        count++;
+        if (count <= MOST) {
+            findings.add(fault(line, expected, found));
+        }
+    }
+
+    private Finding fault(int line, String expected, String found) {
+        return Finding.stop(Code.SHEET_FAULT, new Where.Text(name, line, 1), expected, found, AGAIN, REPORT);
     }
 
     /** Ends the reading of a file that is no cut file of ours. */
@@ -33,8 +44,18 @@ final class FileFaults {
                 List.of(Finding.stop(Code.DRAWING_FILE, new Where.Text(name, line, 1), expected, found, cures)));
     }
 
+    /** How many faults there are, told or not. */
+    int count() {
+        return count;
+    }
+
+    /** The first {@link #MOST} faults, and one that says how many more there are. */
     List<Finding> findings() {
-        return List.copyOf(findings);
+        List<Finding> told = new ArrayList<>(findings);
+        if (count > MOST) {
+            told.add(fault(1, "a sound file; the first " + MOST + " faults are told", (count - MOST) + " faults more"));
+        }
+        return List.copyOf(told);
     }
 
     /** Reads a plain number: digits, a point, digits; nothing that only some readers take. */

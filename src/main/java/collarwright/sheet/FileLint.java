@@ -1,17 +1,16 @@
 package collarwright.sheet;
 
 import collarwright.drawing.Role;
-import collarwright.drawing.Sheet;
 import collarwright.finding.Finding;
 import collarwright.sheet.DrawnPiece.Spot;
 import collarwright.units.Decimals;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Reads a cut file back and tells what is wrong with it, from its text alone: nothing is shared with the writers or with
@@ -22,12 +21,11 @@ import java.util.stream.Collectors;
  * cut line, for entities that cutters read differently, and for the true size: units, sheet, scale bars.
  */
 public final class FileLint {
-    private static final double SLACK = 0.002;
-
     private final FileFaults faults;
     private final DrawnFile file;
     private final LayerMap map;
     private final Set<String> known;
+    private final DrawnWork work = new DrawnWork(DrawnWork.MOST);
 
     private FileLint(FileFaults faults, DrawnFile file, LayerMap map) {
         this.faults = faults;
@@ -47,9 +45,11 @@ public final class FileLint {
      * What a file is, and what is wrong with it.
      *
      * @param summary what was read, in one line
-     * @param findings every fault, each a stop with its line; empty for a sound file
+     * @param findings faults, each a stop with its line, at most 100 and one that says how many more there are; empty for
+     *     a sound file
+     * @param faults how many faults there are, told or not
      */
-    public record Report(String summary, List<Finding> findings) {
+    public record Report(String summary, List<Finding> findings, int faults) {
         /** Keeps the list. */
         public Report {
             findings = List.copyOf(findings);
@@ -72,12 +72,14 @@ public final class FileLint {
      * Reads and checks a file.
      *
      * @param name its name, for findings
-     * @param text its text
+     * @param written its text
      * @param map names of its layers
      * @return what it is, with SHEET_FAULT for every fault
      * @throws collarwright.finding.JobException DRAWING_FILE if it is no cut file at all
      */
-    public static Report check(String name, String text, LayerMap map) {
+    public static Report check(String name, String written, LayerMap map) {
+        // Some editors put a byte-order mark before the text.
+        String text = written.startsWith("\uFEFF") ? written.substring(1) : written;
         FileFaults faults = new FileFaults(name);
         String start = text.stripLeading();
         DrawnFile file;
@@ -113,21 +115,29 @@ public final class FileLint {
         twice();
         List<List<DrawnPiece>> holes = closed(Role.CUT_INSIDE);
         List<List<DrawnPiece>> parts = closed(Role.CUT_OUTSIDE);
-        List<DrawnPiece> cuts = new ArrayList<>(on(Role.CUT_INSIDE));
-        cuts.addAll(on(Role.CUT_OUTSIDE));
-        DrawnCrossings.of(cuts)
-                .forEach((pair, at) -> faults.add(
-                        pair.second().line(),
+        List<DrawnPiece> cuts = Stream.of(Role.CUT_INSIDE, Role.CUT_OUTSIDE)
+                .flatMap(role -> on(role).stream())
+                .filter(DrawnPiece::inside)
+                .toList();
+        DrawnCrossings.of(cuts, work, FileFaults.MOST + 1)
+                .forEach(m -> faults.add(
+                        m.second().line(),
                         "cut lines that keep apart",
-                        said(pair.second()) + " meets the " + pair.first().entity() + " of line "
-                                + pair.first().line() + " near " + place(at)));
+                        said(m.second()) + " meets the " + m.first().entity() + " of line "
+                                + m.first().line() + " near " + place(m.at())));
         inParts(holes, parts);
         leadIns(cuts);
-        DrawnBars bars = DrawnBars.of(on(Role.NOTE));
+        DrawnBars bars = DrawnBars.of(on(Role.NOTE), work);
         bars.wrong()
                 .forEach(w -> faults.add(
                         w.line(), "a bar of " + DrawnBars.mm(w.expected()) + ": true size", DrawnBars.mm(w.found())));
-        return new Report(summary(holes.size(), parts.size(), bars), faults.findings());
+        if (work.isSpent()) {
+            faults.add(
+                    1,
+                    "a drawing that is compared in " + DrawnWork.MOST + " steps",
+                    "too many lines near one another: not all were compared");
+        }
+        return new Report(summary(holes.size(), parts.size(), bars), faults.findings(), faults.count());
     }
 
     private String summary(int holes, int parts, DrawnBars bars) {
@@ -142,6 +152,14 @@ public final class FileLint {
             String name = map.of(role).layer();
             if (role != Role.LEAD_IN && map.shows(role) && !file.layers().contains(name)) {
                 faults.add(1, "layer " + name, "the layers " + String.join(", ", sorted(file.layers())));
+            }
+        }
+        for (Role role : Role.values()) {
+            LayerMap.Style style = map.of(role);
+            String colour = file.format().equals("SVG") ? style.svg() : String.valueOf(style.colour());
+            String found = file.colours().getOrDefault(style.layer(), colour);
+            if (!found.equals(colour)) {
+                faults.add(1, "layer " + style.layer() + " in its colour, " + colour, FileFaults.shown(found));
             }
         }
         if (file.width() <= 0 || file.height() <= 0) {
@@ -159,19 +177,6 @@ public final class FileLint {
         }
         if (!piece.isClosed() && piece.first().equals(piece.last())) {
             faults.add(piece.line(), "a line with a length", said(piece) + " at " + place(piece.first()));
-        }
-        double margin = Sheet.MARGIN - SLACK;
-        for (Spot spot : piece.spots()) {
-            if (spot.mmX() < margin
-                    || spot.mmY() < margin
-                    || spot.mmX() > file.width() - margin
-                    || spot.mmY() > file.height() - margin) {
-                faults.add(
-                        piece.line(),
-                        "inside the sheet, " + Decimals.trimmed(Sheet.MARGIN, 0) + " mm from its edges",
-                        said(piece) + " at " + place(spot));
-                return;
-            }
         }
     }
 
@@ -205,53 +210,22 @@ public final class FileLint {
     }
 
     private void inParts(List<List<DrawnPiece>> holes, List<List<DrawnPiece>> parts) {
+        DrawnPlaces places = new DrawnPlaces(parts, work);
         for (List<DrawnPiece> hole : holes) {
             Spot p = hole.get(0).first();
-            if (!parts.isEmpty() && parts.stream().noneMatch(part -> holds(part, p))) {
+            if (!parts.isEmpty() && !places.hold(p)) {
                 faults.add(hole.get(0).line(), "a hole inside a part", said(hole.get(0)) + " outside, " + place(p));
             }
         }
     }
 
-    // Counts how often a ray to the right crosses the contour.
-    private static boolean holds(List<DrawnPiece> contour, Spot p) {
-        boolean inside = false;
-        for (DrawnPiece piece : contour) {
-            for (int i = 0; i + 1 < piece.spots().size(); i++) {
-                Spot a = piece.spots().get(i);
-                Spot b = piece.spots().get(i + 1);
-                if ((a.y() > p.y()) != (b.y() > p.y())) {
-                    double x = a.x() + (double) (p.y() - a.y()) * (b.x() - a.x()) / (b.y() - a.y());
-                    inside ^= x > p.x();
-                }
-            }
-        }
-        return inside;
-    }
-
     private void leadIns(List<DrawnPiece> cuts) {
+        DrawnPlaces places = new DrawnPlaces(cuts.stream().map(List::of).toList(), work);
         for (DrawnPiece lead : on(Role.LEAD_IN)) {
-            if (cuts.stream().noneMatch(cut -> touches(cut, lead.last()) || touches(cut, lead.first()))) {
+            if (lead.inside() && !places.touch(lead.last()) && !places.touch(lead.first())) {
                 faults.add(lead.line(), "a lead-in that ends on a cut line", said(lead) + " to " + place(lead.last()));
             }
         }
-    }
-
-    private static boolean touches(DrawnPiece cut, Spot p) {
-        for (int i = 0; i + 1 < cut.spots().size(); i++) {
-            Spot a = cut.spots().get(i);
-            Spot b = cut.spots().get(i + 1);
-            double dx = b.mmX() - a.mmX();
-            double dy = b.mmY() - a.mmY();
-            double long2 = dx * dx + dy * dy;
-            double t = long2 == 0 ? 0 : ((p.mmX() - a.mmX()) * dx + (p.mmY() - a.mmY()) * dy) / long2;
-            double on = StrictMath.max(0, StrictMath.min(1, t));
-            double off = StrictMath.hypot(a.mmX() + on * dx - p.mmX(), a.mmY() + on * dy - p.mmY());
-            if (off < 2 * DrawnPiece.CHORD_ERROR) {
-                return true;
-            }
-        }
-        return false;
     }
 
     private static String said(DrawnPiece piece) {
@@ -259,6 +233,6 @@ public final class FileLint {
     }
 
     private static String place(Spot spot) {
-        return "x " + Decimals.trimmed(spot.mmX(), 4) + ", y " + Decimals.trimmed(spot.mmY(), 4) + " mm";
+        return DrawnPieces.place(spot.mmX(), spot.mmY());
     }
 }

@@ -92,4 +92,22 @@ class LayersReaderTest {
         // Cut lines may share a colour, and so may marks and notes.
         assertThat(alike.findings()).isEmpty();
     }
+
+    @Test
+    void read_nameThatALineOfAnotherLayerHas_isRefused() {
+        Profiles mine = load("cut-inside = { layer = \"C\" }\ncut-outside = { layer = \"C-1\" }\n");
+        Profiles usual = load("mark = { layer = \"CUT-INSIDE-07\" }\n");
+        Profiles apart = load("cut-inside = { layer = \"C\" }\ncut-outside = { layer = \"C1\" }\n"
+                + "mark = { layer = \"C-M1\" }\nnote = { layer = \"C-\" }\n");
+
+        assertThat(mine.findings()).singleElement().satisfies(f -> {
+            assertThat(f.expected()).contains("not another's with - and digits").contains("for cut-outside");
+            assertThat(f.found()).isEqualTo("\"C-1\", since cut-inside is \"C\"");
+        });
+        assertThat(usual.findings())
+                .singleElement()
+                .satisfies(
+                        f -> assertThat(f.found()).isEqualTo("\"CUT-INSIDE-07\", since cut-inside is \"CUT-INSIDE\""));
+        assertThat(apart.findings()).isEmpty();
+    }
 }
