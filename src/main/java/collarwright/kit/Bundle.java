@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
  *
  * @param id such as {@code BA}
  * @param kind what is in it
- * @param part id of the strut type or pattern; {@code ring} or {@code tie}
+ * @param part id of the strut type or pattern; {@code ring}, {@code tie} or {@code cap}
  * @param pieces how many, 1 or more
  * @param pieceKg weight of one; empty where it is not known
  * @param spare whether it holds spares of the whole order
@@ -23,7 +23,9 @@ public record Bundle(String id, Kind kind, String part, int pieces, OptionalDoub
         /** Centre rings. */
         RINGS,
         /** Ties or pins. */
-        TIES
+        TIES,
+        /** Caps that go onto ends when their struts are in. */
+        CAPS
     }
 
     /** Checks the count. */

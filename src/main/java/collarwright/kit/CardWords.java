@@ -3,6 +3,7 @@ package collarwright.kit;
 import collarwright.assembly.RaisingStep;
 import collarwright.assembly.RaisingStep.Way;
 import collarwright.collar.Fix;
+import collarwright.plan.FlatEntry;
 import collarwright.plan.PartNames;
 import collarwright.plan.Plan;
 import java.util.ArrayList;
@@ -34,12 +35,15 @@ public final class CardWords {
      * Words a card.
      *
      * @param card the card
-     * @return its lines: which hubs; how many of which collar; how many of which strut; what to mind
+     * @return its lines: which hubs; how many of which collar; places of its struts in the raising order, and how many of
+     *     which; what to mind, such as to hold up where a strut of the card is held
      */
     public List<String> lines(StepCard card) {
         if (card.rings()) {
-            String fix = plan.job().hub().fix() == Fix.TIE ? "Tie" : "Pin";
-            return List.of("Centre rings in", fix + " every strut end");
+            String fix = (plan.job().hub().fix() == Fix.TIE ? "Tie" : "Pin") + " every strut end";
+            return FlatEntry.inside(plan)
+                    ? List.of("Flatten, drill every end", "Centre rings in", fix)
+                    : List.of("Centre rings in", fix);
         }
         List<String> all = all(card, true);
         return words(all) <= MOST ? all : all(card, false);
@@ -66,7 +70,7 @@ public final class CardWords {
             lines.add(hubs(card.hubs()));
             lines.add("Collars " + told(collars(card), parts));
         }
-        lines.add("Struts " + told(struts(card), parts));
+        lines.add("Struts " + orders(card) + ": " + told(struts(card), parts));
         long bowed = card.steps().stream().filter(s -> s.way() == Way.BOW).count();
         if (bowed > 0) {
             lines.add("Bow " + bowed);
@@ -83,6 +87,13 @@ public final class CardWords {
                         .map(e -> e.getValue() + "×" + e.getKey())
                         .collect(Collectors.joining(" "))
                 : Integer.toString(counts.values().stream().mapToInt(i -> i).sum());
+    }
+
+    /** Such as {@code 12–31}, the first and the last place in the raising order; or {@code 12} where it is one strut. */
+    private static String orders(StepCard card) {
+        return card.steps().size() == 1
+                ? Integer.toString(card.firstOrder())
+                : card.firstOrder() + "–" + card.lastOrder();
     }
 
     private String hubs(List<Integer> nodes) {

@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
  * exactly what is made.
  *
  * @param domes how many domes
- * @param perDome bundles of one dome: struts shortest first, collars by pattern, rings, ties
+ * @param perDome bundles of one dome: struts shortest first, collars by pattern, rings, ties, caps
  * @param spares bundles of spares in the same order; empty where there are none
  */
 public record Kit(int domes, List<Bundle> perDome, List<Bundle> spares) {
@@ -44,34 +44,42 @@ public record Kit(int domes, List<Bundle> perDome, List<Bundle> spares) {
             split(part, part.perDome(), most, false, perDome);
         }
         for (Part part : parts) {
-            int extra = order.made(part.perDome()) - order.domes() * part.perDome();
+            int extra = part.made() - order.domes() * part.perDome();
             split(part, extra, most, true, spares);
         }
         number(perDome, 0);
         number(spares, perDome.size());
         Kit kit = new Kit(order.domes(), perDome, spares);
-        kit.hold(parts, OrderTotals.of(plan), order);
+        kit.hold(parts, OrderTotals.of(plan));
         return kit;
     }
 
-    private record Part(Bundle.Kind kind, String id, int perDome, OptionalDouble kg) {}
+    private record Part(Bundle.Kind kind, String id, int perDome, int made, OptionalDouble kg) {}
 
     private static List<Part> parts(Plan plan) {
         Job job = plan.job();
+        Order order = job.order();
         List<Part> parts = new ArrayList<>();
         for (StrutType type : plan.struts().types()) {
             OptionalDouble kg = OptionalDouble.of(Weights.kg(job.strut().stock(), type.cut()));
-            parts.add(new Part(Bundle.Kind.STRUTS, type.id(), type.count(), kg));
+            parts.add(new Part(Bundle.Kind.STRUTS, type.id(), type.count(), order.made(type.count()), kg));
         }
         OptionalDouble collar =
                 OptionalDouble.of(Weights.kg(job.hub().collar(), job.hub().width()));
         for (Pattern pattern : plan.book().patterns()) {
-            parts.add(new Part(Bundle.Kind.COLLARS, pattern.id(), pattern.count(), collar));
+            parts.add(
+                    new Part(Bundle.Kind.COLLARS, pattern.id(), pattern.count(), order.made(pattern.count()), collar));
         }
         OptionalDouble ring =
                 OptionalDouble.of(Weights.kg(job.hub().ring(), job.hub().ringWidth()));
-        parts.add(new Part(Bundle.Kind.RINGS, "ring", plan.hubs().dome().nodeCount(), ring));
-        parts.add(new Part(Bundle.Kind.TIES, "tie", 2 * plan.hubs().dome().memberCount(), OptionalDouble.empty()));
+        int hubs = plan.hubs().dome().nodeCount();
+        int ends = 2 * plan.hubs().dome().memberCount();
+        parts.add(new Part(Bundle.Kind.RINGS, "ring", hubs, order.made(hubs), ring));
+        parts.add(new Part(Bundle.Kind.TIES, "tie", ends, order.made(ends), OptionalDouble.empty()));
+        if (job.strut().endWork().caps()) {
+            int caps = OrderTotals.of(plan).endParts();
+            parts.add(new Part(Bundle.Kind.CAPS, "cap", ends, caps, OptionalDouble.empty()));
+        }
         return parts;
     }
 
@@ -100,9 +108,9 @@ public record Kit(int domes, List<Bundle> perDome, List<Bundle> spares) {
         }
     }
 
-    private void hold(List<Part> parts, OrderTotals made, Order order) {
+    private void hold(List<Part> parts, OrderTotals made) {
         for (Part part : parts) {
-            if (made(part.kind(), part.id()) != order.made(part.perDome())) {
+            if (made(part.kind(), part.id()) != part.made()) {
                 throw new IllegalStateException("bundles of " + part + " are not what is made");
             }
         }

@@ -37,6 +37,7 @@ public record PackUp(StepCard card, List<String> full) {
             if (card.rings()) {
                 off.merge("ring", plan.hubs().dome().nodeCount(), Integer::sum);
                 off.merge("tie", 2 * plan.hubs().dome().memberCount(), Integer::sum);
+                off.merge("cap", 2 * plan.hubs().dome().memberCount(), Integer::sum);
             } else {
                 words.collars(card).forEach((id, count) -> off.merge(id, count, Integer::sum));
                 words.struts(card).forEach((id, count) -> off.merge(id, count, Integer::sum));

@@ -111,6 +111,7 @@ public record SiteLabels(List<SiteLabel> perDome, List<SiteLabel> spares) {
             case COLLARS -> bundle.pieces() + " × collar " + bundle.part();
             case RINGS -> bundle.pieces() + " × centre ring";
             case TIES -> bundle.pieces() + (pinned ? " × pin" : " × tie");
+            case CAPS -> bundle.pieces() + " × end cap";
         };
     }
 }

@@ -1,5 +1,6 @@
 package collarwright.pack;
 
+import collarwright.cutting.SawnLength;
 import collarwright.plan.BillOfMaterials;
 import collarwright.plan.Plan;
 import java.util.Locale;
@@ -34,7 +35,7 @@ final class BuyCsv {
                     .text(row.name())
                     .text(row.title())
                     .whole(row.count());
-            number(table, row.size() > 0, row.size(), 3);
+            number(table, row.size() > 0, SawnLength.of(row.size()), 3);
             number(table, row.kg().isPresent(), row.kg().orElse(0.0), 3);
             table.text(row.unit());
             number(table, row.cost().isPresent(), row.cost().orElse(0.0), 2);

@@ -1,5 +1,6 @@
 package collarwright.pack;
 
+import collarwright.cutting.SawnLength;
 import collarwright.hub.Hubs;
 import collarwright.plan.PartNames;
 import collarwright.plan.Plan;
@@ -66,8 +67,9 @@ public final class PackTables {
                 "job"));
         for (StrutType type : plan.struts().types()) {
             table.text(type.id()).whole(type.count()).whole(plan.job().order().made(type.count()));
-            table.number(type.cut(), MM_DECIMALS).number(type.cut() / 25.4, MM_DECIMALS + 1);
-            fraction(table, type.cut());
+            double cut = SawnLength.of(type.cut());
+            table.number(cut, MM_DECIMALS).number(cut / 25.4, MM_DECIMALS + 1);
+            fraction(table, cut);
             drill(table, type.a());
             drill(table, type.b());
             degrees(table, type.twist());
@@ -150,7 +152,7 @@ public final class PackTables {
                 place(table, plan, names, new Place(member, !fromA));
                 table.text(alike ? "either" : fromA ? "b" : "a");
                 table.text(names.strutType(type))
-                        .number(plan.struts().types().get(type).cut(), MM_DECIMALS)
+                        .number(SawnLength.of(plan.struts().types().get(type).cut()), MM_DECIMALS)
                         .text(names.member(member));
                 if (orders.isEmpty()) {
                     table.empty();

@@ -126,6 +126,7 @@ final class SiteFiles {
             case COLLARS -> "collars";
             case RINGS -> "rings";
             case TIES -> "ties";
+            case CAPS -> "caps";
         };
     }
 

@@ -2,6 +2,7 @@ package collarwright.pack;
 
 import collarwright.cutting.CutPiece;
 import collarwright.cutting.CutPlan;
+import collarwright.cutting.SawnLength;
 import collarwright.cutting.StickLayout;
 import collarwright.job.CuttingSettings;
 import collarwright.job.OffcutRows;
@@ -115,7 +116,7 @@ public final class SticksCsv {
             }
             for (StickLayout.Portion portion : layout.portions()) {
                 CutPiece piece = cut.task().pieces().get(portion.piece());
-                double each = StrictMath.ceil(piece.length() * 1000 - 1e-6) / 1000;
+                double each = SawnLength.of(piece.length());
                 head(layout, piece.id(), portion.count());
                 InchFractions.Shown shown = InchFractions.nearest(each, PARTS);
                 table.number(each, MM_DECIMALS).text(shown.text()).number(shown.error(), MM_DECIMALS);

@@ -1,5 +1,6 @@
 package collarwright.pack;
 
+import collarwright.cutting.SawnLength;
 import collarwright.machining.EndStops;
 import collarwright.plan.Plan;
 import collarwright.plan.Production;
@@ -49,7 +50,7 @@ public final class StopTable {
                 "revision",
                 "job");
         for (EndStops stops : all) {
-            table.text(stops.type()).whole(stops.made()).number(stops.cut(), 3);
+            table.text(stops.type()).whole(stops.made()).number(SawnLength.of(stops.cut()), 3);
             stop(table, stops.first());
             stop(table, stops.secondInLine());
             table.number(Angles.degrees(stops.turnInLine()), 1)

@@ -1,10 +1,13 @@
 package collarwright.paper;
 
 import collarwright.collar.Fix;
+import collarwright.cutting.SawnLength;
 import collarwright.job.Job;
 import collarwright.job.Order;
+import collarwright.plan.OrderTotals;
 import collarwright.plan.Plan;
 import collarwright.plan.UnitWords;
+import collarwright.strut.EndWork;
 import collarwright.strut.StrutType;
 import collarwright.tooling.Pattern;
 import collarwright.units.Decimals;
@@ -41,12 +44,23 @@ final class Amounts {
         int hubs = plan.hubs().dome().nodeCount();
         rows.add(row("centre ring, " + job.hub().ring().title(), hubs));
         for (StrutType type : plan.struts().types()) {
-            rows.add(row(
-                    "strut " + type.id() + ", " + Sizes.mm(type.cut()) + " (" + Sizes.inches(type.cut()) + ")",
-                    type.count()));
+            double cut = SawnLength.of(type.cut());
+            rows.add(row("strut " + type.id() + ", " + Sizes.mm(cut) + " (" + Sizes.inches(cut) + ")", type.count()));
         }
         String tie = job.hub().fix() == Fix.TIE ? "tie, one for each strut end" : "pin, one for each strut end";
-        rows.add(row(tie, 2 * plan.hubs().dome().memberCount()));
+        int ends = 2 * plan.hubs().dome().memberCount();
+        rows.add(row(tie, ends));
+        int made = OrderTotals.of(plan).endParts();
+        EndWork work = job.strut().endWork();
+        work.plugs()
+                .ifPresent(p -> rows.add(row(
+                        "plug Ø " + Decimals.trimmed(p.diameter(), 2) + " mm, " + Decimals.trimmed(p.length(), 2)
+                                + " mm long, two for each strut that is made",
+                        ends,
+                        made)));
+        if (work.caps()) {
+            rows.add(row("end cap, two for each strut that is made", ends, made));
+        }
         return new Grid(
                 "What to make",
                 List.of(Column.words("part"), Column.numbers("in one dome"), Column.numbers("to make")),
@@ -54,9 +68,13 @@ final class Amounts {
     }
 
     private List<Cell> row(String part, int perDome) {
+        return row(part, perDome, order.made(perDome));
+    }
+
+    private List<Cell> row(String part, int perDome, int made) {
         return List.of(
                 Cell.of(UnitWords.of(plan.job(), part)),
                 Cell.of(Integer.toString(perDome)),
-                Cell.strong(Integer.toString(order.made(perDome))));
+                Cell.strong(Integer.toString(made)));
     }
 }

@@ -9,8 +9,10 @@ import collarwright.assembly.RaisingStep.Way;
 import collarwright.dome.Dome;
 import collarwright.hub.Hubs;
 import collarwright.picture.Figures;
+import collarwright.plan.FlatEntry;
 import collarwright.plan.PartNames;
 import collarwright.plan.Plan;
+import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -43,16 +45,36 @@ final class AssemblyTables {
         this.figures = new Figures(plan.job().shop().programUnits());
     }
 
-    static List<String> rules() {
-        return List.of(
+    static List<String> rules(Plan plan) {
+        boolean inside = FlatEntry.inside(plan);
+        List<String> rules = new ArrayList<>(List.of(
                 "Go by the table of goes: from the foot up, around each tier in the order of the places. All centre rings"
                         + " stay out until every strut is in.",
                 "A hub comes with its first strut: slide its collar over the end of that strut.",
                 "Every other strut goes between two hubs that stand. Put it into the collar that the table names, push it"
                         + " in beyond its seat until its other end is clear of the other collar, aim that end at its hole,"
                         + " and draw it back until both ends are seated.",
-                "When all struts are in, slide each centre ring in along the hub's axis, and tie.",
-                "Prop what hangs free, keep clear of it, and do not climb on the frame. Local codes apply.");
+                inside
+                        ? insideRule(plan)
+                        : "When all struts are in, slide each centre ring in along the hub's axis, and tie.",
+                "Prop what hangs free, keep clear of it, and do not climb on the frame. Local codes apply."));
+        if (inside) {
+            rules.add(0, INSIDE);
+        }
+        return List.copyOf(rules);
+    }
+
+    /** What comes before everything where ends are flattened inside the collars. */
+    static final String INSIDE =
+            "Struts go in cut only, their ends round and not drilled: a flattened end does not go through its hole.";
+
+    /** What is done at each hub when all struts are in. */
+    static String insideRule(Plan plan) {
+        double fromEnd = plan.job().strut().tieHole().orElseThrow().fromEnd();
+        return "When all struts are in, hub by hub: flatten each end inside the collar, drill the bolt hole through both"
+                + " layers " + Decimals.trimmed(fromEnd, 3) + " mm from the cut end, marked with a stop block or a"
+                + " template; then slide the centre ring in along the hub's axis, and put the bolts in and tie. Wear eye"
+                + " protection; try it on a trial piece first.";
     }
 
     /** One row for all holes of a pattern that have the same figures. */

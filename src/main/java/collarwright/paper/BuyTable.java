@@ -1,5 +1,6 @@
 package collarwright.paper;
 
+import collarwright.cutting.SawnLength;
 import collarwright.job.Job;
 import collarwright.plan.BillOfMaterials;
 import collarwright.plan.Plan;
@@ -50,7 +51,7 @@ final class BuyTable {
         List<Cell> cells = new ArrayList<>(List.of(
                 Cell.strong(UnitWords.of(job, row.title())),
                 Cell.of(row.kind() == BillOfMaterials.Kind.LENGTH ? "" : Integer.toString(row.count())),
-                Cell.of(sized ? UnitWords.of(job, Decimals.trimmed(row.size(), 1) + " mm") : ""),
+                Cell.of(sized ? UnitWords.of(job, Decimals.trimmed(SawnLength.of(row.size()), 3) + " mm") : ""),
                 row.kg().map(BuyTable::kg).orElse(Cell.of(""))));
         if (priced) {
             String none = row.kind().bought() ? "no price" : "there";
@@ -66,11 +67,11 @@ final class BuyTable {
     List<String> notes() {
         List<String> notes = new ArrayList<>();
         String fetched = bill.longestBought() > 0
-                ? "Longest stick to fetch: " + Decimals.trimmed(bill.longestBought(), 1) + " mm. "
+                ? "Longest stick to fetch: " + Decimals.trimmed(SawnLength.of(bill.longestBought()), 3) + " mm. "
                 : "";
         notes.add(UnitWords.of(
                 job,
-                fetched + "Longest part of a kit: " + Decimals.trimmed(bill.longestMade(), 1)
+                fetched + "Longest part of a kit: " + Decimals.trimmed(SawnLength.of(bill.longestMade()), 3)
                         + " mm. All that is made weighs " + Decimals.fixed(bill.madeKg(), 1)
                         + " kg, without ties, pins, plugs and caps: sizes times nominal density, no load rating."));
         if (bill.cost().isPresent() && !bill.unpriced().isEmpty()) {

@@ -1,6 +1,7 @@
 package collarwright.paper;
 
 import collarwright.job.Job;
+import collarwright.plan.FlatEntry;
 import collarwright.plan.OrderTotals;
 import collarwright.plan.Plan;
 import collarwright.strut.EndPlugs;
@@ -20,9 +21,9 @@ final class EndWords {
     static List<String> of(Plan plan) {
         Job job = plan.job();
         EndWork work = job.strut().endWork();
-        int ends = 2 * OrderTotals.of(plan).struts();
+        int ends = OrderTotals.of(plan).endParts();
         List<String> words = new ArrayList<>();
-        work.flat().ifPresent(f -> words.addAll(flat(job, f)));
+        work.flat().ifPresent(f -> words.addAll(FlatEntry.inside(plan) ? inside(plan, f) : flat(job, f)));
         work.plugs().ifPresent(p -> words.add(plugs(p, ends)));
         if (work.caps()) {
             words.add("Caps: one on each end, " + ends
@@ -43,6 +44,30 @@ final class EndWords {
                         + Decimals.fixed(FlatEnds.thickness(job.strut().stock()), 1)
                         + " mm thick), both flats in one plane; where there is a turn between, turn the strut by it before the"
                         + " second end. Then drill square through both layers.");
+    }
+
+    // One sequence, the same on all papers: a flat that is wider than its hole is made behind it.
+    private static List<String> inside(Plan plan, FlatEnds ends) {
+        Job job = plan.job();
+        TieHole tie = job.strut().tieHole().orElseThrow();
+        return List.of(
+                "Cut only: do not flatten or drill an end before its strut is in. By the sizes alone a flat comes out about "
+                        + Decimals.fixed(FlatEnds.width(job.strut().stock()), 1) + " mm wide and "
+                        + Decimals.fixed(FlatEnds.thickness(job.strut().stock()), 1)
+                        + " mm thick; the narrowest hole is "
+                        + Decimals.fixed(FlatEntry.narrowest(plan.book()).orElseThrow(), 1)
+                        + " mm. A flattened end does not go in.",
+                "A trial piece first: put an offcut of this stock through a hole of a collar, flatten and drill it there and"
+                        + " measure it. Cut length = hole to hole and " + mm(tie.fromEnd())
+                        + " more at each end: if the trial came out longer or shorter, hole to hole is what counts, and the"
+                        + " cut length is to be mended by the same amount.",
+                "Put the strut in round, with its collars. When all struts are in, hub by hub, centre ring still out: flatten "
+                        + mm(ends.length())
+                        + " of each end inside the collar, then drill the bolt hole square through both"
+                        + " layers, " + mm(tie.fromEnd())
+                        + " from the cut end, marked with a stop block or a template.",
+                "Wear eye protection and gloves; hold the drill with both hands and the strut in a clamp. Stand on a platform"
+                        + " or scaffold, never on the frame.");
     }
 
     private static String plugs(EndPlugs plugs, int ends) {

@@ -2,6 +2,7 @@ package collarwright.paper;
 
 import collarwright.cutting.CutPlan;
 import collarwright.cutting.SawSettings;
+import collarwright.cutting.SawnLength;
 import collarwright.cutting.StickLayout;
 import collarwright.picture.CutStickPicture;
 import collarwright.picture.Lettering;
@@ -66,7 +67,8 @@ public final class SawPaper {
                 "Lay the pieces of one stop side by side, one end against a board: the other ends are level. Then lay as"
                         + " many as the table says end to end, without gaps, and measure them together: what the stop is off"
                         + " counts once for each. Compare a piece with one of the next stop, too.");
-        parts((need, cut, names) -> flow.grid(new StopBlocks(cut, names, inches).gang(what(need))));
+        parts((need, cut, names) ->
+                new StopBlocks(cut, names, inches).gang(what(need)).ifPresent(flow::grid));
         flow.heading("Warm and cold");
         flow.points(HeatGrowth.of(plan, work).stream()
                 .map(t -> UnitWords.of(plan.job(), t))
@@ -111,12 +113,12 @@ public final class SawPaper {
         return List.of(
                 UnitWords.of(
                         plan.job(),
-                        "Counted with a cut of " + mm(StopBlocks.rounded(saw.kerf())) + ", " + first + last + held
+                        "Counted with a cut of " + mm(SawnLength.of(saw.kerf())) + ", " + first + last + held
                                 + ". Measure one cut of this blade in this stock; if it is wider, give it in the job:"
                                 + " [saw] kerf."),
                 "Set the stop once for each length, longest first, and pass all sticks that the row names; then move it to"
                         + " the next row. The stop lets go of the piece before the blade comes up.",
-                "Pieces are rounded up to 0.001 mm. An error is the fraction less the true length: + is too long.",
+                "Pieces are rounded up to 0.001 mm. Inches are rounded from millimetres, which add up exactly. An error is the fraction less the true length: + is too long.",
                 "Mark every piece with its type before the next stick. Clamp the stick, wear eye and ear protection, let"
                         + " the blade stop before you reach in.");
     }
@@ -132,7 +134,7 @@ public final class SawPaper {
     }
 
     private void stick(CutPlan cut, StickLayout layout, String name) {
-        CutStickPicture picture = new CutStickPicture(cut.task(), layout, WIDTH);
+        CutStickPicture picture = new CutStickPicture(cut.task(), layout, WIDTH, inches);
         double rows = 4 + layout.portions().size() + (layout.sums().trim() > 0 ? 1 : 0);
         flow.heading("Layout " + name + ": " + UnitWords.of(plan.job(), sticks(layout)));
         flow.need(StrictMath.min(200, picture.height() + 12 + 8 * rows));

@@ -1,5 +1,6 @@
 package collarwright.paper;
 
+import collarwright.assembly.RaisingStep;
 import collarwright.dome.Dome;
 import collarwright.job.LabelSheet;
 import collarwright.kit.Connection;
@@ -14,8 +15,10 @@ import collarwright.picture.StepPicture;
 import collarwright.picture.StripesKeyPicture;
 import collarwright.picture.TierPicture;
 import collarwright.picture.TierStripPicture;
+import collarwright.plan.FlatEntry;
 import collarwright.plan.Plan;
 import collarwright.plan.UnitWords;
+import collarwright.strut.EndWork;
 import collarwright.units.Decimals;
 import collarwright.units.Paper;
 import java.util.ArrayList;
@@ -92,7 +95,7 @@ public final class SitePaper {
         flow.grid(tables.totals());
         flow.need(50);
         flow.heading("Cautions");
-        flow.points(cautions());
+        flow.points(cautions(work.cards()));
     }
 
     private List<DomeFacts.Fact> kitFacts() {
@@ -106,7 +109,7 @@ public final class SitePaper {
                 "bundles",
                 kit.perDome().size() + " for each dome, " + kit.spares().size() + " of spares"));
         facts.add(new DomeFacts.Fact(
-                "weight", tables.weight(OptionalDouble.of(Kit.kg(kit.perDome())), 0) + " each dome, ties not counted"));
+                "weight", tables.weight(OptionalDouble.of(Kit.kg(kit.perDome())), 0) + " each dome, " + unweighed()));
         facts.add(new DomeFacts.Fact("cards", work.cards().size() + " step cards"));
         facts.add(new DomeFacts.Fact("labels", labels(sheet)));
         return facts;
@@ -123,13 +126,18 @@ public final class SitePaper {
                 + (spares > 0 ? ", the last " + spares + " once" : "");
     }
 
-    private static List<String> cautions() {
+    private static List<String> cautions(List<StepCard> cards) {
         return List.of(
                 "Geometry only: no load rating. Do not climb on the frame or hang anything from it.",
                 "Local codes, permits, anchoring and wind rules apply: ask the authority or a licensed engineer.",
-                "Stop in wind. Hold what a card says to hold. Wear eye protection and gloves; a helmet below others' work.",
+                "Stop in wind." + (held(cards) ? " Hold up what a card says to hold up." : "")
+                        + " Wear eye protection and gloves; a helmet below others' work.",
                 "Nothing bears before every ring is in and every end is tied or pinned.",
                 "A strut that does not go in is in the wrong hole or turned round: look at its label. Never force it.");
+    }
+
+    private static boolean held(List<StepCard> cards) {
+        return cards.stream().flatMap(card -> card.steps().stream()).anyMatch(RaisingStep::held);
     }
 
     private void map() {
@@ -210,8 +218,12 @@ public final class SitePaper {
         flow.page("Raising");
         flow.title("Raising: " + work.cards().size() + " cards");
         flow.text(
-                "Dark goes in now, grey stands. Struts of a card go in by their order numbers (struts/raising.csv). Push"
-                        + " an end deep into one collar, then back into the other.");
+                "Dark goes in now, grey stands. Struts of a card go in by their order numbers, of which the card tells the"
+                        + " first and the last (struts/raising.csv has them all). Push an end deep into one collar, then"
+                        + " back into the other.");
+        if (FlatEntry.inside(plan)) {
+            flow.points(List.of(AssemblyTables.INSIDE, UnitWords.of(plan.job(), AssemblyTables.insideRule(plan))));
+        }
         BitSet standing = new BitSet();
         List<Picture> row = new ArrayList<>();
         for (StepCard card : work.cards()) {
@@ -230,12 +242,23 @@ public final class SitePaper {
     private void takingDown() {
         flow.page("Taking down");
         flow.title("Taking down and packing up");
-        flow.points(List.of(
+        if (FlatEntry.inside(plan)) {
+            flow.points(List.of(
+                    "An end that was flattened inside its collar does not come out of its hole again: this frame is not taken"
+                            + " down strut by strut, and the cards do not serve backwards.",
+                    "To take it down for good, ask who answers for the structure in which order struts may be cut beside"
+                            + " the collars; prop what would hang free first. Those struts do not go up again."));
+            return;
+        }
+        List<String> rules = new ArrayList<>(List.of(
                 "The cards backwards, from the last to the first; on each card the order numbers backwards too.",
-                "Hold up what the card says to hold.",
                 "Put what comes off into bundles at once. A bundle that is full is tied, labelled and carried off.",
                 "Load in the order in which bundles become full: what is raised first is loaded last, and lies on top.",
                 "Count every bundle; what is broken is replaced from the spares, and written on the spares' label."));
+        if (held(work.cards())) {
+            rules.add(1, "Hold up what the card says to hold up.");
+        }
+        flow.points(rules);
         flow.grid(tables.takingDown());
     }
 
@@ -247,11 +270,20 @@ public final class SitePaper {
                 + " each, unless one piece weighs more. " + density());
         flow.grid(tables.bundles(
                 kit.domes() == 1 ? "The dome" : "Each of the " + kit.domes() + " domes, all alike", kit.perDome()));
-        flow.text("Together " + tables.weight(OptionalDouble.of(Kit.kg(kit.perDome())), 1) + ", ties not counted.");
+        flow.text("Together " + tables.weight(OptionalDouble.of(Kit.kg(kit.perDome())), 1) + ", " + unweighed() + ".");
         if (!kit.spares().isEmpty()) {
             flow.grid(tables.bundles("Spares, once for the whole order", kit.spares()));
-            flow.text("Together " + tables.weight(OptionalDouble.of(Kit.kg(kit.spares())), 1) + ", ties not counted.");
+            flow.text(
+                    "Together " + tables.weight(OptionalDouble.of(Kit.kg(kit.spares())), 1) + ", " + unweighed() + ".");
         }
+    }
+
+    private String unweighed() {
+        EndWork ends = plan.job().strut().endWork();
+        boolean plugs = ends.plugs().isPresent();
+        return "ties"
+                + (plugs && ends.caps() ? ", plugs and caps" : plugs ? " and plugs" : ends.caps() ? " and caps" : "")
+                + " not counted";
     }
 
     private String density() {
@@ -264,7 +296,10 @@ public final class SitePaper {
                 .map(m -> m.title() + " " + Decimals.trimmed(m.densityKgPerM3(), 1) + " kg/m³")
                 .collect(Collectors.joining(", "));
         return "Weights are worked out from sizes and nominal density (" + materials
-                + "; sources in profiles), holes not taken off: weigh one before you rely on it.";
+                + "; sources in profiles), holes not taken off: weigh one before you rely on it."
+                + (plan.job().strut().endWork().plugs().isPresent()
+                        ? " Struts are weighed without the plugs in their ends, whose material is not known."
+                        : "");
     }
 
     private void connections() {

@@ -9,6 +9,7 @@ import collarwright.kit.Kit;
 import collarwright.kit.PackUp;
 import collarwright.kit.SiteLabels;
 import collarwright.kit.SiteWork;
+import collarwright.plan.OrderTotals;
 import collarwright.plan.PartNames;
 import collarwright.plan.Plan;
 import collarwright.plan.UnitWords;
@@ -72,11 +73,23 @@ final class SiteTables {
         Kit kit = work.kit();
         List<List<Cell>> rows = new ArrayList<>();
         for (Bundle.Kind kind : Bundle.Kind.values()) {
+            if (kit.made(kind) == 0) {
+                continue;
+            }
             rows.add(List.of(
                     Cell.of(title(kind)),
                     Cell.of(count(kit.perDome(), kind)),
                     Cell.of(count(kit.spares(), kind)),
                     Cell.strong(Integer.toString(kit.made(kind)))));
+        }
+        if (plan.job().strut().endWork().plugs().isPresent()) {
+            int each = 2 * plan.hubs().dome().memberCount();
+            int made = OrderTotals.of(plan).endParts();
+            rows.add(List.of(
+                    Cell.of("plugs, in the ends of the struts"),
+                    Cell.of(Integer.toString(each)),
+                    Cell.of(Integer.toString(made - kit.domes() * each)),
+                    Cell.strong(Integer.toString(made))));
         }
         return new Grid(
                 "Bundles hold all that is made",
@@ -94,6 +107,7 @@ final class SiteTables {
             case COLLARS -> "collars";
             case RINGS -> "centre rings";
             case TIES -> "ties or pins";
+            case CAPS -> "end caps";
         };
     }
 
@@ -110,6 +124,7 @@ final class SiteTables {
         for (PackUp step : work.packUp()) {
             String off = step.card().rings()
                     ? "all centre rings, all ties or pins"
+                            + (plan.job().strut().endWork().caps() ? ", all end caps" : "")
                     : told(words.struts(step.card()))
                             + (step.card().hubs().isEmpty() ? "" : "; " + told(words.collars(step.card())));
             String orders = step.card().rings()

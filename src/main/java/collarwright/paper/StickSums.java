@@ -2,6 +2,7 @@ package collarwright.paper;
 
 import collarwright.cutting.CutPiece;
 import collarwright.cutting.CuttingTask;
+import collarwright.cutting.SawnLength;
 import collarwright.cutting.StickLayout;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
@@ -25,10 +26,10 @@ final class StickSums {
         }
         for (StickLayout.Portion portion : layout.portions()) {
             CutPiece piece = task.pieces().get(portion.piece());
-            double each = StopBlocks.rounded(piece.length());
+            double each = SawnLength.of(piece.length());
             lines.add(new Line(piece.id(), portion.count(), each, portion.count() * each));
         }
-        double cut = StopBlocks.rounded(task.saw().kerf());
+        double cut = SawnLength.of(task.saw().kerf());
         if (layout.wholeCuts() > 0) {
             lines.add(new Line("saw cuts", layout.wholeCuts(), cut, layout.wholeCuts() * cut));
         }

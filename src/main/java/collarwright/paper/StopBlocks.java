@@ -2,6 +2,7 @@ package collarwright.paper;
 
 import collarwright.cutting.CutPiece;
 import collarwright.cutting.CutPlan;
+import collarwright.cutting.SawnLength;
 import collarwright.cutting.StickLayout;
 import collarwright.units.Decimals;
 import collarwright.units.InchFractions;
@@ -9,7 +10,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
-import java.util.stream.Collectors;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -62,9 +63,8 @@ final class StopBlocks {
         stops = List.copyOf(all);
     }
 
-    /** Up to a thousandth of a millimetre, as the cutting plan counts it. */
-    static double rounded(double length) {
-        return StrictMath.ceil(length * 1000 - 1e-6) / 1000;
+    private static double rounded(double length) {
+        return SawnLength.of(length);
     }
 
     private static int count(StickLayout layout, int piece) {
@@ -100,23 +100,29 @@ final class StopBlocks {
         return new Grid("Stops for " + what + ", long to short, each set once", columns, rows);
     }
 
-    /** Pieces laid end to end: what a stop is off counts once for each of them. */
-    Grid gang(String what) {
+    /**
+     * Pieces laid end to end: what a stop is off counts once for each of them. Nothing is compared where a stop makes one
+     * piece; empty where every stop does.
+     */
+    Optional<Grid> gang(String what) {
         List<List<Cell>> rows = new ArrayList<>();
         for (int i = 0; i < stops.size(); i++) {
             Stop stop = stops.get(i);
+            if (stop.made == 1) {
+                continue;
+            }
             int row = inARow(stop);
             String next = i + 1 < stops.size() ? both(stop.length - stops.get(i + 1).length) : "";
             rows.add(List.of(
                     Cell.of(Integer.toString(stop.number)),
-                    Cell.strong(stop.types.stream().limit(4).collect(Collectors.joining(", "))),
-                    Cell.of(Integer.toString(row)),
+                    Cell.strong(String.join(", ", stop.types)),
+                    Cell.of(row == 1 ? "one alone" : Integer.toString(row)),
                     Cell.strong(both(row * stop.length)),
                     Cell.blank(),
                     Cell.of(next),
                     Cell.tick()));
         }
-        return new Grid(
+        Grid grid = new Grid(
                 "Gang check of " + what,
                 List.of(
                         Column.numbers("stop"),
@@ -127,6 +133,7 @@ final class StopBlocks {
                         Column.numbers("longer than the next stop by"),
                         Column.marks("level")),
                 rows);
+        return rows.isEmpty() ? Optional.empty() : Optional.of(grid);
     }
 
     private static int inARow(Stop stop) {

@@ -1,9 +1,11 @@
 package collarwright.paper;
 
 import collarwright.cutting.MergedLengths;
+import collarwright.cutting.SawnLength;
 import collarwright.machining.StrutBar;
 import collarwright.machining.StrutTurn;
 import collarwright.plan.Plan;
+import collarwright.plan.UnitWords;
 import collarwright.strut.FlatEnds;
 import collarwright.strut.StrutEnd;
 import collarwright.strut.StrutType;
@@ -42,34 +44,41 @@ final class StrutTables {
         return plan.job().strut().tieHole().isPresent();
     }
 
+    private boolean inches() {
+        return UnitWords.inches(plan.job());
+    }
+
     Grid cutting() {
         List<Column> columns = new ArrayList<>(List.of(
                 Column.numbers("stop"),
                 Column.words("type"),
-                Column.numbers("L, mm"),
-                Column.numbers("L, in"),
+                Column.numbers(inches() ? "L, in" : "L, mm"),
+                Column.numbers(inches() ? "L, mm" : "L, in"),
                 Column.words("nearest 1/32 in (error)"),
                 Column.numbers("in one dome"),
                 Column.numbers("to make"),
                 Column.marks("cut"),
                 Column.marks("marked")));
         if (flattened()) {
-            columns.add(5, Column.numbers("hole to hole, mm"));
+            columns.add(5, Column.numbers("hole to hole" + (inches() ? "" : ", mm")));
         }
         List<List<Cell>> rows = new ArrayList<>();
         for (StrutType type : longestFirst()) {
+            double cut = SawnLength.of(type.cut());
+            String mm = Decimals.fixed(cut, 2);
+            String in = Decimals.fixed(cut / 25.4, 3);
             List<Cell> row = new ArrayList<>(List.of(
                     Cell.of(Integer.toString(rows.size() + 1)),
                     Cell.strong(type.id()),
-                    Cell.strong(Decimals.fixed(type.cut(), 2)),
-                    Cell.of(Decimals.fixed(type.cut() / 25.4, 3)),
-                    Cell.of(InchFractions.nearest(type.cut(), 32).withError()),
+                    Cell.strong(inches() ? in : mm),
+                    Cell.of(inches() ? mm : in),
+                    Cell.of(InchFractions.nearest(cut, 32).withError()),
                     Cell.of(Integer.toString(type.count())),
                     Cell.strong(Integer.toString(plan.job().order().made(type.count()))),
                     Cell.tick(),
                     Cell.tick()));
             if (flattened()) {
-                row.add(5, Cell.strong(Decimals.fixed(type.holeToHole().orElseThrow(), 2)));
+                row.add(5, Cell.strong(size(type.holeToHole().orElseThrow())));
             }
             rows.add(row);
         }
@@ -89,8 +98,8 @@ final class StrutTables {
             }
         }
         String stops = others.entrySet().stream()
-                .map(e -> String.join(", ", e.getValue()) + " at " + Decimals.fixed(StopBlocks.rounded(e.getKey()), 3)
-                        + " mm")
+                .map(e ->
+                        String.join(", ", e.getValue()) + " at " + Decimals.fixed(SawnLength.of(e.getKey()), 3) + " mm")
                 .collect(Collectors.joining("; "));
         return others.isEmpty()
                 ? Optional.empty()
@@ -110,7 +119,7 @@ final class StrutTables {
                     Cell.of(Integer.toString(plan.job().order().made(type.count()))),
                     stop(first),
                     stop(type.cut() - second),
-                    Cell.of(Decimals.fixed(second, 2)),
+                    Cell.of(size(second)),
                     Cell.of(StrutTurn.shown(StrutTurn.counts(type.twist()) ? -type.twist() : 0)),
                     Cell.tick()));
         }
@@ -121,15 +130,57 @@ final class StrutTables {
                         Column.numbers("to make"),
                         Column.numbers("stop 1"),
                         Column.numbers("stop 2"),
-                        Column.numbers("E2, mm"),
+                        Column.numbers(inches() ? "E2" : "E2, mm"),
                         Column.words("turn between"),
                         Column.marks("drilled")),
                 rows);
     }
 
-    private static Cell stop(double at) {
-        return Cell.strong(Decimals.fixed(at, 2) + " mm\n" + Decimals.fixed(at / 25.4, 3) + " in\n"
-                + InchFractions.nearest(at, 32).withError());
+    /** A length in a column of mm, or told in inches with mm below. */
+    private String size(double length) {
+        String mm = Decimals.fixed(length, 2);
+        return inches() ? Decimals.fixed(length / 25.4, 3) + " in\n" + mm + " mm" : mm;
+    }
+
+    private Cell stop(double at) {
+        String mm = Decimals.fixed(at, 2) + " mm\n";
+        String in = Decimals.fixed(at / 25.4, 3) + " in\n";
+        return Cell.strong(
+                (inches() ? in + mm : mm + in) + InchFractions.nearest(at, 32).withError());
+    }
+
+    /** Where bolt holes come when the strut is in: from each cut end, since nothing is set on a press. */
+    Grid drilledInside() {
+        List<List<Cell>> rows = new ArrayList<>();
+        for (StrutType type : longestFirst()) {
+            rows.add(List.of(
+                    Cell.strong(type.id()),
+                    Cell.of(Integer.toString(plan.job().order().made(type.count()))),
+                    Cell.strong(size(drill(type.a()))),
+                    Cell.strong(size(drill(type.b())))));
+        }
+        return new Grid(
+                "Bolt holes, drilled inside the collars: from the cut end to the middle of the hole",
+                List.of(
+                        Column.words("type"),
+                        Column.numbers("to make"),
+                        Column.numbers(inches() ? "from E1" : "from E1, mm"),
+                        Column.numbers(inches() ? "from E2" : "from E2, mm")),
+                rows);
+    }
+
+    /** How bolt holes are drilled when the strut is in. */
+    String insideRule() {
+        TieHole tie = plan.job().strut().tieHole().orElseThrow();
+        double through = FlatEnds.thickness(plan.job().strut().stock())
+                + plan.job().limits().overtravel();
+        return UnitWords.of(
+                plan.job(),
+                "Bolt hole Ø " + Sizes.exact(tie.diameter())
+                        + ", square through both layers of the flat, in its middle:"
+                        + " flutes " + Sizes.exact(through)
+                        + " or longer. No stops on a press: both holes are drilled when"
+                        + " the strut is in.");
     }
 
     /** How the tie holes are drilled. */
@@ -139,8 +190,8 @@ final class StrutTables {
         double thick = flattened() ? FlatEnds.thickness(bar.stock()) : bar.highest() - bar.lowest();
         double through = thick + plan.job().limits().overtravel();
         boolean tube = bar.stock().wall().isPresent();
-        return "Tie hole Ø " + Sizes.both(tie.diameter()) + ", through the strut's axis, from one side through "
-                + (flattened() ? "the flat" : tube ? "both walls" : "the whole bar") + ": flutes " + Sizes.both(through)
+        return "Tie hole Ø " + both(tie.diameter()) + ", through the strut's axis, from one side through "
+                + (flattened() ? "the flat" : tube ? "both walls" : "the whole bar") + ": flutes " + both(through)
                 + " or longer, far side backed up. The fraction's error: the fraction less the true distance."
                 + (turned()
                         ? " Turn between: after the first hole turn the strut so far about its length, as seen from the"
@@ -148,6 +199,10 @@ final class StrutTables {
                                 + " line marked along its top up), turn it so far the other way."
                         : " Or turn the strut end for end, a line marked along its top up, and drill the second hole at"
                                 + " the distance E2 from the same stop.");
+    }
+
+    private String both(double length) {
+        return UnitWords.of(plan.job(), Sizes.both(length));
     }
 
     private boolean turned() {
@@ -162,11 +217,15 @@ final class StrutTables {
     Grid overview() {
         List<List<Cell>> rows = new ArrayList<>();
         for (StrutType type : longestFirst()) {
+            double cut = SawnLength.of(type.cut());
             rows.add(List.of(
                     Cell.strong(type.id()),
-                    Cell.of(Sizes.exact(type.cut()) + "\n" + Sizes.inches(type.cut())),
-                    Cell.of(InchFractions.nearest(type.cut(), 32).withError()),
-                    Cell.of(type.a().drill().map(Sizes::both).orElse("not drilled")),
+                    Cell.of(
+                            inches()
+                                    ? Sizes.inches(cut) + "\n" + Sizes.exact(cut)
+                                    : Sizes.exact(cut) + "\n" + Sizes.inches(cut)),
+                    Cell.of(InchFractions.nearest(cut, 32).withError()),
+                    Cell.of(type.a().drill().map(this::both).orElse("not drilled")),
                     Cell.of(Integer.toString(type.count())),
                     Cell.strong(Integer.toString(plan.job().order().made(type.count())))));
         }
@@ -195,9 +254,9 @@ final class StrutTables {
                 rows.add(List.of(
                         Cell.strong(type.id()),
                         Cell.of(degrees(type.a().axialAngle())),
-                        Cell.of(Decimals.fixed(type.a().setback(), 2)),
+                        Cell.of(size(type.a().setback())),
                         Cell.of(degrees(type.b().axialAngle())),
-                        Cell.of(Decimals.fixed(type.b().setback(), 2)),
+                        Cell.of(size(type.b().setback())),
                         Cell.tick()));
             }
         }
@@ -206,9 +265,9 @@ final class StrutTables {
                 List.of(
                         Column.words("type"),
                         Column.numbers("a: axial angle"),
-                        Column.numbers("a: from node, mm"),
+                        Column.numbers(inches() ? "a: from node" : "a: from node, mm"),
                         Column.numbers("b: axial angle"),
-                        Column.numbers("b: from node, mm"),
+                        Column.numbers(inches() ? "b: from node" : "b: from node, mm"),
                         Column.marks("marked")),
                 rows);
     }

@@ -14,6 +14,7 @@ import collarwright.picture.StrutPicture;
 import collarwright.picture.TierPicture;
 import collarwright.plan.BearingWords;
 import collarwright.plan.BinTable;
+import collarwright.plan.FlatEntry;
 import collarwright.plan.HubPlay;
 import collarwright.plan.OrderTotals;
 import collarwright.plan.Plan;
@@ -106,7 +107,7 @@ public final class Traveller {
         flow.bareGrid(new Amounts(plan).toMake());
         flow.heading("Stock to pull");
         flow.grid(StockToPull.grid(plan, work));
-        SawTable.grids(work.stock()).forEach(flow::grid);
+        SawTable.grids(work.stock(), UnitWords.inches(job)).forEach(flow::grid);
         BuyTable buy = new BuyTable(plan, work.stock());
         flow.grid(buy.grid());
         flow.points(buy.notes());
@@ -272,7 +273,10 @@ public final class Traveller {
         flow.text("Error: the fraction less the true length. Cut by the exact figure where you can.");
         tables.merged().map(t -> UnitWords.of(job, t)).ifPresent(flow::text);
         flow.points(EndWords.of(plan).stream().map(t -> UnitWords.of(job, t)).toList());
-        if (tables.drilled()) {
+        if (FlatEntry.inside(plan)) {
+            flow.grid(tables.drilledInside());
+            flow.text(tables.insideRule());
+        } else if (tables.drilled()) {
             flow.grid(tables.drilling());
             flow.text(tables.drillingRule());
         }
@@ -301,7 +305,9 @@ public final class Traveller {
         AssemblyTables tables = new AssemblyTables(plan, assembly);
         flow.page("Putting it together");
         flow.title("Putting it together");
-        flow.points(AssemblyTables.rules());
+        flow.points(AssemblyTables.rules(plan).stream()
+                .map(t -> UnitWords.of(job, t))
+                .toList());
         if (tables.printed()) {
             flow.grid(tables.order());
         } else {

@@ -31,6 +31,7 @@ public final class CutStickPicture implements Picture {
 
     private final StickLayout layout;
     private final double width;
+    private final boolean inches;
     private final double scale;
     private final List<Group> groups = new ArrayList<>();
     private final List<Below> below = new ArrayList<>();
@@ -45,8 +46,10 @@ public final class CutStickPicture implements Picture {
      * @param task what is cut, and what the saw takes
      * @param layout one of its plan's layouts
      * @param width mm on paper
+     * @param inches whether trim and rest are told in inches, else in mm
      */
-    public CutStickPicture(CuttingTask task, StickLayout layout, double width) {
+    public CutStickPicture(CuttingTask task, StickLayout layout, double width, boolean inches) {
+        this.inches = inches;
         this.layout = layout;
         this.width = width;
         this.scale = (width - 1) / layout.sums().length();
@@ -81,7 +84,7 @@ public final class CutStickPicture implements Picture {
     private void label() {
         double trim = layout.sums().trim();
         if (trim > 0) {
-            below("trim " + mm(trim), 0, trim);
+            below("trim " + size(trim), 0, trim);
         }
         for (Group group : groups) {
             if (!named(group)) {
@@ -91,7 +94,7 @@ public final class CutStickPicture implements Picture {
         double rest = layout.sums().remainder();
         if (rest > 0) {
             below(
-                    "rest " + mm(rest),
+                    "rest " + size(rest),
                     layout.sums().length() - rest,
                     layout.sums().length());
         }
@@ -214,6 +217,10 @@ public final class CutStickPicture implements Picture {
             all.append(new Rectangle2D.Double(left, top, BOX, BOX), false);
         }
         sketch.draw(Stroking.solid(Stroking.NARROW, Ink.INK), all);
+    }
+
+    private String size(double length) {
+        return inches ? Decimals.fixed(length / 25.4, 4) + " in" : mm(length) + " mm";
     }
 
     private static String mm(double length) {

@@ -142,12 +142,8 @@ final class EndChecks {
             return Optional.empty();
         }
         RoundStock stock = job.strut().stock();
-        OptionalDouble narrowest = book.patterns().stream()
-                .flatMap(p -> p.holes().stream())
-                .mapToDouble(h -> h.cutter().asDrilled().min())
-                .min();
+        OptionalDouble narrowest = FlatEntry.narrowest(book);
         double width = FlatEnds.width(stock);
-        boolean through = narrowest.isEmpty() || width < narrowest.getAsDouble();
         return Optional.of(Finding.warn(
                 Code.FLAT_ENDS,
                 new Where.Part("strut / ends"),
@@ -159,10 +155,10 @@ final class EndChecks {
                                 : ""),
                 "flatten one piece, drill it and measure it, before the rest is cut: a tube may crack, and every press folds"
                         + " otherwise",
-                through
-                        ? "drill after flattening, hole to hole"
-                        : "a flat end does not go through its hole: put the struts in round, and flatten each end inside"
-                                + " its collar",
+                FlatEntry.inside(job, book)
+                        ? "a flat end does not go through its hole: put the struts in round, then flatten and drill each"
+                                + " end inside its collar; so the papers have it"
+                        : "drill after flattening, hole to hole",
                 "flats with their faces up may touch their neighbours where round ends do not: stand them on edge",
                 "the raising order was worked out with round ends"));
     }

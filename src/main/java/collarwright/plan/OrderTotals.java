@@ -35,4 +35,13 @@ public record OrderTotals(int collars, int struts, int rings, int ties) {
         int ends = 2 * plan.hubs().dome().memberCount();
         return new OrderTotals(collars, struts, order.made(hubs), order.made(ends));
     }
+
+    /**
+     * Counts plugs or caps: one for each end of every strut that is made.
+     *
+     * @return twice the struts, spares included
+     */
+    public int endParts() {
+        return StrictMath.multiplyExact(2, struts);
+    }
 }

@@ -89,7 +89,8 @@ public record Production(
      * Lists where the tie holes of all strut types are drilled.
      *
      * @param plan the plan
-     * @return in the order of the strut types; empty where none are drilled, or where a strut is too short for its two
+     * @return in the order of the strut types; empty where none are drilled before they are put in, or where a strut is too
+     *     short for its two
      */
     public static List<EndStops> stops(Plan plan) {
         double least = plan.job()
@@ -97,7 +98,7 @@ public record Production(
                 .tieHole()
                 .map(t -> 2 * t.fromEnd() + t.diameter())
                 .orElse(Double.POSITIVE_INFINITY);
-        if (plan.struts().types().stream().anyMatch(t -> t.cut() < least)) {
+        if (FlatEntry.inside(plan) || plan.struts().types().stream().anyMatch(t -> t.cut() < least)) {
             return List.of();
         }
         return plan.struts().types().stream()
