@@ -10,6 +10,8 @@ import collarwright.stock.RoundStock;
 import collarwright.strut.EndWork;
 import collarwright.strut.StrutType;
 import collarwright.units.Decimals;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -86,7 +88,7 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
      * @param count how many
      * @param kg weight of all of them; empty where it is not known
      * @param unit what the price is for, such as {@code piece}; empty where there is none
-     * @param cost of all of them, to a hundredth; empty where nobody told a price, or where it is not bought
+     * @param cost of all of them, worked out in decimals, to a hundredth, half up; empty where nobody told a price, or where it is not bought
      */
     public record Row(
             Kind kind,
@@ -146,7 +148,7 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
                     taken,
                     Optional.of(taken * kg),
                     price.isPresent() ? "stick" : "",
-                    price.map(p -> hundredths(taken * p))));
+                    price.map(p -> hundredths(taken, p))));
         }
     }
 
@@ -186,7 +188,7 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
         work.plugs().ifPresent(plug -> {
             String title = "plug Ø " + Decimals.trimmed(plug.diameter(), 2) + " mm, "
                     + Decimals.trimmed(plug.length(), 2) + " mm long";
-            Optional<Double> rod = prices.byLength("plug", ends * plug.length(), 0);
+            Optional<Double> rod = prices.byLength("plug", ends * plug.length());
             Row pieces = pieces(new Pieces(Kind.PLUG, "plug", title, plug.length(), ends), prices);
             rows.add(
                     pieces.cost.isPresent() || rod.isEmpty()
@@ -215,7 +217,7 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
     // Packs are bought whole.
     private static Row pieces(Pieces what, PriceList prices) {
         Optional<PriceList.Price> price = prices.pieces(what.name);
-        Optional<Double> cost = price.map(p -> hundredths(StrictMath.ceil(what.count / p.size()) * p.price()));
+        Optional<Double> cost = price.map(p -> hundredths(StrictMath.ceil(what.count / p.size()), p.price()));
         return new Row(
                 what.kind,
                 what.name,
@@ -264,7 +266,15 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
     }
 
     private static double hundredths(double cost) {
-        return StrictMath.rint(cost * 100) / 100;
+        return hundredths(1, cost);
+    }
+
+    // In decimals, as the price was written: half a hundredth and more goes up.
+    private static double hundredths(double count, double price) {
+        return BigDecimal.valueOf(price)
+                .multiply(BigDecimal.valueOf(count))
+                .setScale(2, RoundingMode.HALF_UP)
+                .doubleValue();
     }
 
     /**
@@ -274,8 +284,9 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
      */
     public Optional<Double> cost() {
         boolean known = rows.stream().anyMatch(r -> r.cost.isPresent());
-        double sum = rows.stream().mapToDouble(r -> r.cost.orElse(0.0)).sum();
-        return known ? Optional.of(hundredths(sum)) : Optional.empty();
+        BigDecimal sum =
+                rows.stream().map(r -> BigDecimal.valueOf(r.cost.orElse(0.0))).reduce(BigDecimal.ZERO, BigDecimal::add);
+        return known ? Optional.of(sum.doubleValue()) : Optional.empty();
     }
 
     /**
