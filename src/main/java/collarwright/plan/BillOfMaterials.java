@@ -38,6 +38,10 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
         STICK(true),
         /** Stock by its length, where no plan says which sticks. */
         LENGTH(true),
+        /** Strip by its length, for collars that are rolled. */
+        STRIP(true),
+        /** Stock sheets that strips, or plates and saddles, are nested on. */
+        SHEET(true),
         /** Offcuts that are there. */
         OFFCUT(false),
         /** Ties or pins, one for each strut end. */
@@ -82,9 +86,9 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
      * One thing.
      *
      * @param kind what it is
-     * @param name name of the stock, of the part, or {@code tie}, {@code pin}, {@code plug}, {@code cap}: what a price file calls it
+     * @param name name of the stock, of the part, or one of {@link PriceList#THINGS}: what a price file calls it
      * @param title the same for people
-     * @param size length of one in mm; 0 for ties, pins and caps
+     * @param size length of one in mm, of all together for stock and strip by length; 0 for ties, pins and caps
      * @param count how many
      * @param kg weight of all of them; empty where it is not known
      * @param unit what the price is for, such as {@code piece}; empty where there is none
@@ -116,6 +120,7 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
             }
             need.plan().ifPresentOrElse(cut -> sticks(need, cut, prices, rows), () -> rows.add(byLength(need, prices)));
         }
+        rows.addAll(SheetRows.of(plan));
         fastener(plan, prices).ifPresent(rows::add);
         ends(plan, prices, rows);
         double longestBought = rows.stream()
@@ -212,10 +217,11 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
         }
     }
 
-    private record Pieces(Kind kind, String name, String title, double size, int count) {}
+    /** What is bought by the piece. */
+    record Pieces(Kind kind, String name, String title, double size, int count) {}
 
-    // Packs are bought whole.
-    private static Row pieces(Pieces what, PriceList prices) {
+    /** With the price of a piece or a pack, where one is told: packs are bought whole. */
+    static Row pieces(Pieces what, PriceList prices) {
         Optional<PriceList.Price> price = prices.pieces(what.name);
         Optional<Double> cost = price.map(p -> hundredths(StrictMath.ceil(what.count / p.size()), p.price()));
         return new Row(
@@ -265,7 +271,8 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
         return new Row(kind, id, title, cut.length, cut.count, kg, "", Optional.empty());
     }
 
-    private static double hundredths(double cost) {
+    /** A cost to a hundredth. */
+    static double hundredths(double cost) {
         return hundredths(1, cost);
     }
 
@@ -301,7 +308,7 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
     /**
      * Weighs what has to be fetched.
      *
-     * @return kg of all stock that is bought; ties, pins, plugs and caps are not counted
+     * @return kg of all stock that is bought; ties, pins, plugs, caps and sheets for plates are not counted
      */
     public double boughtKg() {
         return rows.stream()
