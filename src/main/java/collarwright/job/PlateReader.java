@@ -73,7 +73,8 @@ final class PlateReader {
         Optional<PlateSettings.Kerf> kerf = kerf();
         Given<Integer> count = new Given<>(table.key("count"), k -> k.wholeNumber(1, MOST_COUNT), 1);
         Given<Integer> saddles = new Given<>(table.key("saddles"), k -> k.wholeNumber(0, MOST_SADDLES), 0);
-        Optional<SheetPacker.Stock> sheet = NestReader.read(table);
+        Optional<SheetPacker.Stock> sheet =
+                NestReader.read(table, kerf.map(PlateSettings.Kerf::outside).orElse(0.0));
         if (kerf.isPresent() && tooWide(kerf.get(), pin, bore)) {
             good = false;
         }

@@ -1,7 +1,12 @@
 package collarwright.job;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What things cost in a user's own price file.
@@ -13,7 +18,15 @@ public record PriceList(List<Price> prices) {
     /** Nobody said what anything costs. */
     public static final PriceList NONE = new PriceList(List.of());
 
-    private static final double SAME_LENGTH = 0.5;
+    /** A stick's price counts for sticks whose length differs by less, in mm. Our choice, no source. */
+    static final double SAME_LENGTH = 0.5;
+
+    /** Names that prices may have beside those of stocks. */
+    public static final List<String> THINGS =
+            List.of("tie", "pin", "plug", "cap", "strip", "strip-sheet", "plate-sheet");
+
+    /** Lengths count to a millionth of a millimetre: what is smaller comes from binary sums. */
+    private static final int LENGTH_DECIMALS = 6;
 
     /** Keeps the prices. */
     public PriceList {
@@ -35,9 +48,25 @@ public record PriceList(List<Price> prices) {
     }
 
     /**
+     * Returns what prices a name can have: those that something is bought by.
+     *
+     * @param name one of {@link #THINGS}, or of a stock
+     * @return the measures; never empty
+     */
+    public static Set<Measure> measures(String name) {
+        return switch (name) {
+            case "tie", "pin", "cap", "plate-sheet" -> EnumSet.of(Measure.PIECE, Measure.PACK);
+            case "plug" -> EnumSet.of(Measure.PIECE, Measure.PACK, Measure.LENGTH);
+            case "strip" -> EnumSet.of(Measure.LENGTH, Measure.KILOGRAM);
+            case "strip-sheet" -> EnumSet.of(Measure.PIECE, Measure.PACK, Measure.KILOGRAM);
+            default -> EnumSet.of(Measure.LENGTH, Measure.STICK, Measure.KILOGRAM);
+        };
+    }
+
+    /**
      * One price.
      *
-     * @param name of a stock, or {@code tie}, {@code pin}, {@code plug}, {@code cap}
+     * @param name of a stock, or one of {@link #THINGS}
      * @param measure what it is for
      * @param size pieces of a pack, millimetres of a length or a stick, else 1
      * @param unit the unit as it was written
@@ -73,9 +102,36 @@ public record PriceList(List<Price> prices) {
      * @return its price; empty where the file does not tell
      */
     public Optional<Double> byLength(String stock, double length, double kg) {
-        return find(stock, Measure.LENGTH, 0)
-                .map(p -> p.price() * length / p.size())
-                .or(() -> find(stock, Measure.KILOGRAM, 0).map(p -> p.price() * kg));
+        return byLength(stock, length).or(() -> byWeight(stock, kg));
+    }
+
+    /**
+     * Returns what something costs that is bought by its length and whose weight nobody knows.
+     *
+     * @param name of the stock or the thing
+     * @param length mm
+     * @return its price, worked out in decimals; empty where the file tells none by length
+     */
+    public Optional<Double> byLength(String name, double length) {
+        return find(name, Measure.LENGTH, 0)
+                .map(p -> BigDecimal.valueOf(p.price())
+                        .multiply(BigDecimal.valueOf(length).setScale(LENGTH_DECIMALS, RoundingMode.HALF_UP))
+                        .divide(BigDecimal.valueOf(p.size()), MathContext.DECIMAL128)
+                        .doubleValue());
+    }
+
+    /**
+     * Returns what something costs that is bought by its weight.
+     *
+     * @param name of the stock or the thing
+     * @param kg weight of it, above 0
+     * @return its price, worked out in decimals; empty where the file tells none by weight
+     */
+    public Optional<Double> byWeight(String name, double kg) {
+        return find(name, Measure.KILOGRAM, 0)
+                .map(p -> BigDecimal.valueOf(p.price())
+                        .multiply(BigDecimal.valueOf(kg))
+                        .doubleValue());
     }
 
     /**

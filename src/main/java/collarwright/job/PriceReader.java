@@ -2,7 +2,6 @@ package collarwright.job;
 
 import collarwright.finding.Code;
 import collarwright.stock.RoundStock;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -46,8 +45,7 @@ final class PriceReader {
         }
         Set<String> known = new TreeSet<>(stocks);
         profiles.allStock().stream().map(RoundStock::name).forEach(known::add);
-        known.add("tie");
-        known.addAll(List.of("pin", "plug", "cap"));
+        known.addAll(PriceList.THINGS);
         PriceRows rows = PriceRows.read(name.get(), opened.bytes().get(), known);
         rows.findings().forEach(shop.get()::add);
         return rows.findings().stream().anyMatch(f -> f.code() != Code.PRICE_UNKNOWN)

@@ -14,10 +14,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * A user's price file: a table of comma or semicolon separated values with the columns name, unit, price in any order;
- * others are left alone.
+ * others are left alone. Where semicolons part the cells, decimals may stand after a comma.
  *
  * @param prices those of good lines
  * @param findings what is wrong, all of it: PRICE_FILE, JOB_FILE_UNREADABLE, and PRICE_UNKNOWN (a warning)
@@ -28,6 +29,8 @@ record PriceRows(PriceList prices, List<Finding> findings) {
     private static final int MOST_ROWS = 5000;
     private static final double DEAREST = 1e5;
     private static final String UNITS = "piece, pack of 100, m, ft, kg, or the length of a stick such as 6 m or 10 ft";
+
+    private static final String NAMES = String.join(", ", PriceList.THINGS);
 
     PriceRows {
         findings = List.copyOf(findings);
@@ -54,7 +57,8 @@ record PriceRows(PriceList prices, List<Finding> findings) {
         private final FindingList findings;
         private final List<PriceList.Price> prices = new ArrayList<>();
         private final Map<String, Integer> columns = new HashMap<>();
-        private final Map<String, Integer> lineOf = new HashMap<>();
+        private final List<Integer> lines = new ArrayList<>();
+        private boolean comma;
 
         Reader(String file, Set<String> known, FindingList findings) {
             this.file = file;
@@ -63,6 +67,7 @@ record PriceRows(PriceList prices, List<Finding> findings) {
         }
 
         void read(CsvText table) {
+            comma = table.separator() == ';';
             if (table.open().isPresent()) {
                 stop(
                         table.open().get(),
@@ -113,23 +118,64 @@ record PriceRows(PriceList prices, List<Finding> findings) {
                 return;
             }
             PriceList.Price one = unit.get();
-            String key =
-                    name + "\n" + one.measure() + "\n" + (one.measure() == PriceList.Measure.STICK ? one.size() : 0);
-            Integer before = lineOf.putIfAbsent(key, nameCell.line());
-            if (before != null) {
-                stop(
-                        nameCell,
-                        "one price for each name and kind of unit",
-                        Quoted.text(name) + " a second time; line " + before + " has it already",
-                        "take one of the two lines out");
-                return;
+            if (suits(cell(line, "unit"), one) && fresh(nameCell, one)) {
+                prices.add(new PriceList.Price(name, one.measure(), one.size(), one.unit(), price.get()));
+                lines.add(nameCell.line());
             }
-            prices.add(new PriceList.Price(name, one.measure(), one.size(), one.unit(), price.get()));
+        }
+
+        // What nothing is called has a finding of its own.
+        private boolean suits(CsvText.Cell cell, PriceList.Price one) {
+            Set<PriceList.Measure> measures = PriceList.measures(one.name());
+            boolean unknown = !known.contains(one.name()) && !PriceList.THINGS.contains(one.name());
+            if (unknown || measures.contains(one.measure())) {
+                return true;
+            }
+            String units = measures.stream().map(Reader::words).collect(Collectors.joining(", or "));
+            stop(
+                    cell,
+                    "a unit that " + Quoted.text(one.name()) + " is bought by: " + units,
+                    Quoted.text(one.unit()),
+                    "write the price for one of these units, or take the line out");
+            return false;
+        }
+
+        private static String words(PriceList.Measure measure) {
+            return switch (measure) {
+                case PIECE -> "piece";
+                case PACK -> "pack of 100";
+                case LENGTH -> "m, ft";
+                case STICK -> "the length of a stick such as 6 m";
+                case KILOGRAM -> "kg";
+            };
+        }
+
+        // Two sticks that one length in the job could mean would leave open which price counts.
+        private boolean fresh(CsvText.Cell cell, PriceList.Price one) {
+            for (int i = 0; i < prices.size(); i++) {
+                PriceList.Price before = prices.get(i);
+                boolean alike = before.name().equals(one.name()) && before.measure() == one.measure();
+                double apart = StrictMath.abs(before.size() - one.size());
+                if (alike && (one.measure() != PriceList.Measure.STICK || apart < 2 * PriceList.SAME_LENGTH)) {
+                    boolean same = before.unit().equals(one.unit()) || one.measure() != PriceList.Measure.STICK;
+                    stop(
+                            cell,
+                            "one price for each name and kind of unit",
+                            Quoted.text(one.name())
+                                    + (same
+                                            ? " a second time; line " + lines.get(i) + " has it already"
+                                            : " by " + Quoted.text(one.unit()) + ", which is nearly "
+                                                    + Quoted.text(before.unit()) + " of line " + lines.get(i)),
+                            "take one of the two lines out");
+                    return false;
+                }
+            }
+            return true;
         }
 
         private boolean name(CsvText.Cell cell, String name) {
             if (name.isEmpty()) {
-                stop(cell, "the name of a stock, or tie, pin, plug, cap", "nothing", "write what the price is for");
+                stop(cell, "the name of a stock, or " + NAMES, "nothing", "write what the price is for");
                 return false;
             }
             if (!known.isEmpty() && !known.contains(name)) {
@@ -137,7 +183,7 @@ record PriceRows(PriceList prices, List<Finding> findings) {
                 findings.add(Finding.warn(
                         Code.PRICE_UNKNOWN,
                         new Where.Text(file, cell.line(), cell.column()),
-                        "the name of a stock that is known here, or tie, pin, plug, cap",
+                        "the name of a stock that is known here, or " + NAMES,
                         Quoted.text(name) + ", which nothing that is bought is called",
                         near.isEmpty() ? "collarwright profiles lists the names" : "did you mean " + near.get(0) + "?",
                         "a stock given in place in the job is called \"in the job\""));
@@ -186,13 +232,14 @@ record PriceRows(PriceList prices, List<Finding> findings) {
 
         private Optional<Double> price(CsvText.Cell cell) {
             String text = cell.text().strip();
-            double price = text.matches("[0-9]{1,9}(\\.[0-9]{1,9})?") ? Double.parseDouble(text) : -1;
+            String plain = comma ? text.replace(',', '.') : text;
+            double price = plain.matches("[0-9]{1,9}(\\.[0-9]{1,9})?") ? Double.parseDouble(plain) : -1;
             if (price >= 0 && price <= DEAREST) {
                 return Optional.of(price);
             }
             stop(
                     cell,
-                    "a price from 0 to 100000, in digits with a point",
+                    comma ? "a price from 0 to 100000, in digits" : "a price from 0 to 100000, in digits with a point",
                     text.isEmpty() ? "nothing" : Quoted.text(text),
                     "write the price without a currency; the currency stands in the job: [shop.times] currency");
             return Optional.empty();

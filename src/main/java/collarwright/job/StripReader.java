@@ -82,7 +82,7 @@ final class StripReader {
             good = false;
         }
         KeyView nestKey = table.key("nest");
-        Optional<SheetPacker.Stock> nest = nestKey.table().flatMap(NestReader::read);
+        Optional<SheetPacker.Stock> nest = nestKey.table().flatMap(t -> NestReader.read(t, kerf.value()));
         good &= nest.isPresent() || !nestKey.present();
         if (!good || !process.good() || !kerf.good() || !leadIn.good() || joint.isEmpty()) {
             return Optional.empty();

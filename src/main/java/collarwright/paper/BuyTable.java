@@ -48,9 +48,10 @@ final class BuyTable {
 
     private List<Cell> row(BillOfMaterials.Row row, boolean priced) {
         boolean sized = row.size() > 0;
+        boolean byLength = row.kind() == BillOfMaterials.Kind.LENGTH || row.kind() == BillOfMaterials.Kind.STRIP;
         List<Cell> cells = new ArrayList<>(List.of(
                 Cell.strong(UnitWords.of(job, row.title())),
-                Cell.of(row.kind() == BillOfMaterials.Kind.LENGTH ? "" : Integer.toString(row.count())),
+                Cell.of(byLength ? "" : Integer.toString(row.count())),
                 Cell.of(sized ? UnitWords.of(job, Decimals.trimmed(SawnLength.of(row.size()), 3) + " mm") : ""),
                 row.kg().map(BuyTable::kg).orElse(Cell.of(""))));
         if (priced) {

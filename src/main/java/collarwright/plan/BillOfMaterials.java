@@ -10,6 +10,8 @@ import collarwright.stock.RoundStock;
 import collarwright.strut.EndWork;
 import collarwright.strut.StrutType;
 import collarwright.units.Decimals;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -36,6 +38,10 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
         STICK(true),
         /** Stock by its length, where no plan says which sticks. */
         LENGTH(true),
+        /** Strip by its length, for collars that are rolled. */
+        STRIP(true),
+        /** Stock sheets that strips, or plates and saddles, are nested on. */
+        SHEET(true),
         /** Offcuts that are there. */
         OFFCUT(false),
         /** Ties or pins, one for each strut end. */
@@ -80,13 +86,13 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
      * One thing.
      *
      * @param kind what it is
-     * @param name name of the stock, of the part, or {@code tie}, {@code pin}, {@code plug}, {@code cap}: what a price file calls it
+     * @param name name of the stock, of the part, or one of {@link PriceList#THINGS}: what a price file calls it
      * @param title the same for people
-     * @param size length of one in mm; 0 for ties, pins and caps
+     * @param size length of one in mm, of all together for stock and strip by length; 0 for ties, pins and caps
      * @param count how many
      * @param kg weight of all of them; empty where it is not known
      * @param unit what the price is for, such as {@code piece}; empty where there is none
-     * @param cost of all of them, to a hundredth; empty where nobody told a price, or where it is not bought
+     * @param cost of all of them, worked out in decimals, to a hundredth, half up; empty where nobody told a price, or where it is not bought
      */
     public record Row(
             Kind kind,
@@ -114,6 +120,7 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
             }
             need.plan().ifPresentOrElse(cut -> sticks(need, cut, prices, rows), () -> rows.add(byLength(need, prices)));
         }
+        rows.addAll(SheetRows.of(plan));
         fastener(plan, prices).ifPresent(rows::add);
         ends(plan, prices, rows);
         double longestBought = rows.stream()
@@ -146,7 +153,7 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
                     taken,
                     Optional.of(taken * kg),
                     price.isPresent() ? "stick" : "",
-                    price.map(p -> hundredths(taken * p))));
+                    price.map(p -> hundredths(taken, p))));
         }
     }
 
@@ -186,7 +193,7 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
         work.plugs().ifPresent(plug -> {
             String title = "plug Ø " + Decimals.trimmed(plug.diameter(), 2) + " mm, "
                     + Decimals.trimmed(plug.length(), 2) + " mm long";
-            Optional<Double> rod = prices.byLength("plug", ends * plug.length(), 0);
+            Optional<Double> rod = prices.byLength("plug", ends * plug.length());
             Row pieces = pieces(new Pieces(Kind.PLUG, "plug", title, plug.length(), ends), prices);
             rows.add(
                     pieces.cost.isPresent() || rod.isEmpty()
@@ -210,12 +217,13 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
         }
     }
 
-    private record Pieces(Kind kind, String name, String title, double size, int count) {}
+    /** What is bought by the piece. */
+    record Pieces(Kind kind, String name, String title, double size, int count) {}
 
-    // Packs are bought whole.
-    private static Row pieces(Pieces what, PriceList prices) {
+    /** With the price of a piece or a pack, where one is told: packs are bought whole. */
+    static Row pieces(Pieces what, PriceList prices) {
         Optional<PriceList.Price> price = prices.pieces(what.name);
-        Optional<Double> cost = price.map(p -> hundredths(StrictMath.ceil(what.count / p.size()) * p.price()));
+        Optional<Double> cost = price.map(p -> hundredths(StrictMath.ceil(what.count / p.size()), p.price()));
         return new Row(
                 what.kind,
                 what.name,
@@ -263,8 +271,17 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
         return new Row(kind, id, title, cut.length, cut.count, kg, "", Optional.empty());
     }
 
-    private static double hundredths(double cost) {
-        return StrictMath.rint(cost * 100) / 100;
+    /** A cost to a hundredth. */
+    static double hundredths(double cost) {
+        return hundredths(1, cost);
+    }
+
+    // In decimals, as the price was written: half a hundredth and more goes up.
+    private static double hundredths(double count, double price) {
+        return BigDecimal.valueOf(price)
+                .multiply(BigDecimal.valueOf(count))
+                .setScale(2, RoundingMode.HALF_UP)
+                .doubleValue();
     }
 
     /**
@@ -274,8 +291,9 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
      */
     public Optional<Double> cost() {
         boolean known = rows.stream().anyMatch(r -> r.cost.isPresent());
-        double sum = rows.stream().mapToDouble(r -> r.cost.orElse(0.0)).sum();
-        return known ? Optional.of(hundredths(sum)) : Optional.empty();
+        BigDecimal sum =
+                rows.stream().map(r -> BigDecimal.valueOf(r.cost.orElse(0.0))).reduce(BigDecimal.ZERO, BigDecimal::add);
+        return known ? Optional.of(sum.doubleValue()) : Optional.empty();
     }
 
     /**
@@ -290,7 +308,7 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
     /**
      * Weighs what has to be fetched.
      *
-     * @return kg of all stock that is bought; ties, pins, plugs and caps are not counted
+     * @return kg of all stock that is bought; ties, pins, plugs, caps and sheets for plates are not counted
      */
     public double boughtKg() {
         return rows.stream()

@@ -11,6 +11,7 @@ import collarwright.tooling.IndexPlate;
 import collarwright.tooling.Pattern;
 import collarwright.units.Decimals;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -32,6 +33,20 @@ public record PlateWork(List<IndexPlate> plates, List<GuideSaddle> saddles, List
         plates = List.copyOf(plates);
         saddles = List.copyOf(saddles);
         findings = List.copyOf(findings);
+    }
+
+    /**
+     * Returns the boxes of all plates and saddles that are cut.
+     *
+     * @param settings kerf and counts
+     * @return one for each piece, plates first
+     */
+    List<SheetPacker.Rectangle> boxes(PlateSettings settings) {
+        List<SheetPacker.Rectangle> boxes = new ArrayList<>();
+        PlateSettings.Kerf kerf = settings.kerf();
+        plates.forEach(p -> boxes.addAll(Collections.nCopies(settings.counts().plates(), FlatSizes.plate(p, kerf))));
+        saddles.forEach(s -> boxes.addAll(Collections.nCopies(settings.counts().saddles(), FlatSizes.saddle(s, kerf))));
+        return boxes;
     }
 
     /**
@@ -63,7 +78,7 @@ public record PlateWork(List<IndexPlate> plates, List<GuideSaddle> saddles, List
                 ? List.of()
                 : GuideSaddle.of(plan.book().patterns(), job.hub().body().outerRadius());
         tooLarge(settings.get(), diameter).ifPresent(findings::add);
-        saddles.forEach(s -> tooLarge(settings.get(), s).ifPresent(findings::add));
+        saddles.forEach(s -> fault(settings.get(), s).ifPresent(findings::add));
         if (!findings.isEmpty()) {
             return new PlateWork(List.of(), List.of(), findings);
         }
@@ -102,17 +117,29 @@ public record PlateWork(List<IndexPlate> plates, List<GuideSaddle> saddles, List
                 "or smaller plates: diameter"));
     }
 
-    private static Optional<Finding> tooLarge(PlateSettings settings, GuideSaddle saddle) {
+    private static Optional<Finding> fault(PlateSettings settings, GuideSaddle saddle) {
         PlateSettings.Kerf kerf = settings.kerf();
-        double width = saddle.width() + kerf.outside();
-        double height = saddle.height() + kerf.outside() + kerf.leadIn();
+        Where where = new Where.Part("saddle of " + saddle.cutter().id());
+        if (!FlatSizes.cuttable(saddle, kerf)) {
+            return Optional.of(Finding.stop(
+                    Code.INDEX_PLATE,
+                    where,
+                    "a kerf of edges below " + mm(saddle.radius() - saddle.width() / 2)
+                            + ", so that the feet stand on the pipe",
+                    mm(kerf.outside()),
+                    "check kerf-outside under [plates] and its unit",
+                    "or leave saddles out"));
+        }
+        SheetPacker.Rectangle box = FlatSizes.saddle(saddle, kerf);
+        double width = box.length();
+        double height = box.width();
         SheetPacker.Stock sheet = settings.sheet();
-        if (sheet.holds(new SheetPacker.Rectangle(width, height))) {
+        if (sheet.holds(box)) {
             return Optional.empty();
         }
         return Optional.of(Finding.stop(
                 Code.SHEET_TOO_SMALL,
-                new Where.Part("saddle of " + saddle.cutter().id()),
+                where,
                 "a sheet that holds " + mm(width + 2 * sheet.margin()) + " x " + mm(height + 2 * sheet.margin())
                         + ": saddle, lead-in, two margins",
                 mm(sheet.length()) + " x " + mm(sheet.width()),

@@ -65,13 +65,7 @@ public record StripWork(
         }
         Job job = plan.job();
         List<Pattern> patterns = plan.book().patterns();
-        List<FlatStrip> strips = patterns.stream()
-                .map(p -> FlatStrip.of(
-                        p,
-                        job.order().made(p.count()),
-                        job.hub().body(),
-                        settings.get().joint()))
-                .toList();
+        List<FlatStrip> strips = strips(plan, settings.get());
         List<Finding> findings = new ArrayList<>();
         strips.forEach(s -> ends(s, settings.get().kerf(), findings));
         strips.stream().findFirst().flatMap(s -> tooLarge(s, settings.get())).ifPresent(findings::add);
@@ -89,6 +83,14 @@ public record StripWork(
         return new StripWork(StripNeed.of(material, strips), strips, holes, programs, findings);
     }
 
+    /** One strip for each pattern, without its checks. */
+    static List<FlatStrip> strips(Plan plan, StripSettings settings) {
+        Job job = plan.job();
+        return plan.book().patterns().stream()
+                .map(p -> FlatStrip.of(p, job.order().made(p.count()), job.hub().body(), settings.joint()))
+                .toList();
+    }
+
     /**
      * Tells whether a strip goes on no sheet.
      *
@@ -100,10 +102,10 @@ public record StripWork(
 
     // All strips are of one length and width.
     private static Optional<Finding> tooLarge(FlatStrip strip, StripSettings settings) {
-        double length = strip.length() + settings.kerf() + settings.leadIn();
-        double width = strip.body().width() + settings.kerf();
-        Optional<SheetPacker.Stock> sheet =
-                settings.nest().filter(s -> !s.holds(new SheetPacker.Rectangle(length, width)));
+        SheetPacker.Rectangle box = FlatSizes.strip(strip, settings);
+        double length = box.length();
+        double width = box.width();
+        Optional<SheetPacker.Stock> sheet = settings.nest().filter(s -> !s.holds(box));
         return sheet.map(s -> Finding.stop(
                 Code.SHEET_TOO_SMALL,
                 new Where.Part("flat strips"),

@@ -19,7 +19,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Price files, what they do to a job, and the tie hole's distance from the end. */
 class PricesTest {
 
-    private static final Set<String> KNOWN = Set.of("pvc-metric-20x1.5", "tie", "pin");
+    private static final Set<String> KNOWN =
+            Set.of("pvc-metric-20x1.5", "tie", "pin", "plug", "cap", "strip", "strip-sheet", "plate-sheet");
 
     private static PriceRows rows(String text) {
         return PriceRows.read("prices.csv", text.getBytes(StandardCharsets.UTF_8), KNOWN);
@@ -47,6 +48,34 @@ class PricesTest {
     }
 
     @Test
+    void prices_withDecimalCommas_areReadWhereSemicolonsPart() {
+        assertThat(rows("name;unit;price\ntie;piece;0,05\n")
+                        .prices()
+                        .prices()
+                        .get(0)
+                        .price())
+                .isEqualTo(0.05);
+        assertThat(rows("name,unit,price\ntie,piece,\"0,05\"\n").findings()).hasSize(1);
+    }
+
+    // Products by hand, in decimals. None of the four is what binary arithmetic gives in every order of steps.
+    @ParameterizedTest
+    @CsvSource({"1.015, 1000, 1.015", "1.15, 1100, 1.265", "0.1, 300.00000000000006, 0.03", "2.675, 1000, 2.675"})
+    void prices_byLength_areDecimals(double price, double length, double expected) {
+        PriceList list = rows("name,unit,price\nplug,m," + price + "\n").prices();
+
+        assertThat(list.byLength("plug", length)).contains(expected);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"6 m, 6000.9 mm, false", "6 m, 6001 mm, true", "6.096 m, 20 ft, false", "6 m, 20 ft, true"})
+    void prices_ofSticksThatOneLengthCouldMean_areRefused(String one, String other, boolean good) {
+        String text = "name,unit,price\npvc-metric-20x1.5," + one + ",1\npvc-metric-20x1.5," + other + ",2\n";
+
+        assertThat(rows(text).findings()).hasSize(good ? 0 : 1);
+    }
+
+    @Test
     void prices_metreAndFoot_agreeByTheInternationalFoot() {
         // International yard and pound agreement of 1959: 1 ft = 0.3048 m exactly.
         PriceList foot = rows("name,unit,price\npvc-metric-20x1.5,ft,0.3048\n").prices();
@@ -64,6 +93,15 @@ class PricesTest {
         "'tie,0 m,1', PRICE_FILE",
         "'tie,pack of 0,1', PRICE_FILE",
         "',piece,1', PRICE_FILE",
+        "'tie,m,1', PRICE_FILE",
+        "'pin,kg,1', PRICE_FILE",
+        "'cap,m,1', PRICE_FILE",
+        "'plug,kg,1', PRICE_FILE",
+        "'plug,3 m,1', PRICE_FILE",
+        "'strip,3 m,1', PRICE_FILE",
+        "'strip-sheet,m,1', PRICE_FILE",
+        "'plate-sheet,kg,1', PRICE_FILE",
+        "'pvc-metric-20x1.5,piece,1', PRICE_FILE",
         "'tye,piece,1', PRICE_UNKNOWN"
     })
     void prices_badLine_isTold(String line, Code code) {
