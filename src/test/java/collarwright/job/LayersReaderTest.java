@@ -97,8 +97,12 @@ class LayersReaderTest {
     void read_nameThatALineOfAnotherLayerHas_isRefused() {
         Profiles mine = load("cut-inside = { layer = \"C\" }\ncut-outside = { layer = \"C-1\" }\n");
         Profiles usual = load("mark = { layer = \"CUT-INSIDE-07\" }\n");
-        Profiles apart = load("cut-inside = { layer = \"C\" }\ncut-outside = { layer = \"C1\" }\n"
-                + "mark = { layer = \"C-M1\" }\nnote = { layer = \"C-\" }\n");
+        Profiles apart = load("""
+                cut-inside = { layer = "C" }
+                cut-outside = { layer = "C1" }
+                mark = { layer = "C-M1" }
+                note = { layer = "C-" }
+                """);
 
         assertThat(mine.findings()).singleElement().satisfies(f -> {
             assertThat(f.expected()).contains("not another's with - and digits").contains("for cut-outside");
