@@ -45,7 +45,8 @@ class EndsByPapersTest {
                 .doesNotContain("not square");
     }
 
-    // By hand: 3/4 in EMT is 0.922 in outside with a wall of 0.049 in (a flat of π(0.922 − 0.098)/2 + 0.098 = 1.392 in),
+    // By hand: 3/4 in EMT is 0.922 in outside with a wall of 0.049 in (a flat of π(0.922 − 0.098)/2 + 0.098 = 1.392
+    // in),
     // and its holes are below an inch.
     @Test
     void flatsWiderThanTheirHoles_areTheSameSequenceOnAllPapers() throws IOException {
@@ -63,7 +64,21 @@ class EndsByPapersTest {
         }
         assertThat(traveller).contains("Cut only: do not flatten or drill", "Bolt holes, drilled inside the collars");
         assertThat(site).contains("Flatten, drill every end").contains("does not come out of its hole again");
-        assertThat(CutPacks.folder("flat-conduit").resolve("struts/stops.csv").toFile()).doesNotExist();
+        assertThat(CutPacks.folder("flat-conduit").resolve("struts/stops.csv").toFile())
+                .doesNotExist();
+    }
+
+    @Test
+    void longestPart_isTheFirstCut_onEveryPaper() throws IOException {
+        StrutSheets sheets = StrutSheets.read(CutPacks.folder("flat-conduit").resolve("traveller.pdf"));
+        String longest = sheets.cuts().get(0).in().toPlainString();
+
+        assertThat(read("flat-conduit", "struts/saw.pdf")).contains("longest piece here, " + longest + " in");
+        assertThat(read("flat-conduit", "traveller.pdf")).contains("Longest part of a kit: " + longest + " in");
+        assertThat(read("flat-conduit", "struts/saw.pdf"))
+                .contains("Inches are rounded from millimetres, which add up exactly")
+                .containsPattern("rest \\d+\\.\\d{3} in")
+                .doesNotContain(" 1 end to end");
     }
 
     private static String read(String job, String file) {

@@ -91,12 +91,13 @@ record StrutSheets(List<Cut> cuts, List<Holes> stops, Map<String, Run> sticks) {
                 Matcher mm = BELOW.matcher(line);
                 if (open.isPresent() && mm.find()) {
                     Matcher piece = open.get();
-                    into.add(new Piece(
-                            Integer.parseInt(piece.group(1)), piece.group(2), new BigDecimal(mm.group(1))));
+                    into.add(new Piece(Integer.parseInt(piece.group(1)), piece.group(2), new BigDecimal(mm.group(1))));
                     open = Optional.empty();
                 }
                 Optional<Matcher> waits = open;
-                open = Optional.of(PIECE_INCHES.matcher(line)).filter(Matcher::find).or(() -> waits);
+                open = Optional.of(PIECE_INCHES.matcher(line))
+                        .filter(Matcher::find)
+                        .or(() -> waits);
             }
         }
         return new StrutSheets(cuts, stops, sticks);
