@@ -1,6 +1,7 @@
 package collarwright.paper;
 
 import collarwright.cutting.CutPiece;
+import collarwright.cutting.SawnLength;
 import collarwright.plan.Plan;
 import collarwright.plan.StockWork;
 import collarwright.stock.Material;
@@ -45,7 +46,7 @@ final class HeatGrowth {
     private static String grown(Material material, Material.Growth growth, double longest) {
         double share = growth.perMillionKelvin() * 1e-6 * DEGREES;
         String piece = longest > 0
-                ? ", so the longest piece here, " + Decimals.fixed(longest, 1) + " mm, by "
+                ? ", so the longest piece here, " + Decimals.trimmed(SawnLength.of(longest), 3) + " mm, by "
                         + Decimals.fixed(longest * share, 2) + " mm"
                 : "";
         return material.title() + " grows by " + Decimals.trimmed(1000 * share, 3) + " mm in 1000 mm for 10 °C more"

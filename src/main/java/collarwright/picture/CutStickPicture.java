@@ -220,7 +220,7 @@ public final class CutStickPicture implements Picture {
     }
 
     private String size(double length) {
-        return inches ? Decimals.fixed(length / 25.4, 4) + " in" : mm(length) + " mm";
+        return inches ? Decimals.fixed(length / 25.4, 3) + " in" : mm(length) + " mm";
     }
 
     private static String mm(double length) {

@@ -236,7 +236,7 @@ class CutByPapersTest {
         assertThat(sheets.cuts()).hasSameSizeAs(types.keySet());
         for (StrutSheets.Cut cut : sheets.cuts()) {
             JsonNode type = Objects.requireNonNull(types.get(cut.type()));
-            double length = type.get("cutMm").asDouble();
+            double length = sawn(type).doubleValue();
             assertThat(cut.made()).isEqualTo(type.get("made").asInt());
             assertThat(cut.perDome()).isEqualTo(type.get("count").asInt());
             assertThat(cut.mm().doubleValue()).isCloseTo(length, within(0.00501));
@@ -244,7 +244,9 @@ class CutByPapersTest {
             assertThat(inches(cut.fraction()).multiply(INCH).doubleValue() - length)
                     .isCloseTo(cut.error().doubleValue(), within(0.00501));
         }
-        assertThat(sheets.stops()).hasSameSizeAs(types.keySet());
+        // Of these jobs one has flats that are wider than their holes: nothing is drilled before struts are in.
+        assertThat(sheets.stops()).hasSize(job.equals("flat-conduit") ? 0 : types.size());
+        assertThat(pack(job).resolve("struts/stops.csv").toFile().exists()).isEqualTo(!job.equals("flat-conduit"));
         for (StrutSheets.Holes holes : sheets.stops()) {
             JsonNode type = Objects.requireNonNull(types.get(holes.type()));
             double length = type.get("cutMm").asDouble();
@@ -258,7 +260,7 @@ class CutByPapersTest {
         for (Map<String, String> row : table(job, "struts/cut-list.csv")) {
             JsonNode type = Objects.requireNonNull(types.get(row.get("strut type")));
             assertThat(row.get("to make")).isEqualTo(type.get("made").asText());
-            same(row.get("cut length (mm)"), type.get("cutMm"));
+            assertThat(new BigDecimal(row.get("cut length (mm)"))).isEqualByComparingTo(sawn(type));
             same(row.get("tie hole from end a (mm)"), type.at("/ends/0/drillMm"));
             same(row.get("tie hole from end b (mm)"), type.at("/ends/1/drillMm"));
         }
@@ -296,6 +298,13 @@ class CutByPapersTest {
                         .stripTrailingZeros()
                         .scale())
                 .isLessThanOrEqualTo(0);
+    }
+
+    // One length is told with one value: up to a thousandth, a millionth of it forgiven.
+    private static BigDecimal sawn(JsonNode type) {
+        return new BigDecimal(type.get("cutMm").asText())
+                .subtract(new BigDecimal("1e-9"))
+                .setScale(3, RoundingMode.CEILING);
     }
 
     private static void same(String printed, JsonNode number) {

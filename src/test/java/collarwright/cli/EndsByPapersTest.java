@@ -9,6 +9,7 @@ import collarwright.testing.Poppler;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
@@ -26,15 +27,11 @@ class EndsByPapersTest {
     void flattenedEnds_holeToHole_isCutLessBothEnds_onAllPapers() throws IOException {
         JsonNode plan = CutPacks.plan("flat-conduit");
         StrutSheets sheets = StrutSheets.read(CutPacks.folder("flat-conduit").resolve("traveller.pdf"));
-        Map<String, BigDecimal> apart = new TreeMap<>();
-        sheets.stops().forEach(h -> apart.put(h.type(), h.second().subtract(h.first())));
-
+        assertThat(sheets.cuts()).isNotEmpty();
         for (StrutSheets.Cut cut : sheets.cuts()) {
             BigDecimal holes = cut.holeToHole().orElseThrow();
-            // 3/8 in at each end; both are printed to a hundredth.
-            assertThat(cut.mm().subtract(holes).doubleValue()).isCloseTo(2 * 9.525, within(0.0101));
-            assertThat(holes.doubleValue())
-                    .isCloseTo(Objects.requireNonNull(apart.get(cut.type())).doubleValue(), within(0.0101));
+            // 3/8 in at each end; both are printed to a hundredth, the cut rounded up to a thousandth before.
+            assertThat(cut.mm().subtract(holes).doubleValue()).isCloseTo(2 * 9.525, within(0.0111));
         }
         Map<String, JsonNode> types = new TreeMap<>();
         plan.get("strutTypes").forEach(t -> types.put(t.get("id").asText(), t));
@@ -44,11 +41,66 @@ class EndsByPapersTest {
             assertThat(type.get("holeToHoleMm").asDouble())
                     .isCloseTo(type.get("cutMm").asDouble() - 2 * 9.525, within(1e-9));
         }
-        assertThat(Poppler.text(CutPacks.folder("flat-conduit").resolve("traveller.pdf"))
-                        .replaceAll("\\s+", " "))
-                .contains("First flatten, drill");
         assertThat(Poppler.text(CutPacks.folder("flat-conduit").resolve("struts/saw.pdf")))
                 .doesNotContain("not square");
+    }
+
+    // By hand: 3/4 in EMT is 0.922 in outside with a wall of 0.049 in (a flat of π(0.922 − 0.098)/2 + 0.098 = 1.392
+    // in),
+    // and its holes are below an inch.
+    @Test
+    void flatsWiderThanTheirHoles_areTheSameSequenceOnAllPapers() throws IOException {
+        String traveller = read("flat-conduit", "traveller.pdf");
+        String site = read("flat-conduit", "site/site.pdf");
+
+        for (String paper : List.of(traveller, site)) {
+            assertThat(paper)
+                    .contains("does not go through its hole")
+                    .contains("hub by hub: flatten each end inside the collar")
+                    .contains("0.375 in (9.525 mm) from the cut end, marked with a stop block or a template")
+                    .containsIgnoringCase("eye protection")
+                    .containsIgnoringCase("trial piece")
+                    .doesNotContain("stop 1", "in one plane", "First flatten");
+        }
+        assertThat(traveller).contains("Cut only: do not flatten or drill", "Bolt holes, drilled inside the collars");
+        assertThat(site).contains("Flatten, drill every end").contains("does not come out of its hole again");
+        assertThat(CutPacks.folder("flat-conduit").resolve("struts/stops.csv").toFile())
+                .doesNotExist();
+    }
+
+    @Test
+    void longestPart_isTheFirstCut_onEveryPaper() throws IOException {
+        StrutSheets sheets = StrutSheets.read(CutPacks.folder("flat-conduit").resolve("traveller.pdf"));
+        String longest = sheets.cuts().get(0).in().toPlainString();
+
+        assertThat(read("flat-conduit", "struts/saw.pdf")).contains("longest piece here, " + longest + " in");
+        assertThat(read("flat-conduit", "traveller.pdf")).contains("Longest part of a kit: " + longest + " in");
+        assertThat(read("flat-conduit", "struts/saw.pdf"))
+                .contains("Inches are rounded from millimetres, which add up exactly")
+                .containsPattern("rest \\d+\\.\\d{3} in")
+                .doesNotContain(" 1 end to end");
+    }
+
+    private static String read(String job, String file) {
+        return Poppler.text(CutPacks.folder(job).resolve(file)).replaceAll("\\s+", " ");
+    }
+
+    @Test
+    void capsAndPlugs_onSite_areThoseBought() throws IOException {
+        int all = 2 * CutPacks.plan("plugged-dowel").at("/order/struts").asInt();
+        int bundled = CutPacks.table("plugged-dowel", "site/bundles.csv").stream()
+                .filter(row -> row.get("what").startsWith("caps"))
+                .mapToInt(row -> Integer.parseInt(row.get("times")) * Integer.parseInt(row.get("pieces in one")))
+                .sum();
+
+        assertThat(bundled).isEqualTo(all);
+        assertThat(read("plugged-dowel", "site/site.pdf"))
+                .containsPattern("end caps \\d+ \\d+ " + all + "\\b")
+                .containsPattern("plugs, in the ends of the struts \\d+ \\d+ " + all + "\\b")
+                .contains("Struts are weighed without the plugs");
+        assertThat(read("plugged-dowel", "traveller.pdf"))
+                .containsPattern("end cap, two for each strut that is made \\d+ " + all + "\\b")
+                .containsPattern("long, two for each strut that is made \\d+ " + all + "\\b");
     }
 
     @Test

@@ -25,8 +25,17 @@ record StrutSheets(List<Cut> cuts, List<Holes> stops, Map<String, Run> sticks) {
             + "\\s+(\\d[^(]*) in \\(([+-]\\d+\\.\\d{2}) mm\\)(?:\\s+" + MM + ")?\\s+(\\d+)\\s+(\\d+)");
     private static final Pattern HOLES =
             Pattern.compile("(S[A-Z]+)\\s+(\\d+)\\s+" + MM + " mm\\s+" + MM + " mm\\s+" + MM + "\\s+\\S.*");
+    // In inches first: what stands in a row, and the millimetres below it.
+    private static final Pattern CUT_INCHES = Pattern.compile("\\d+ (S[A-Z]+)\\s+(\\d+\\.\\d{3})\\s+" + MM
+            + "\\s+(\\d[^(]*) in \\(([+-]\\d+\\.\\d{2}) mm\\)(?:\\s+(\\d+\\.\\d{3}) in)?\\s+(\\d+)\\s+(\\d+)");
+    private static final Pattern HOLES_INCHES =
+            Pattern.compile("(S[A-Z]+)\\s+(\\d+)\\s+\\d+\\.\\d{3} in\\s+\\d+\\.\\d{3} in\\s+\\d+\\.\\d{3} in\\s+\\S.*");
+    private static final Pattern THREE = Pattern.compile(MM + " mm\\s+" + MM + " mm\\s+" + MM + " mm");
+    private static final Pattern ONE = Pattern.compile(MM + " mm");
+    private static final Pattern PIECE_INCHES = Pattern.compile("(\\d+) × (S[A-Z]+) \\d+\\.\\d{3} in");
+    private static final Pattern BELOW = Pattern.compile("\\((\\d+\\.\\d{3}) mm\\)");
     private static final Pattern RUN = Pattern.compile("(U[A-Z]+)\\s+(\\d+)\\s.*");
-    private static final Pattern PIECES = Pattern.compile("(\\d+) × (S[A-Z]+) (\\d+\\.\\d{3})(?!\\d)");
+    private static final Pattern PIECES = Pattern.compile("(\\d+) × (S[A-Z]+) (\\d+\\.\\d{3})(?!\\d| in)");
 
     StrutSheets {
         cuts = List.copyOf(cuts);
@@ -59,29 +68,14 @@ record StrutSheets(List<Cut> cuts, List<Holes> stops, Map<String, Run> sticks) {
         List<Holes> stops = new ArrayList<>();
         Map<String, Run> sticks = new LinkedHashMap<>();
         List<Piece> pieces = new ArrayList<>();
+        Optional<Matcher> open = Optional.empty();
         boolean struts = false;
-        for (String line : Poppler.text(file).lines().map(String::strip).toList()) {
-            Matcher cut = CUT.matcher(line);
-            if (cut.matches()) {
-                cuts.add(new Cut(
-                        cut.group(1),
-                        new BigDecimal(cut.group(2)),
-                        new BigDecimal(cut.group(3)),
-                        cut.group(4),
-                        new BigDecimal(cut.group(5)),
-                        Optional.ofNullable(cut.group(6)).map(BigDecimal::new),
-                        Integer.parseInt(cut.group(7)),
-                        Integer.parseInt(cut.group(8))));
-            }
-            Matcher holes = HOLES.matcher(line);
-            if (holes.matches()) {
-                stops.add(new Holes(
-                        holes.group(1),
-                        Integer.parseInt(holes.group(2)),
-                        new BigDecimal(holes.group(3)),
-                        new BigDecimal(holes.group(4)),
-                        new BigDecimal(holes.group(5))));
-            }
+        List<String> lines = Poppler.text(file).lines().map(String::strip).toList();
+        for (int i = 0; i < lines.size(); i++) {
+            String line = lines.get(i);
+            String below = i + 1 < lines.size() ? lines.get(i + 1) : "";
+            cut(line, below).ifPresent(cuts::add);
+            holes(line, below).ifPresent(stops::add);
             struts = line.contains("from sticks: cut") ? line.startsWith("Struts") : struts;
             Matcher run = RUN.matcher(line);
             if (struts && run.matches()) {
@@ -94,8 +88,64 @@ record StrutSheets(List<Cut> cuts, List<Holes> stops, Map<String, Run> sticks) {
                         .results()
                         .forEach(p -> into.add(
                                 new Piece(Integer.parseInt(p.group(1)), p.group(2), new BigDecimal(p.group(3)))));
+                Matcher mm = BELOW.matcher(line);
+                if (open.isPresent() && mm.find()) {
+                    Matcher piece = open.get();
+                    into.add(new Piece(Integer.parseInt(piece.group(1)), piece.group(2), new BigDecimal(mm.group(1))));
+                    open = Optional.empty();
+                }
+                Optional<Matcher> waits = open;
+                open = Optional.of(PIECE_INCHES.matcher(line))
+                        .filter(Matcher::find)
+                        .or(() -> waits);
             }
         }
         return new StrutSheets(cuts, stops, sticks);
+    }
+
+    private static Optional<Cut> cut(String line, String below) {
+        Matcher mm = CUT.matcher(line);
+        Matcher in = CUT_INCHES.matcher(line);
+        boolean inches = in.matches();
+        if (!inches && !mm.matches()) {
+            return Optional.empty();
+        }
+        Matcher cut = inches ? in : mm;
+        Optional<String> apart = Optional.ofNullable(cut.group(6));
+        if (inches && apart.isPresent()) {
+            Matcher one = ONE.matcher(below);
+            apart = one.matches() ? Optional.of(one.group(1)) : Optional.empty();
+        }
+        return Optional.of(new Cut(
+                cut.group(1),
+                new BigDecimal(cut.group(inches ? 3 : 2)),
+                new BigDecimal(cut.group(inches ? 2 : 3)),
+                cut.group(4),
+                new BigDecimal(cut.group(5)),
+                apart.map(BigDecimal::new),
+                Integer.parseInt(cut.group(7)),
+                Integer.parseInt(cut.group(8))));
+    }
+
+    private static Optional<Holes> holes(String line, String below) {
+        Matcher mm = HOLES.matcher(line);
+        if (mm.matches()) {
+            return Optional.of(new Holes(
+                    mm.group(1),
+                    Integer.parseInt(mm.group(2)),
+                    new BigDecimal(mm.group(3)),
+                    new BigDecimal(mm.group(4)),
+                    new BigDecimal(mm.group(5))));
+        }
+        Matcher in = HOLES_INCHES.matcher(line);
+        Matcher three = THREE.matcher(below);
+        return in.matches() && three.lookingAt()
+                ? Optional.of(new Holes(
+                        in.group(1),
+                        Integer.parseInt(in.group(2)),
+                        new BigDecimal(three.group(1)),
+                        new BigDecimal(three.group(2)),
+                        new BigDecimal(three.group(3))))
+                : Optional.empty();
     }
 }

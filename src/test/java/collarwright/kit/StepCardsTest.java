@@ -30,6 +30,30 @@ class StepCardsTest {
     }
 
     @Test
+    void cards_tellFirstAndLastOrderNumber_andToHoldWhereAStrutIsHeld() throws IOException {
+        int told = 0;
+        for (Plan plan : SiteSamples.all()) {
+            CardWords words = new CardWords(plan);
+            for (SiteWork work : works(List.of(plan))) {
+                int before = 0;
+                for (StepCard card : work.cards()) {
+                    if (card.rings()) {
+                        continue;
+                    }
+                    int last = before + card.steps().size();
+                    String range = last == before + 1 ? last + ":" : before + 1 + "–" + last + ":";
+                    assertThat(words.lines(card)).anyMatch(line -> line.startsWith("Struts " + range));
+                    assertThat(words.lines(card).contains("Hold up"))
+                            .isEqualTo(card.steps().stream().anyMatch(RaisingStep::held));
+                    before = last;
+                    told++;
+                }
+            }
+        }
+        assertThat(told).isPositive();
+    }
+
+    @Test
     void cards_keepTheProvenOrder_andBringEveryHubOnce() throws IOException {
         for (Plan plan : SiteSamples.all()) {
             for (SiteWork work : works(List.of(plan))) {
