@@ -121,7 +121,7 @@ public final class SheetPacker {
             }
             order.add(i);
         }
-        order.sort(Comparator.comparingDouble((Integer i) -> -StrictMath.max(high(parts.get(i), stock), 0))
+        order.sort(Comparator.comparingDouble((Integer i) -> -high(parts.get(i), stock))
                 .thenComparingDouble(i -> -parts.get(i).length())
                 .thenComparingInt(i -> i));
         order.forEach(i -> packer.lay(i, parts.get(i)));

@@ -14,9 +14,17 @@ import java.util.Objects;
  * @param inches whether lengths are said in inches too, for a shop whose rules are divided in inches
  * @param order the words on the sheet that come from the order
  * @param side whether it is wrapped round the pipe or laid in it
+ * @param rolled whether the collar is rolled from strip with its holes in it: inside they come out narrower than drilled ones
  */
 public record WrapSettings(
-        Pattern pattern, CollarBody body, boolean measured, double paper, boolean inches, OrderWords order, Side side) {
+        Pattern pattern,
+        CollarBody body,
+        boolean measured,
+        double paper,
+        boolean inches,
+        OrderWords order,
+        Side side,
+        boolean rolled) {
     /** Thickness of common office paper; common practice, no source. */
     public static final double OFFICE_PAPER = 0.1;
 
@@ -43,7 +51,29 @@ public record WrapSettings(
      * @param order the words that come from the order
      */
     public WrapSettings(Pattern pattern, CollarBody body, boolean measured, double paper, OrderWords order) {
-        this(pattern, body, measured, paper, false, order, Side.OUTSIDE);
+        this(pattern, body, measured, paper, false, order, Side.OUTSIDE, false);
+    }
+
+    /**
+     * A template for a collar from pipe.
+     *
+     * @param pattern the holes
+     * @param body the collar they go into
+     * @param measured whether the collar's outside diameter was measured
+     * @param paper thickness of the paper or card
+     * @param inches whether lengths are said in inches too
+     * @param order the words that come from the order
+     * @param side whether it is wrapped round the pipe or laid in it
+     */
+    public WrapSettings(
+            Pattern pattern,
+            CollarBody body,
+            boolean measured,
+            double paper,
+            boolean inches,
+            OrderWords order,
+            Side side) {
+        this(pattern, body, measured, paper, inches, order, side, false);
     }
 
     /**

@@ -116,6 +116,11 @@ final class WrapSheet {
                         ? "Wrap outside, this face out, TOP up."
                         : "Inside, seen from the axis: lay it in the pipe, this face to the axis, TOP up. Mirrored against"
                                 + " the outside template; never wrap it outside.");
+        if (settings.rolled() && !outside) {
+            notes.add(
+                    "Holes as drilled in pipe. Those of rolled strip come out narrower inside: check places by it, not"
+                            + " sizes.");
+        }
         int pieces = settings.order().pieces();
         notes.add(pieces + (pieces == 1 ? " collar, " : " collars, ")
                 + mm(settings.body().width()) + " mm"

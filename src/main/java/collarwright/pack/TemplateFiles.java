@@ -57,6 +57,7 @@ final class TemplateFiles {
                 job.sheet().paperThickness(),
                 job.shop().programUnits() == ProgramUnits.INCH,
                 new WrapSettings.OrderWords(job.title(), job.revision(), pieces),
-                side);
+                side,
+                job.shop().strip().isPresent());
     }
 }

@@ -88,7 +88,8 @@ final class EndChecks {
                         "or take a smaller tie or pin; geometry only, no load rating"));
     }
 
-    // Across the thinnest strut, or across a flat as wide as its sizes say.
+    // Across the thinnest strut; across a flat of the thinnest strut with the thickest wall, as that comes out
+    // narrowest.
     private static Check side(Job job, TieHole tie) {
         RoundStock stock = job.strut().stock();
         Rule rule = side(stock.material().name());
@@ -110,7 +111,7 @@ final class EndChecks {
     private static double sideways(Job job) {
         RoundStock stock = job.strut().stock();
         return job.strut().endWork().flat().isPresent()
-                ? FlatEnds.width(stock.od().min(), stock.wall().orElseThrow().nominal())
+                ? FlatEnds.width(stock.od().min(), stock.wall().orElseThrow().max())
                 : stock.od().min();
     }
 

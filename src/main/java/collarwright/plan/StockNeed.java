@@ -15,9 +15,17 @@ import java.util.OptionalDouble;
  * @param kerf width of one cut, where it is known
  * @param plan which part is cut from which stick; of collars that a machine drills on sticks, which of its sticks is cut from
  *     which stock. Empty where they are made of strip, or where nobody knows the lengths that the stock is sold in
+ * @param forMachine whether the plan cuts the sticks of a machine, by the names of their layouts, in place of the parts:
+ *     collars that are drilled and parted on sticks
  */
 public record StockNeed(
-        Role role, RoundStock stock, int pieces, double netLength, OptionalDouble kerf, Optional<CutPlan> plan) {
+        Role role,
+        RoundStock stock,
+        int pieces,
+        double netLength,
+        OptionalDouble kerf,
+        Optional<CutPlan> plan,
+        boolean forMachine) {
 
     /** What stock is for. */
     public enum Role {
@@ -27,17 +35,6 @@ public record StockNeed(
         COLLAR,
         /** Centre rings. */
         RING
-    }
-
-    /**
-     * Tells whether its plan cuts the sticks of a machine, by the names of their layouts, in place of the parts.
-     *
-     * @return true for collars that are drilled and parted on sticks
-     */
-    public boolean forMachine() {
-        return role == Role.COLLAR
-                && plan.map(p -> p.task().pieces().stream().allMatch(s -> s.id().startsWith("L")))
-                        .orElse(false);
     }
 
     /**

@@ -199,7 +199,8 @@ public record StockWork(List<StockNeed> needs, List<CuttingSettings.Offcut> offc
                         made.collars(),
                         collars,
                         OptionalDouble.of(machine.rotary().partingKerf()),
-                        sticks));
+                        sticks,
+                        sticks.isPresent()));
             } else if (pipe) {
                 need(Role.COLLAR, made.collars(), collars, collars());
             }
@@ -252,7 +253,7 @@ public record StockWork(List<StockNeed> needs, List<CuttingSettings.Offcut> offc
         private void need(Role role, int count, double net, List<CutPiece> pieces) {
             Optional<CutPlan> cut = cut(role, pieces);
             OptionalDouble kerf = cut.isPresent() ? OptionalDouble.of(saw.kerf()) : OptionalDouble.empty();
-            needs.add(new StockNeed(role, stock(job, role), count, net, kerf, cut));
+            needs.add(new StockNeed(role, stock(job, role), count, net, kerf, cut, false));
         }
 
         private Optional<CutPlan> cut(Role role, List<CutPiece> pieces) {

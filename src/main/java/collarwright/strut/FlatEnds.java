@@ -18,7 +18,7 @@ public record FlatEnds(double length) {
 
     /**
      * Tells how wide a flat end comes out: half the bore's way round and a wall on each side, {@code π(d − 2t)/2 + 2t}. So
-     * the middle of the wall keeps its length, and the folds are tight. An estimate: real folds are rounder and narrower.
+     * the middle of the wall keeps its length, and the folds are tight. An estimate: real folds are rounder and narrower. A thicker wall makes the flat narrower.
      *
      * @param od outside diameter d
      * @param wall thickness t of the wall, below half of it

@@ -101,7 +101,21 @@ public record IndexPlate(String pattern, Sizes sizes, List<Notch> notches) {
                 notches.add(new Notch(hole.azimuth(), List.of(hole.number())));
             }
         }
-        return new IndexPlate(pattern.id(), sizes, notches);
+        return new IndexPlate(pattern.id(), sizes, closed(notches));
+    }
+
+    // The last notch may lie just before the 0° line and the first on it.
+    private static List<Notch> closed(List<Notch> notches) {
+        Notch first = notches.get(0);
+        Notch last = notches.get(notches.size() - 1);
+        if (notches.size() == 1 || first.azimuth() + TURN - last.azimuth() > ALIKE) {
+            return notches;
+        }
+        List<Integer> both = new ArrayList<>(first.holes());
+        both.addAll(last.holes());
+        List<Notch> rest = new ArrayList<>(notches.subList(0, notches.size() - 1));
+        rest.set(0, new Notch(first.azimuth(), both));
+        return rest;
     }
 
     /**

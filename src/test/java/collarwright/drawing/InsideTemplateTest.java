@@ -50,6 +50,17 @@ class InsideTemplateTest {
     }
 
     @Test
+    void sheet_ofRolledStrip_saysThatItsHolesAreThoseOfPipe() {
+        WrapSettings drilled = inside(ExampleCollars.lopsided(), 4);
+        WrapSettings rolled = new WrapSettings(
+                drilled.pattern(), drilled.body(), true, drilled.paper(), false, drilled.order(), Side.INSIDE, true);
+
+        assertThat(WrapTemplate.of(rolled).sheet().heading().notes())
+                .anyMatch(n -> n.startsWith("Holes as drilled in pipe."))
+                .hasSize(WrapTemplate.of(drilled).sheet().heading().notes().size() + 1);
+    }
+
+    @Test
     void length_isTheGirthOfThePapersMiddleInside() {
         WrapSettings settings = inside(ExampleCollars.lopsided(), 4);
         double id = 2 * settings.body().innerRadius();

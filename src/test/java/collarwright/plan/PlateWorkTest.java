@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import collarwright.finding.Code;
 import collarwright.finding.Finding;
+import collarwright.finding.Level;
 import collarwright.job.BundledProfiles;
 import collarwright.job.Job;
 import collarwright.job.JobReader;
@@ -32,7 +33,7 @@ class PlateWorkTest {
 
     private static List<String> stops(Production production, Code code) {
         return production.findings().stream()
-                .filter(f -> f.code() == code)
+                .filter(f -> f.code() == code && f.level() == Level.STOP)
                 .map(Finding::expected)
                 .toList();
     }
@@ -102,5 +103,17 @@ class PlateWorkTest {
         assertThat(stops(planned("measured-wall = \"3.02 mm\"", "measured-wall = \"5.2 mm\""), Code.INSIDE_TEMPLATE))
                 .hasSize(1);
         assertThat(stops(planned(), Code.INSIDE_TEMPLATE)).isEmpty();
+    }
+
+    @Test
+    void insideTemplates_ofRolledStrip_areWarnedOf() throws IOException {
+        assertThat(planned().findings())
+                .filteredOn(f -> f.code() == Code.INSIDE_TEMPLATE)
+                .singleElement()
+                .satisfies(f -> {
+                    assertThat(f.level()).isEqualTo(Level.WARN);
+                    assertThat(f.found()).startsWith("collars rolled from strip");
+                });
+        assertThat(planned("inside-templates = true", "").findings()).noneMatch(f -> f.code() == Code.INSIDE_TEMPLATE);
     }
 }

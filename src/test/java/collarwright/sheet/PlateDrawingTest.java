@@ -177,6 +177,20 @@ class PlateDrawingTest {
     }
 
     @Test
+    void of_holesOnBothSidesOfTheZeroLine_shareANotch() {
+        IndexPlate plate =
+                IndexPlate.of(ExampleCollars.pattern("CA", ExampleCollars.saw(30), 0, 120, 240, 359.995), SIZES);
+        IndexPlate apart =
+                IndexPlate.of(ExampleCollars.pattern("CA", ExampleCollars.saw(30), 0, 120, 240, 359.98), SIZES);
+
+        assertThat(plate.notches())
+                .extracting(IndexPlate.Notch::holes)
+                .containsExactly(List.of(1, 4), List.of(2), List.of(3));
+        assertThat(plate.notches().get(0).azimuth()).isZero();
+        assertThat(apart.notches()).hasSize(4);
+    }
+
+    @Test
     void leastWeb_ofNeighbours_isTheChordLessThePin() {
         // Equilateral: the chord of 60° is the radius. From memory.
         IndexPlate plate = IndexPlate.of(ExampleCollars.pattern("CA", ExampleCollars.saw(30), 0, 60, 180), SIZES);
