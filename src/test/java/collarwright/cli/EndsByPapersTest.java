@@ -47,7 +47,7 @@ class EndsByPapersTest {
 
     // By hand: 3/4 in EMT is 0.922 in outside with a wall of 0.049 in (a flat of π(0.922 − 0.098)/2 + 0.098 = 1.392
     // in),
-    // and its holes are below an inch.
+    // and its holes are from 27.0 mm = 1.063 in.
     @Test
     void flatsWiderThanTheirHoles_areTheSameSequenceOnAllPapers() throws IOException {
         String traveller = read("flat-conduit", "traveller.pdf");
