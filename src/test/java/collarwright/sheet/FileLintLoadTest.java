@@ -168,7 +168,7 @@ class FileLintLoadTest {
                         each(
                                 20_000,
                                 i -> "<line x1=\"400\" y1=\"400\" x2=\"" + (10 + i % 780) + "\" y2=\""
-                                        + Decimals.trimmed(10 + i / 780 * 0.01, 2) + "\"/>"))
+                                        + Decimals.trimmed(10 + Math.floorDiv(i, 780) * 0.01, 2) + "\"/>"))
                 .replace("CUT-INSIDE", "X")
                 .replace("LEAD-IN", "CUT-INSIDE")
                 .replace("#008000", "#ff0000");
