@@ -16,6 +16,7 @@ import collarwright.picture.SvgPicture;
 import collarwright.picture.TierPicture;
 import collarwright.plan.BinTable;
 import collarwright.plan.Plan;
+import collarwright.plan.UnitWords;
 import collarwright.sheet.XmlText;
 import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
@@ -350,7 +351,7 @@ public final class FrontPage {
     private void stock() {
         open("Stock to pull");
         html.append(HtmlGrid.of(StockToPull.grid(plan, work)));
-        SawTable.grids(work.stock()).forEach(grid -> html.append(HtmlGrid.of(grid)));
+        SawTable.grids(work.stock(), UnitWords.inches(plan.job())).forEach(grid -> html.append(HtmlGrid.of(grid)));
         BuyTable buy = new BuyTable(plan, work.stock());
         html.append(HtmlGrid.of(buy.grid()));
         points(buy.notes());

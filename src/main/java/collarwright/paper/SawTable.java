@@ -16,11 +16,6 @@ final class SawTable {
 
     private SawTable() {}
 
-    /** Lengths in mm. */
-    static List<Grid> grids(StockWork work) {
-        return grids(work, false);
-    }
-
     /** Lengths in mm, or in inches with the millimetres behind. */
     static List<Grid> grids(StockWork work, boolean inches) {
         List<Grid> grids = new ArrayList<>();

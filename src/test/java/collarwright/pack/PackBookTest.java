@@ -134,7 +134,8 @@ class PackBookTest {
                     type.get("id"),
                     type.get("count"),
                     type.get("made"),
-                    type.get("cutMm"),
+                    // As it is sawn: the next thousandth of a millimetre that is not shorter.
+                    digits(Math.ceil(type.get("cutMm").asDouble() * 1000 - 1e-6) / 1000),
                     type.get("chordMm"),
                     a.path("drillMm"),
                     b.path("drillMm"),
