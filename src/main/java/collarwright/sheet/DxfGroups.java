@@ -55,7 +55,7 @@ final class DxfGroups {
         for (Tag tag : record) {
             if (tag.code() == 62 && tag.value().startsWith("-")) {
                 faults.add(tag.line(), "layers that are on: a colour above 0", "layer " + name + " is off");
-            } else if (tag.code() == 70 && DxfPairs.whole(List.of(tag), 70) % 2 == 1) {
+            } else if (tag.code() == 70 && DxfPairs.whole(List.of(tag), 70) % 2 != 0) {
                 faults.add(tag.line(), "layers that are not frozen", "layer " + name + " is frozen");
             }
         }

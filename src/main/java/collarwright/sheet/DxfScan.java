@@ -139,7 +139,7 @@ final class DxfScan {
             case "LWPOLYLINE" -> light(source, record);
             case "POLYLINE" -> {
                 polyline = Optional.of(source);
-                polylineClosed = whole(record, 70) % 2 == 1;
+                polylineClosed = whole(record, 70) % 2 != 0;
                 corners.clear();
             }
             case "VERTEX" -> vertex(record);
@@ -219,7 +219,7 @@ final class DxfScan {
         if (found.size() != whole(record, 90)) {
             faults.add(source.line(), whole(record, 90) + " corners, as group 90 says", found.size() + " corners");
         }
-        run(source, found, whole(record, 70) % 2 == 1);
+        run(source, found, whole(record, 70) % 2 != 0);
     }
 
     private void run(DrawnPiece.Source source, List<double[]> path, boolean closed) {
