@@ -191,15 +191,15 @@ final class ProgramWriter {
     }
 
     private static String heading(ProgramTask task, List<Operation> group) {
+        boolean mixed = task.load().mixed();
         return String.join(
                 ", ",
-                group.stream().map(o -> title(task, o)).distinct().sorted().toList());
+                group.stream().map(o -> title(task, o, mixed)).distinct().sorted().toList());
     }
 
     /** What is done, with its pattern where the stick holds several. */
-    private static String title(ProgramTask task, Operation operation) {
-        String pattern = task.load().pattern(operation.place().collar());
-        return (task.load().mixed() ? pattern + " " : "") + operation.title();
+    private static String title(ProgramTask task, Operation operation, boolean mixed) {
+        return (mixed ? task.load().pattern(operation.place().collar()) + " " : "") + operation.title();
     }
 
     private Move.Cycle cycle(ProgramTask task, Operation operation) {

@@ -16,8 +16,6 @@ import java.util.regex.Pattern;
  */
 record BlockReader(List<Block> blocks, List<Fault> faults) {
 
-    private static final Pattern WORD = Pattern.compile("([A-Z])([+-]?(?:\\d+\\.?\\d*|\\.\\d+))");
-
     private static final Pattern COMMENT = Pattern.compile("\\(([^()]*)\\)");
 
     BlockReader {
@@ -32,7 +30,7 @@ record BlockReader(List<Block> blocks, List<Fault> faults) {
         int line = 0;
         for (String raw : text.split("\n", -1)) {
             line++;
-            String code = raw.replaceAll("\\([^()]*\\)", " ").replace('\r', ' ').strip();
+            String code = withoutComments(raw).replace('\r', ' ').strip();
             if (!code.isEmpty() && !code.equals("%")) {
                 blocks.add(new Block(line, words(code, line, faults), comments));
                 comments.clear();
@@ -41,6 +39,10 @@ record BlockReader(List<Block> blocks, List<Fault> faults) {
             }
         }
         return new BlockReader(blocks, faults);
+    }
+
+    private static String withoutComments(String raw) {
+        return raw.indexOf('(') < 0 ? raw : COMMENT.matcher(raw).replaceAll(" ");
     }
 
     /** A line that begins with two dots goes on with the comment before it. */
@@ -59,20 +61,45 @@ record BlockReader(List<Block> blocks, List<Fault> faults) {
 
     private static List<Word> words(String code, int line, List<Fault> faults) {
         List<Word> words = new ArrayList<>();
-        Matcher matcher = WORD.matcher(code);
         int at = 0;
         while (at < code.length()) {
-            if (code.charAt(at) == ' ') {
+            char letter = code.charAt(at);
+            if (letter == ' ') {
                 at++;
-            } else if (matcher.find(at) && matcher.start() == at) {
-                String number = matcher.group(2);
-                words.add(new Word(matcher.group(1).charAt(0), Double.parseDouble(number), number));
-                at = matcher.end();
-            } else {
+                continue;
+            }
+            int end = letter >= 'A' && letter <= 'Z' ? number(code, at + 1) : at;
+            if (end <= at) {
                 faults.add(new Fault(line, "letters with a number each, such as X12.500", code.substring(at)));
                 return words;
             }
+            String number = code.substring(at + 1, end);
+            words.add(new Word(letter, Double.parseDouble(number), number));
+            at = end;
         }
         return words;
+    }
+
+    /** Where a number ends that begins at a place: a sign or none, digits with a point or none among them; -1 for none. */
+    private static int number(String code, int from) {
+        boolean signed = from < code.length() && "+-".indexOf(code.charAt(from)) >= 0;
+        int start = signed ? from + 1 : from;
+        int end = digits(code, start);
+        int count = end - start;
+        if (end < code.length() && code.charAt(end) == '.') {
+            int behind = digits(code, end + 1);
+            count += behind - end - 1;
+            end = behind;
+        }
+        return count > 0 ? end : -1;
+    }
+
+    /** Where the digits that begin at a place end; the place itself for none. */
+    static int digits(String code, int from) {
+        int at = from;
+        while (at < code.length() && code.charAt(at) >= '0' && code.charAt(at) <= '9') {
+            at++;
+        }
+        return at;
     }
 }

@@ -41,16 +41,17 @@ final class DrillRules {
 
     private void cuts(DrilledHole hole) {
         double reached = Double.POSITIVE_INFINITY;
-        for (Event.Stroke cut : hole.cuts()) {
+        List<Event.Stroke> cuts = hole.cuts();
+        for (Event.Stroke cut : cuts) {
             startsClose(cut, reached);
             bite(cut, StrictMath.min(reached, cut.from().z()) - cut.to().z());
             reached = StrictMath.min(reached, cut.to().z());
         }
-        Event.Stroke first = hole.cuts().get(0);
+        Event.Stroke first = cuts.get(0);
         if (!first.drive().feedStated()) {
             fault(first.line(), "F on the first cut of each hole", "none");
         }
-        pecks(hole);
+        pecks(hole, cuts.size());
         retracts(hole);
     }
 
@@ -74,13 +75,13 @@ final class DrillRules {
     }
 
     /** As many pecks as the depth asks for. */
-    private void pecks(DrilledHole hole) {
+    private void pecks(DrilledHole hole, int made) {
         double depth = drilling.retract() - hole.bottom();
         double most = drilling.cut().peck();
         boolean marks = drilling.marks();
         long least = marks ? 1 : (long) StrictMath.ceil((depth - 2 * program.tolerance()) / most);
-        if (depth > 0 && hole.cuts().size() > least + (marks ? 0 : 1)) {
-            fault(hole.line(), "a hole in " + pecks(least), pecks(hole.cuts().size()));
+        if (depth > 0 && made > least + (marks ? 0 : 1)) {
+            fault(hole.line(), "a hole in " + pecks(least), pecks(made));
         }
     }
 
@@ -116,16 +117,17 @@ final class DrillRules {
         if (chipBreak && hole.cuts().stream().allMatch(s -> s.block().has("G73"))) {
             return; // chips are broken, not brought out
         }
-        List<Event.Stroke> strokes = hole.strokes();
-        List<Event.Stroke> cuts = hole.cuts();
-        for (int i = 1; i < cuts.size(); i++) {
-            int after = strokes.indexOf(cuts.get(i - 1));
-            int before = strokes.indexOf(cuts.get(i));
-            boolean out = strokes.subList(after + 1, before).stream()
-                    .anyMatch(s -> s.to().z() >= drilling.crown() - program.tolerance());
-            if (!out) {
-                fault(cuts.get(i).line(), "the cutter out of the hole between pecks", "none");
+        double outside = drilling.crown() - program.tolerance();
+        boolean out = true;
+        for (Event.Stroke stroke : hole.strokes()) {
+            if (!stroke.feed()) {
+                out |= stroke.to().z() >= outside;
+                continue;
             }
+            if (!out) {
+                fault(stroke.line(), "the cutter out of the hole between pecks", "none");
+            }
+            out = false;
         }
     }
 

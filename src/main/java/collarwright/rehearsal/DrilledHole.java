@@ -57,7 +57,12 @@ record DrilledHole(Pose at, List<Event.Stroke> strokes) {
 
     /** The line of its first cut. */
     int line() {
-        return cuts().get(0).line();
+        for (Event.Stroke stroke : strokes) {
+            if (stroke.feed()) {
+                return stroke.line();
+            }
+        }
+        throw new IllegalStateException("a hole without a cut");
     }
 
     /** Gathers the strokes at one place between two stays at clear height. */
@@ -69,14 +74,17 @@ record DrilledHole(Pose at, List<Event.Stroke> strokes) {
     static List<DrilledHole> from(List<Event.Stroke> all, DoublePredicate clear) {
         List<DrilledHole> holes = new ArrayList<>();
         List<Event.Stroke> strokes = new ArrayList<>();
+        boolean cut = false;
         for (Event.Stroke stroke : all) {
-            boolean away = !stroke.feed() && (stroke.travels() || stroke.turns());
-            if (away && strokes.stream().anyMatch(Event.Stroke::feed)) {
+            if (cut && !stroke.feed() && (stroke.travels() || stroke.turns())) {
                 close(holes, strokes);
+                cut = false;
             }
             strokes.add(stroke);
+            cut |= stroke.feed();
             if (clear.test(stroke.to().z())) {
                 close(holes, strokes);
+                cut = false;
             }
         }
         close(holes, strokes);

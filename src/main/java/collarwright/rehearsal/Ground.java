@@ -3,20 +3,56 @@ package collarwright.rehearsal;
 import collarwright.machining.Operation;
 import collarwright.machining.ProgramTask;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
-/**
- * Where a cutter may go down at all, and from where on it has to look out.
- *
- * @param work what it would run into, such as {@code the pipe}
- * @param floor Z below which nothing may move but at a hole's place: the R plane over the highest that the work may stand,
- *     raised for an air cut
- * @param places where holes and dimples are planned
- * @param angleSlack degrees
- */
-record Ground(String work, double floor, List<Place> places, double angleSlack) {
-    Ground {
-        places = List.copyOf(places);
+/** Where a cutter may go down at all, and from where on it has to look out. */
+final class Ground {
+
+    private final String work;
+    private final double floor;
+    private final double angleSlack;
+    private final boolean turns;
+    /** From the least X to the greatest, so that only those near a tool need a look. */
+    private final Place[] places;
+
+    private final double widest;
+
+    /**
+     * Sorts the places.
+     *
+     * @param work what a cutter would run into, such as {@code the pipe}
+     * @param floor Z below which nothing may move but at a hole's place: the R plane over the highest that the work may
+     *     stand, raised for an air cut
+     * @param places where holes and dimples are planned
+     * @param angleSlack degrees
+     */
+    private Ground(String work, double floor, List<Place> places, double angleSlack) {
+        this.work = work;
+        this.floor = floor;
+        this.angleSlack = angleSlack;
+        this.turns = places.stream().noneMatch(p -> Double.isNaN(p.angleDegrees()));
+        this.places = places.stream()
+                .sorted(Comparator.comparingDouble(Place::x))
+                .toArray(Place[]::new);
+        this.widest = places.stream().mapToDouble(Place::way).max().orElse(0);
+    }
+
+    String work() {
+        return work;
+    }
+
+    double floor() {
+        return floor;
+    }
+
+    /** Whether the work turns under the tool. */
+    boolean turns() {
+        return turns;
+    }
+
+    Place place(int number) {
+        return places[number];
     }
 
     /**
@@ -60,8 +96,9 @@ record Ground(String work, double floor, List<Place> places, double angleSlack) 
     int at(Pose pose, double slack) {
         int nearest = -1;
         double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < places.size(); i++) {
-            Place place = places.get(i);
+        double reach = widest + slack;
+        for (int i = from(pose.x() - reach); i < places.length && places[i].x() <= pose.x() + reach; i++) {
+            Place place = places[i];
             double off = off(pose, place);
             if (off <= place.way() + slack && off < least && turned(pose, place)) {
                 nearest = i;
@@ -69,6 +106,21 @@ record Ground(String work, double floor, List<Place> places, double angleSlack) 
             }
         }
         return nearest;
+    }
+
+    /** The first place that is not short of an X. */
+    private int from(double x) {
+        int low = 0;
+        int high = places.length;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (places[middle].x() < x) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
     }
 
     /** A machine without a linear Y states none. */

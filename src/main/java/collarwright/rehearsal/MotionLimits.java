@@ -115,9 +115,10 @@ final class MotionLimits {
     /** One axis moves at a time, and only Z cuts. */
     static List<Fault> oneAxis(Event.Stroke stroke) {
         List<Fault> faults = new ArrayList<>();
-        long axes = stroke.block().words().stream()
-                .filter(w -> "XYZA".indexOf(w.letter()) >= 0)
-                .count();
+        int axes = 0;
+        for (Word word : stroke.block().words()) {
+            axes += "XYZA".indexOf(word.letter()) >= 0 ? 1 : 0;
+        }
         if (axes != 1) {
             faults.add(new Fault(stroke.line(), "one axis in a move", axes + " axes"));
         }

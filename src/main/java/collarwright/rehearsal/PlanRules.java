@@ -34,6 +34,7 @@ final class PlanRules {
 
     private final RotaryPlan plan;
     private final RotarySettings settings;
+    private final double slackDegrees;
     private final Map<String, PatternRun> ordered = new LinkedHashMap<>();
     private final Map<Load, List<Reading>> files = new LinkedHashMap<>();
     private final List<Finding> findings = new ArrayList<>();
@@ -41,6 +42,7 @@ final class PlanRules {
     private PlanRules(RotaryPlan plan, List<Reading> readings, RotarySettings settings, List<PatternRun> runs) {
         this.plan = plan;
         this.settings = settings;
+        this.slackDegrees = 1.5 * Proof.angleStepDegrees(settings);
         runs.forEach(r -> ordered.put(r.pattern().id(), r));
         for (Reading reading : readings) {
             if (reading.file().purpose() == ProgramFile.Purpose.CUT) {
@@ -273,8 +275,6 @@ final class PlanRules {
         Vec3 top = new Vec3(chuckward ? -1 : 1, 0, 0);
         double middle = place.edge() + settings.work().body().width() / 2;
         double x = middle + place.height() * top.x();
-        double slackDegrees =
-                1.5 * new Proof(plan.programs().get(0), settings, List.of(), List.of()).angleStepDegrees();
         double same = settings.machine().tube().isPresent() ? 2 * OutlineRules.WIDE : SAME_DIAMETER;
         return made.near(x, settings.grid().step()).stream()
                 .filter(m -> StrictMath.abs(m.diameter() - place.diameter()) <= same)

@@ -5,6 +5,9 @@ import collarwright.tooling.Cutter;
 import collarwright.tooling.CutterKind;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableSet;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * A hole saw is emptied before it is full: plug by plug, each as high as the wall is from the crown to its lowest edge, until
@@ -45,29 +48,29 @@ final class PlugRules {
                 || proof.machine().post().layout().habits().keepsPlugs()) {
             return List.of();
         }
-        List<Integer> emptied = proof.events().stream()
+        NavigableSet<Integer> emptied = proof.events().stream()
                 .filter(e -> e instanceof Event.Stop s
                         && StopNote.read(s.comments()).stream().anyMatch(StopNote.Plugs.class::isInstance))
                 .map(Event::line)
-                .toList();
+                .collect(Collectors.toCollection(TreeSet::new));
         List<Fault> faults = new ArrayList<>();
         double inside = 0;
         int last = 0;
         for (DrilledHole hole : holes) {
-            int before = last;
-            boolean empty = emptied.stream().anyMatch(l -> l > before && l < hole.line());
+            int line = hole.line();
+            boolean empty = !emptied.subSet(last, false, line, false).isEmpty();
             inside = empty ? 0 : inside;
             double needed = inside + plug.height() + plug.beyond();
             if (inside > 0 && needed > cutter.depth() + 1e-6) {
                 faults.add(new Fault(
-                        hole.line(),
+                        line,
                         "a stop to take the plugs out of the saw, which is " + proof.text(cutter.depth()) + " deep",
                         proof.text(inside) + " of plugs in it before a cut of "
                                 + proof.text(plug.height() + plug.beyond())));
                 inside = 0;
             }
             inside += plug.height();
-            last = hole.line();
+            last = line;
         }
         return faults;
     }

@@ -9,15 +9,51 @@ import collarwright.machining.RotarySettings;
 import collarwright.units.Decimals;
 import java.util.List;
 
-/**
- * A printed program beside what it is held against; heights are worked out anew from machine and pipe.
- *
- * @param file the program with its plan
- * @param settings machine and pipe
- * @param blocks the text's words
- * @param events what they do
- */
-record Proof(ProgramFile file, RotarySettings settings, List<Block> blocks, List<Event> events) implements Replayed {
+/** A printed program beside what it is held against; heights are worked out anew from machine and pipe. */
+final class Proof implements Replayed {
+
+    private final ProgramFile file;
+    private final RotarySettings settings;
+    private final List<Block> blocks;
+    private final List<Event> events;
+    private final boolean bores;
+    private final double tolerance;
+
+    /**
+     * Puts a program beside its plan; what is asked for every stroke is worked out here, once.
+     *
+     * @param file the program with its plan
+     * @param settings machine and pipe
+     * @param blocks the text's words
+     * @param events what they do
+     */
+    Proof(ProgramFile file, RotarySettings settings, List<Block> blocks, List<Event> events) {
+        this.file = file;
+        this.settings = settings;
+        this.blocks = List.copyOf(blocks);
+        this.events = List.copyOf(events);
+        this.bores = file.task()
+                .filter(t -> t.operations().stream().anyMatch(Operation.Bore.class::isInstance))
+                .isPresent();
+        this.tolerance = tolerance(settings);
+    }
+
+    ProgramFile file() {
+        return file;
+    }
+
+    RotarySettings settings() {
+        return settings;
+    }
+
+    List<Block> blocks() {
+        return blocks;
+    }
+
+    @Override
+    public List<Event> events() {
+        return events;
+    }
 
     @Override
     public Machine machine() {
@@ -32,24 +68,38 @@ record Proof(ProgramFile file, RotarySettings settings, List<Block> blocks, List
     /** Half a step of a length in the program, and a little for the arithmetic. */
     @Override
     public double tolerance() {
-        return 0.5 * StrictMath.pow(10, -lengthDecimals()) * settings.units().millimetres() + 1e-9;
+        return tolerance;
+    }
+
+    private static double tolerance(RotarySettings settings) {
+        return 0.5 * StrictMath.pow(10, -lengthDecimals(settings))
+                        * settings.units().millimetres()
+                + 1e-9;
     }
 
     int lengthDecimals() {
-        return machine().post().lengthDecimals() + (settings.units() == ProgramUnits.INCH ? 1 : 0);
+        return lengthDecimals(settings);
+    }
+
+    private static int lengthDecimals(RotarySettings settings) {
+        return settings.machine().post().lengthDecimals() + (settings.units() == ProgramUnits.INCH ? 1 : 0);
     }
 
     double angleToleranceDegrees() {
         return 0.5 * angleStepDegrees() + 1e-9;
     }
 
-    /** A step of the angle, and of the arc where a Y word counts one. */
     double angleStepDegrees() {
-        double step = StrictMath.pow(10, -machine().post().angleDecimals());
-        if (machine().rotary().form().word() != RotaryForm.Word.Y_MM) {
+        return angleStepDegrees(settings);
+    }
+
+    /** A step of the angle, and of the arc where a Y word counts one. */
+    static double angleStepDegrees(RotarySettings settings) {
+        double step = StrictMath.pow(10, -settings.machine().post().angleDecimals());
+        if (settings.machine().rotary().form().word() != RotaryForm.Word.Y_MM) {
             return step;
         }
-        return step + 360 * 2 * tolerance() / TurnWord.of(settings).perTurn();
+        return step + 360 * 2 * tolerance(settings) / TurnWord.of(settings).perTurn();
     }
 
     /** The highest that the pipe can stand. */
@@ -70,9 +120,7 @@ record Proof(ProgramFile file, RotarySettings settings, List<Block> blocks, List
 
     /** Whether holes are bored, by arcs. */
     boolean bores() {
-        return file.task()
-                .filter(t -> t.operations().stream().anyMatch(Operation.Bore.class::isInstance))
-                .isPresent();
+        return bores;
     }
 
     /** A length as the shop reads it. */

@@ -49,7 +49,7 @@ final class RapidRules {
     private void low(Event.Stroke stroke) {
         int place = ground.at(stroke.to(), slack);
         boolean boring =
-                stroke.feed() && place >= 0 && ground.places().get(place).bored();
+                stroke.feed() && place >= 0 && ground.place(place).bored();
         if (!boring) {
             sideways(stroke);
         }
@@ -74,9 +74,9 @@ final class RapidRules {
     private void cut(Event.Stroke stroke, int place) {
         if (place < 0) {
             fault(stroke, "cuts only where a hole is planned", "cut" + into(stroke));
-        } else if (strays(stroke, ground.places().get(place))) {
+        } else if (strays(stroke, ground.place(place))) {
             fault(stroke, "a cutter that stays within its hole", "cut beside it" + at(stroke));
-        } else if (!ground.places().get(place).bored()) {
+        } else if (!ground.place(place).bored()) {
             reached.merge(place, stroke.to().z(), StrictMath::min);
         }
     }
@@ -113,11 +113,10 @@ final class RapidRules {
 
     private String at(Event.Stroke stroke) {
         Pose to = stroke.to();
-        boolean turns = ground.places().stream().noneMatch(p -> Double.isNaN(p.angleDegrees()));
-        boolean across = !turns && !Double.isNaN(to.y()) && to.y() != 0;
+        boolean across = !ground.turns() && !Double.isNaN(to.y()) && to.y() != 0;
         return " at X " + program.text(to.x())
                 + (across ? ", Y " + program.text(to.y()) : "")
-                + (turns && !Double.isNaN(to.a()) ? ", A " + Decimals.fixed(to.a(), 3) : "");
+                + (ground.turns() && !Double.isNaN(to.a()) ? ", A " + Decimals.fixed(to.a(), 3) : "");
     }
 
     private void fault(Event.Stroke stroke, String expected, String found) {

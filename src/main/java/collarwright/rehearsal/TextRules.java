@@ -11,10 +11,7 @@ final class TextRules {
 
     private static final Pattern ONE_COMMENT = Pattern.compile("[^()]*(?:\\([^()]*\\))?[^()]*");
     private static final Pattern COMMENT = Pattern.compile("\\(([^()]*)\\)");
-    private static final Pattern WORD = Pattern.compile("([A-Z])([^A-Z ]*)");
-    private static final Pattern REAL = Pattern.compile("-?\\d+\\.\\d+");
-    private static final Pattern WHOLE = Pattern.compile("\\d+");
-    private static final Pattern MINUS_ZERO = Pattern.compile("-0+\\.0*");
+    private static final Pattern PROGRAM = Pattern.compile("O\\d{4}");
     /** Some controls act on comments that begin like this. */
     private static final Pattern ACTIVE =
             Pattern.compile("(?i)\\s*(MSG|DEBUG|PRINT|LOG|LOGOPEN|LOGCLOSE|PROBE\\w*)\\b.*");
@@ -65,7 +62,7 @@ final class TextRules {
         if (line.length() > post.lineLength()) {
             fault(number, post.lineLength() + " characters at most", line.length() + " characters");
         }
-        if (!line.chars().allMatch(c -> c >= 32 && c < 127)) {
+        if (!plain(line)) {
             fault(number, "plain letters, digits and signs (ASCII)", "another character");
         }
         boolean percent = line.equals("%");
@@ -73,6 +70,10 @@ final class TextRules {
             fault(number, post.layout().percent() ? "% on the first and the last line only" : "no % sign", line);
         }
         if (percent) {
+            return;
+        }
+        if (line.indexOf('(') < 0 && line.indexOf(')') < 0) {
+            code(number, line.strip());
             return;
         }
         if (!ONE_COMMENT.matcher(line).matches()) {
@@ -83,7 +84,17 @@ final class TextRules {
         if (comment.find()) {
             comment(number, comment.group(1));
         }
-        code(number, line.replaceAll("\\([^()]*\\)", "").strip());
+        code(number, comment.replaceAll("").strip());
+    }
+
+    private static boolean plain(String line) {
+        for (int i = 0; i < line.length(); i++) {
+            char c = line.charAt(i);
+            if (c < 32 || c >= 127) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private void comment(int number, String comment) {
@@ -99,23 +110,22 @@ final class TextRules {
         if (code.isEmpty()) {
             return;
         }
-        if (code.contains("  ") || !code.matches("[A-Z][^A-Z ]*( [A-Z][^A-Z ]*)*")) {
-            fault(number, "capital letters with their numbers, one blank between words", code);
-            return;
+        String[] words = code.split(" ", -1);
+        for (String word : words) {
+            if (!oneWord(word)) {
+                fault(number, "capital letters with their numbers, one blank between words", code);
+                return;
+            }
         }
-        Matcher word = WORD.matcher(code);
-        boolean first = true;
-        while (word.find()) {
-            char letter = word.group(1).charAt(0);
-            number(number, letter, word.group(2), first);
-            first = false;
+        for (int i = 0; i < words.length; i++) {
+            number(number, words[i].charAt(0), words[i].substring(1), i == 0);
         }
         int step = post.layout().numberStep();
         boolean program = code.charAt(0) == 'O';
         if (program
                         != (number == (post.layout().percent() ? 2 : 1)
                                 && post.layout().habits().programNumber() > 0)
-                || (program && !code.matches("O\\d{4}"))) {
+                || (program && !PROGRAM.matcher(code).matches())) {
             fault(
                     number,
                     "an O number of four digits alone on the first line of words, where the profile has one",
@@ -126,16 +136,45 @@ final class TextRules {
         }
     }
 
+    /** A capital letter, and no other in what follows. */
+    private static boolean oneWord(String word) {
+        for (int i = 0; i < word.length(); i++) {
+            char c = word.charAt(i);
+            if ((c >= 'A' && c <= 'Z') != (i == 0)) {
+                return false;
+            }
+        }
+        return !word.isEmpty();
+    }
+
+    /** Digits, a point, digits; a minus may stand in front. */
+    private static boolean real(String number) {
+        int from = number.startsWith("-") ? 1 : 0;
+        int point = BlockReader.digits(number, from);
+        return point > from
+                && point < number.length() - 1
+                && number.charAt(point) == '.'
+                && BlockReader.digits(number, point + 1) == number.length();
+    }
+
+    private static boolean whole(String number) {
+        return !number.isEmpty() && BlockReader.digits(number, 0) == number.length();
+    }
+
+    private static boolean minusZero(String real) {
+        return real.startsWith("-") && real.chars().allMatch(c -> "-0.".indexOf(c) >= 0);
+    }
+
     private void number(int line, char letter, String number, boolean first) {
         // Where P counts milliseconds, controls take a whole number only: common practice, no source.
         boolean whole = letter == 'P' && post.layout().dwellMilliseconds();
         if (!whole && "XYZAFPRQIJ".indexOf(letter) >= 0) {
-            if (!REAL.matcher(number).matches()) {
+            if (!real(number)) {
                 fault(line, letter + " with a digit before and after a point", letter + number);
-            } else if (MINUS_ZERO.matcher(number).matches()) {
+            } else if (minusZero(number)) {
                 fault(line, letter + " without minus zero", letter + number);
             }
-        } else if (!WHOLE.matcher(number).matches() || number.length() > mostDigits(letter)) {
+        } else if (!whole(number) || number.length() > mostDigits(letter)) {
             fault(line, letter + " with a whole number, " + mostDigits(letter) + " digits at most", letter + number);
         } else if (letter == 'N') {
             sequence(line, Integer.parseInt(number), first);
