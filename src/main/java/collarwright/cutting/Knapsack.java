@@ -4,7 +4,9 @@ import java.util.Arrays;
 
 /**
  * Which pieces fill a stick to the highest value: exactly, in whole numbers. Few different rooms are counted through, else
- * pieces are tried by value for their length, with the value of the rest bounded as if the last piece could be split.
+ * pieces are tried by value for their length. The value of the rest is bounded as if the last piece could be split, and by
+ * what a stick of so much room holds of the kinds that follow, counted through with room and lengths rounded down to cells:
+ * where many lengths are worth nearly the same for their length, only the second tells the fillings apart.
  *
  * <p>Source: S. Martello, P. Toth, Knapsack Problems, 1990, chapter 3 (bounded knapsack), from memory.
  */
@@ -12,16 +14,22 @@ final class Knapsack {
 
     private static final long TABLE = 400_000;
     private static final long MOST_NODES = 300_000;
+    /** Cells of the longest stick, by which the rest is bounded. */
+    private static final int CELLS = 4096;
     /** Steps of all fillings and all simplex work together, in units of about a nanosecond's work. */
     private static final long MOST_SPENT = 6_000_000_000L;
 
     private final long[] weight;
     private final long grain;
+    private final long cell;
 
     private long[] value = {};
     private int[] most = {};
     private int[] order = {};
     private long[] lightest = {};
+    /** The most that the kinds from a place of the order on are worth together in so many cells. */
+    private long[][] rest = {};
+
     private int[] taking = {};
     private int[] best = {};
     private long bestValue;
@@ -35,6 +43,11 @@ final class Knapsack {
             common = Model.gcd(common, w);
         }
         grain = StrictMath.max(common, 1);
+        long longest = 0;
+        for (long room : model.capacity) {
+            longest = StrictMath.max(longest, room);
+        }
+        cell = longest / CELLS + 1;
     }
 
     /**
@@ -112,9 +125,10 @@ final class Knapsack {
         best = new int[weight.length];
         bestValue = 0;
         nodes = 0;
-        long root = bound(0, room);
+        rest = rest((int) (room / cell));
+        long root = StrictMath.min(rest[0][(int) (room / cell)], asIfSplit(0, room));
         dive(0, room, 0);
-        spent += 20 * nodes + 50L * weight.length;
+        spent += 20 * nodes + 50L * weight.length + order.length * (room / cell);
         return new Filling(best, bestValue, nodes > MOST_NODES ? root : bestValue);
     }
 
@@ -130,8 +144,24 @@ final class Knapsack {
                 .toArray();
     }
 
+    /** As if there were any number of each kind, or all for nothing where one is shorter than a cell. */
+    private long[][] rest(int cells) {
+        long[][] from = new long[order.length + 1][];
+        from[order.length] = new long[cells + 1];
+        for (int at = order.length - 1; at >= 0; at--) {
+            long[] row = from[at + 1].clone();
+            int w = (int) (weight[order[at]] / cell);
+            long v = value[order[at]];
+            for (int c = w; c <= cells; c++) {
+                row[c] = w > 0 ? StrictMath.max(row[c], row[c - w] + v) : row[c] + most[order[at]] * v;
+            }
+            from[at] = row;
+        }
+        return from;
+    }
+
     // Rounded quotients may swap two kinds whose rates are all but equal: the bound takes the better rate of the rest.
-    private long bound(int from, long room) {
+    private long asIfSplit(int from, long room) {
         long sum = 0;
         long left = room;
         for (int at = from; at < order.length; at++) {
@@ -166,8 +196,14 @@ final class Knapsack {
             nodes++;
             long left = room - take * weight[kind];
             long with = got + take * value[kind];
-            if (nodes > MOST_NODES || with + bound(at + 1, left) <= bestValue) {
+            if (nodes > MOST_NODES) {
                 break;
+            }
+            if (with + rest[at + 1][(int) (left / cell)] <= bestValue) {
+                continue;
+            }
+            if (with + asIfSplit(at + 1, left) <= bestValue) {
+                break; // taking fewer of what is worth most is worth no more
             }
             taking[kind] = take;
             dive(at + 1, left, with);

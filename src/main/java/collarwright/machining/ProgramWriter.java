@@ -194,7 +194,11 @@ final class ProgramWriter {
         boolean mixed = task.load().mixed();
         return String.join(
                 ", ",
-                group.stream().map(o -> title(task, o, mixed)).distinct().sorted().toList());
+                group.stream()
+                        .map(o -> title(task, o, mixed))
+                        .distinct()
+                        .sorted()
+                        .toList());
     }
 
     /** What is done, with its pattern where the stick holds several. */

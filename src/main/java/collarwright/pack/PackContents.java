@@ -6,7 +6,6 @@ import collarwright.frame.FrameGlb;
 import collarwright.frame.FrameObj;
 import collarwright.frame.FrameStl;
 import collarwright.hub.StrutTip;
-import collarwright.job.CsvForm;
 import collarwright.job.Shop;
 import collarwright.kit.SiteWork;
 import collarwright.machining.BenchProgram;
@@ -29,6 +28,7 @@ import collarwright.plan.Production;
 import collarwright.plan.WorkTime;
 import collarwright.rehearsal.Replay;
 import collarwright.tooling.Pattern;
+import collarwright.units.Together;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -36,6 +36,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -65,30 +66,76 @@ public final class PackContents {
     }
 
     private Map<String, byte[]> make() {
-        CsvForm form = plan.job().sheet().csv();
-        List<Consumer<Shelf>> first = new ArrayList<>();
-        first.add(this::traveller);
-        plan.book().patterns().forEach(pattern -> first.add(shelf -> templates(shelf, pattern)));
-        first.add(this::holes);
-        production.rotary().programs().forEach(program -> first.add(shelf -> program(shelf, program)));
-        first.add(this::machined);
-        first.add(this::struts);
-        first.add(this::saw);
-        first.add(this::hubs);
-        SiteWork.of(plan).ifPresent(work -> first.add(shelf -> site(shelf, work)));
-        first.add(this::model);
-        Shelf shelf = Shelf.fill(form, first);
-        Shelf whole = Shelf.fill(form, List.of(own -> book(own, shelf.tables()), this::data));
+        try (Together together = Together.open()) {
+            // Begun in this order: what makes tables, which the workbook waits for, then what takes longest.
+            var tables = begin(together, tables());
+            var page = together.begin(() -> FrontPage.of(paperwork()));
+            var traveller = begin(together, List.of(this::traveller));
+            var templates = begin(together, templates());
+            var programs = begin(together, programs());
+            var model = begin(together, List.of(this::model));
+            var data = begin(together, List.of(this::data));
 
+            // Listed in the order in which a person meets them.
+            Shelf shelf = new Shelf(plan.job().sheet().csv());
+            List<Shelf> tabled = done(tables);
+            Shelf listed = new Shelf(plan.job().sheet().csv());
+            listed.add(tabled);
+            List<Shelf> book = List.of(filled(own -> book(own, listed.tables())));
+            shelf.add(done(traveller));
+            shelf.add(done(templates));
+            shelf.add(tabled.subList(0, 1));
+            shelf.add(done(programs));
+            shelf.add(tabled.subList(1, tabled.size()));
+            shelf.add(done(model));
+            shelf.add(book);
+            shelf.add(done(data));
+            return withPage(shelf, page.get());
+        }
+    }
+
+    /** What makes tables; holes first. */
+    private List<Consumer<Shelf>> tables() {
+        List<Consumer<Shelf>> tables =
+                new ArrayList<>(List.of(this::holes, this::machined, this::struts, this::saw, this::hubs));
+        SiteWork.of(plan).ifPresent(work -> tables.add(shelf -> site(shelf, work)));
+        return tables;
+    }
+
+    private List<Consumer<Shelf>> templates() {
+        List<Consumer<Shelf>> templates = new ArrayList<>();
+        plan.book().patterns().forEach(pattern -> templates.add(shelf -> templates(shelf, pattern)));
+        return templates;
+    }
+
+    private List<Consumer<Shelf>> programs() {
+        List<Consumer<Shelf>> programs = new ArrayList<>();
+        production.rotary().programs().forEach(program -> programs.add(shelf -> program(shelf, program)));
+        return programs;
+    }
+
+    /** Each fills a shelf of its own. */
+    private List<Together.Later<Shelf>> begin(Together together, List<Consumer<Shelf>> fillers) {
+        return together.beginAll(
+                fillers.stream().<Supplier<Shelf>>map(f -> () -> filled(f)).toList());
+    }
+
+    private Shelf filled(Consumer<Shelf> filler) {
+        return Shelf.filled(plan.job().sheet().csv(), filler);
+    }
+
+    private static List<Shelf> done(List<Together.Later<Shelf>> begun) {
+        return begun.stream().map(Together.Later::get).toList();
+    }
+
+    private static Map<String, byte[]> withPage(Shelf shelf, FrontPage page) {
         List<PackFile> purposes = new ArrayList<>();
         purposes.add(new PackFile(FRONT_PAGE, "this page", 0));
         purposes.addAll(shelf.purposes());
-        purposes.addAll(whole.purposes());
         purposes.add(new PackFile("files.sha256", "tells whether a file was changed since", 0));
         Map<String, byte[]> files = new LinkedHashMap<>();
-        files.put(FRONT_PAGE, FrontPage.print(paperwork(purposes)));
+        files.put(FRONT_PAGE, page.bytes(purposes));
         files.putAll(shelf.files());
-        files.putAll(whole.files());
         return files;
     }
 
@@ -97,7 +144,7 @@ public final class PackContents {
                 TRAVELLER,
                 "route sheets for the bench: two pages or more for each pattern with press table and first article; set-up of"
                         + " the mill; hubs, and how they are put together",
-                Traveller.print(paperwork(List.of())));
+                Traveller.print(paperwork()));
     }
 
     private void holes(Shelf shelf) {
@@ -194,7 +241,7 @@ public final class PackContents {
         parts.add(new PackBook.Part("findings", PlanTables.findings(plan)));
         parts.addAll(tables);
         parts.add(new PackBook.Part("stock", PlanTables.stock(production.stock())));
-        parts.add(new PackBook.Part("programs", PlanTables.programs(programs())));
+        parts.add(new PackBook.Part("programs", PlanTables.programs(entries())));
         parts.add(new PackBook.Part("checks", PlanTables.checks(plan)));
         shelf.put(PackBook.FILE, PackBook.PURPOSE, PackBook.print(plan, List.copyOf(parts)));
     }
@@ -205,7 +252,7 @@ public final class PackContents {
                 "everything that was computed, for other programs",
                 PlanJson.write(
                         plan,
-                        programs(),
+                        entries(),
                         new PlanJson.Making(production.rotary(), production.strips(), time(), production.stock())));
     }
 
@@ -222,10 +269,10 @@ public final class PackContents {
         }
     }
 
-    private Paperwork paperwork(List<PackFile> purposes) {
+    private Paperwork paperwork() {
         Paperwork.Lying lying = new Paperwork.Lying(production.ends(), production.strips(), production.stock());
         return new Paperwork(
-                plan, production.rotary().setups(), production.rotary().count(), lying, purposes, time());
+                plan, production.rotary().setups(), production.rotary().count(), lying, List.of(), time());
     }
 
     private WorkTime time() {
@@ -292,7 +339,7 @@ public final class PackContents {
         return program.byTask().stream().flatMap(view -> view.task().stream());
     }
 
-    private List<ProgramEntry> programs() {
+    private List<ProgramEntry> entries() {
         List<ProgramEntry> entries = new ArrayList<>(
                 production.rotary().programs().stream().map(this::entry).toList());
         production.ends().programs().forEach(p -> entries.add(entry(p)));

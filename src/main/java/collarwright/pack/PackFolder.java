@@ -129,7 +129,7 @@ public final class PackFolder {
 
     // What stands under NAME may be replaced, or the command stops.
     private void refuse(boolean replace) throws IOException {
-        PackSight here = PackSight.at(place);
+        PackSight here = replace ? PackSight.glance(place) : PackSight.at(place);
         if (here.foreign() || here.is(Kind.UNFINISHED)) {
             throw new JobException(List.of(PackFaults.foreign(shown, here)));
         }
@@ -203,7 +203,7 @@ public final class PackFolder {
             disk.createFolder(fresh);
             begun = true;
             writeFresh(files);
-            if (!PackSight.at(place).is(Kind.NOTHING)) {
+            if (!PackSight.glance(place).is(Kind.NOTHING)) {
                 disk.move(place, old);
                 aside = true;
             }
@@ -238,7 +238,7 @@ public final class PackFolder {
         disk.syncFolder(fresh);
         disk.move(unfinished, fresh.resolve(PackList.FILE));
         disk.syncFolder(fresh);
-        if (!PackSight.at(fresh).complete()) {
+        if (!PackSight.at(fresh, files).complete()) {
             throw new IOException("what was written could not be read back");
         }
     }

@@ -1,17 +1,21 @@
 package collarwright.pack;
 
+import collarwright.units.Together;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -43,8 +47,16 @@ record PackList(SortedMap<String, String> sums) {
 
     /** The list of some files. */
     static PackList of(Map<String, byte[]> files) {
+        List<String> paths = List.copyOf(files.keySet());
+        List<Supplier<String>> tasks = new ArrayList<>();
+        for (byte[] bytes : files.values()) {
+            tasks.add(() -> sum(bytes));
+        }
+        List<String> found = Together.all(tasks);
         SortedMap<String, String> sums = new TreeMap<>();
-        files.forEach((path, bytes) -> sums.put(path, sum(bytes)));
+        for (int i = 0; i < paths.size(); i++) {
+            sums.put(paths.get(i), found.get(i));
+        }
         return new PackList(sums);
     }
 

@@ -1,7 +1,9 @@
 package collarwright.pack;
 
+import collarwright.units.Together;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
@@ -10,11 +12,13 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /**
  * What stands at a place where a pack is, or is to be. Links are seen as links and never followed.
@@ -80,7 +84,35 @@ record PackSight(Kind kind, List<String> changed, List<String> added, List<Strin
         return kind == Kind.FOREIGN || kind == Kind.FILE || kind == Kind.LINK;
     }
 
+    /** Looks at a folder with a list of ours. */
+    @FunctionalInterface
+    private interface Inside {
+        PackSight look(Path folder, PackList list) throws IOException;
+    }
+
+    /** Tells whether a file is as it was made. */
+    @FunctionalInterface
+    private interface Sameness {
+        boolean holds(String path, Path file) throws IOException;
+    }
+
+    /** Looks at a place, and at every file of a pack there. */
     static PackSight at(Path place) throws IOException {
+        return at(place, PackSight::summed);
+    }
+
+    /** Looks at a place where files were just written, and reads them all back. */
+    static PackSight at(Path place, Map<String, byte[]> written) throws IOException {
+        Sameness same = (path, file) -> Arrays.equals(written.get(path), Files.readAllBytes(file));
+        return at(place, (folder, list) -> compared(folder, list, same));
+    }
+
+    /** Looks at a place only so far that it is known what it is: a pack counts as complete. */
+    static PackSight glance(Path place) throws IOException {
+        return at(place, (folder, list) -> plain(Kind.PACK));
+    }
+
+    private static PackSight at(Path place, Inside pack) throws IOException {
         BasicFileAttributes attributes;
         try {
             attributes = Files.readAttributes(place, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
@@ -90,11 +122,11 @@ record PackSight(Kind kind, List<String> changed, List<String> added, List<Strin
         if (attributes.isSymbolicLink() || attributes.isOther()) {
             return plain(Kind.LINK);
         }
-        return attributes.isDirectory() ? inside(place) : plain(Kind.FILE);
+        return attributes.isDirectory() ? inside(place, pack) : plain(Kind.FILE);
     }
 
     // Looks at the names on top first: a foreign folder may be a whole disk.
-    private static PackSight inside(Path folder) throws IOException {
+    private static PackSight inside(Path folder, Inside pack) throws IOException {
         Set<String> top = new HashSet<>();
         try (DirectoryStream<Path> entries = Files.newDirectoryStream(folder)) {
             for (Path entry : entries) {
@@ -110,7 +142,7 @@ record PackSight(Kind kind, List<String> changed, List<String> added, List<Strin
         }
         if (top.contains(PackList.FILE)) {
             Optional<PackList> list = list(folder.resolve(PackList.FILE));
-            return list.isPresent() ? compared(folder, list.get()) : plain(Kind.FOREIGN);
+            return list.isPresent() ? pack.look(folder, list.get()) : plain(Kind.FOREIGN);
         }
         return top.contains(PackList.UNFINISHED) ? unfinished(folder) : plain(Kind.FOREIGN);
     }
@@ -123,16 +155,38 @@ record PackSight(Kind kind, List<String> changed, List<String> added, List<Strin
                 : Optional.empty();
     }
 
-    private static PackSight compared(Path folder, PackList list) throws IOException {
+    /** By the sums of the list. */
+    private static PackSight summed(Path folder, PackList list) throws IOException {
+        List<String> paths = List.copyOf(list.sums().keySet());
+        List<Supplier<Boolean>> tasks = new ArrayList<>();
+        for (String path : paths) {
+            Path file = folder.resolve(path);
+            tasks.add(() -> Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+                    && sum(file).equals(list.sums().get(path)));
+        }
+        Set<String> unchanged = new HashSet<>();
+        try {
+            List<Boolean> found = Together.all(tasks);
+            for (int i = 0; i < paths.size(); i++) {
+                if (found.get(i)) {
+                    unchanged.add(paths.get(i));
+                }
+            }
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
+        return compared(folder, list, (path, file) -> unchanged.contains(path));
+    }
+
+    private static PackSight compared(Path folder, PackList list, Sameness same) throws IOException {
         FolderWalk walk = FolderWalk.through(folder);
         List<String> changed = new ArrayList<>();
         List<String> missing = new ArrayList<>();
-        for (Map.Entry<String, String> file : list.sums().entrySet()) {
-            if (!walk.entries().containsKey(file.getKey())) {
-                missing.add(file.getKey());
-            } else if (!walk.isFile(file.getKey())
-                    || !sum(folder.resolve(file.getKey())).equals(file.getValue())) {
-                changed.add(file.getKey());
+        for (String path : list.sums().keySet()) {
+            if (!walk.entries().containsKey(path)) {
+                missing.add(path);
+            } else if (!walk.isFile(path) || !same.holds(path, folder.resolve(path))) {
+                changed.add(path);
             }
         }
         Set<String> folders = list.folders();
@@ -149,9 +203,11 @@ record PackSight(Kind kind, List<String> changed, List<String> added, List<Strin
         return new PackSight(Kind.PACK, changed, added, missing);
     }
 
-    private static String sum(Path file) throws IOException {
+    private static String sum(Path file) {
         try (InputStream bytes = Files.newInputStream(file, LinkOption.NOFOLLOW_LINKS)) {
             return PackList.sum(bytes);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 

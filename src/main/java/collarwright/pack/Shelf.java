@@ -2,14 +2,12 @@ package collarwright.pack;
 
 import collarwright.job.CsvForm;
 import collarwright.paper.PackFile;
-import collarwright.units.Together;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
-import java.util.function.Supplier;
 
 /** Takes the files of a pack in the order in which a person meets them, and the tables that stand in its workbook too. */
 final class Shelf {
@@ -22,31 +20,20 @@ final class Shelf {
         this.form = form;
     }
 
-    /**
-     * Fills a shelf on all processors; whatever is done first, files stand in the order of the fillers.
-     *
-     * @param form how tables are printed
-     * @param fillers each puts its files on a shelf of its own, and shares nothing with another that changes
-     * @return all of their files
-     */
-    static Shelf fill(CsvForm form, List<Consumer<Shelf>> fillers) {
-        List<Supplier<Shelf>> tasks = new ArrayList<>();
-        for (Consumer<Shelf> filler : fillers) {
-            tasks.add(() -> {
-                Shelf own = new Shelf(form);
-                filler.accept(own);
-                return own;
-            });
-        }
-        Shelf all = new Shelf(form);
-        Together.all(tasks).forEach(all::add);
-        return all;
+    /** A shelf that somebody fills. */
+    static Shelf filled(CsvForm form, Consumer<Shelf> filler) {
+        Shelf shelf = new Shelf(form);
+        filler.accept(shelf);
+        return shelf;
     }
 
-    private void add(Shelf other) {
-        files.putAll(other.files);
-        purposes.addAll(other.purposes);
-        tables.addAll(other.tables);
+    /** Puts what stands on other shelves behind what is here. */
+    void add(List<Shelf> others) {
+        for (Shelf other : others) {
+            files.putAll(other.files);
+            purposes.addAll(other.purposes);
+            tables.addAll(other.tables);
+        }
     }
 
     void put(String path, String purpose, byte[] bytes) {

@@ -47,6 +47,8 @@ public final class FrontPage {
     private final Job job;
     private final SvgGlyphs glyphs = new SvgGlyphs(Lettering.load());
     private final StringBuilder html = new StringBuilder();
+    /** Where the list of files goes in. */
+    private int filesAt;
 
     private FrontPage(Paperwork work) {
         this.work = work;
@@ -61,10 +63,32 @@ public final class FrontPage {
      * @return HTML, UTF-8; the same bytes for the same work
      */
     public static byte[] print(Paperwork work) {
-        return new FrontPage(work).page().getBytes(StandardCharsets.UTF_8);
+        return of(work).bytes(work.files());
     }
 
-    private String page() {
+    /**
+     * Makes the page but for the list of the pack's files, which may not be made yet.
+     *
+     * @param work what it is printed from; its files are not looked at
+     * @return the page
+     */
+    public static FrontPage of(Paperwork work) {
+        FrontPage page = new FrontPage(work);
+        page.draw();
+        return page;
+    }
+
+    /**
+     * Prints it with the list.
+     *
+     * @param files every file of the pack, in the order in which they are listed
+     * @return HTML, UTF-8; the same bytes for the same files
+     */
+    public byte[] bytes(List<PackFile> files) {
+        return new StringBuilder(html).insert(filesAt, list(files)).toString().getBytes(StandardCharsets.UTF_8);
+    }
+
+    private void draw() {
         String title = XmlText.escaped(job.title());
         html.append(
                         "<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\" xml:lang=\"en\">\n<head>\n")
@@ -100,10 +124,9 @@ public final class FrontPage {
         stock();
         files();
         cautions();
-        return html.append("</main>\n<svg width=\"0\" height=\"0\" class=\"shapes\" aria-hidden=\"true\">")
+        html.append("</main>\n<svg width=\"0\" height=\"0\" class=\"shapes\" aria-hidden=\"true\">")
                 .append(glyphs.defs())
-                .append("</svg>\n</body>\n</html>\n")
-                .toString();
+                .append("</svg>\n</body>\n</html>\n");
     }
 
     private void contents() {
@@ -360,8 +383,13 @@ public final class FrontPage {
 
     private void files() {
         open("Files");
-        html.append("<ul class=\"files\">\n");
-        for (PackFile file : work.files()) {
+        filesAt = html.length();
+        close();
+    }
+
+    private static String list(List<PackFile> files) {
+        StringBuilder html = new StringBuilder("<ul class=\"files\">\n");
+        for (PackFile file : files) {
             html.append("<li><a href=\"")
                     .append(Links.to(file.path()))
                     .append("\">")
@@ -372,8 +400,7 @@ public final class FrontPage {
                     .append(XmlText.escaped(file.purpose()))
                     .append("</li>\n");
         }
-        html.append("</ul>\n");
-        close();
+        return html.append("</ul>\n").toString();
     }
 
     private static String size(long bytes) {

@@ -32,9 +32,8 @@ final class Ground {
         this.floor = floor;
         this.angleSlack = angleSlack;
         this.turns = places.stream().noneMatch(p -> Double.isNaN(p.angleDegrees()));
-        this.places = places.stream()
-                .sorted(Comparator.comparingDouble(Place::x))
-                .toArray(Place[]::new);
+        this.places =
+                places.stream().sorted(Comparator.comparingDouble(Place::x)).toArray(Place[]::new);
         this.widest = places.stream().mapToDouble(Place::way).max().orElse(0);
     }
 

@@ -72,7 +72,8 @@ final class Proof implements Replayed {
     }
 
     private static double tolerance(RotarySettings settings) {
-        return 0.5 * StrictMath.pow(10, -lengthDecimals(settings))
+        return 0.5
+                        * StrictMath.pow(10, -lengthDecimals(settings))
                         * settings.units().millimetres()
                 + 1e-9;
     }

@@ -48,8 +48,7 @@ final class RapidRules {
 
     private void low(Event.Stroke stroke) {
         int place = ground.at(stroke.to(), slack);
-        boolean boring =
-                stroke.feed() && place >= 0 && ground.place(place).bored();
+        boolean boring = stroke.feed() && place >= 0 && ground.place(place).bored();
         if (!boring) {
             sideways(stroke);
         }
