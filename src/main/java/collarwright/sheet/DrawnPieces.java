@@ -84,15 +84,16 @@ final class DrawnPieces {
     }
 
     private void add(Source source, List<DrawnTurn> turns, boolean curved) {
-        Box reach = turns.stream().map(DrawnTurn::reach).reduce(Box::with).orElseThrow();
+        Box reach = turns.get(0).reach();
+        for (int i = 1; i < turns.size(); i++) {
+            reach = reach.with(turns.get(i).reach());
+        }
         double most = DrawnPiece.FARTHEST;
-        String said =
-                source.entity() + " on " + (source.layer().isEmpty() ? "no layer" : FileFaults.shown(source.layer()));
         if (reach.left() < -most || reach.bottom() < -most || reach.right() > most || reach.top() > most) {
             faults.add(
                     source.line(),
                     "lines within " + Decimals.trimmed(most, 0) + " mm of the sheet's corner",
-                    said + " reaches " + place(reach.left(), reach.bottom()) + " to "
+                    said(source) + " reaches " + place(reach.left(), reach.bottom()) + " to "
                             + place(reach.right(), reach.top()));
             return;
         }
@@ -102,7 +103,9 @@ final class DrawnPieces {
                 && reach.top() <= height - MARGIN;
         List<Spot> spots = new ArrayList<>();
         spots.add(Spot.of(turns.get(0).x1(), turns.get(0).y1()));
-        turns.forEach(turn -> split(turn, inside ? DEPTH : ROUGH_DEPTH, spots));
+        for (DrawnTurn turn : turns) {
+            split(turn, inside ? DEPTH : ROUGH_DEPTH, spots);
+        }
         chords += spots.size() - 1;
         if (chords > MOST_CHORDS) {
             throw faults.unreadable(
@@ -115,9 +118,13 @@ final class DrawnPieces {
             faults.add(
                     source.line(),
                     "inside the sheet, " + Decimals.trimmed(Sheet.MARGIN, 0) + " mm from its edges",
-                    said + " at " + outside(reach, spots));
+                    said(source) + " at " + outside(reach, spots));
         }
         pieces.add(new DrawnPiece(source.layer(), source.entity(), source.line(), spots, curved, reach, inside));
+    }
+
+    private static String said(Source source) {
+        return source.entity() + " on " + (source.layer().isEmpty() ? "no layer" : FileFaults.shown(source.layer()));
     }
 
     // The first corner that is outside, or else how far an arc reaches.

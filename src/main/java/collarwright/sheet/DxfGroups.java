@@ -70,6 +70,7 @@ final class DxfGroups {
     void entity(List<Tag> record, String layer) {
         String name = record.get(0).value();
         Set<Integer> known = KNOWN.getOrDefault(name, Set.of());
+        boolean many = name.equals("LWPOLYLINE");
         Set<Integer> seen = new HashSet<>();
         for (Tag tag : record) {
             int code = tag.code();
@@ -78,7 +79,7 @@ final class DxfGroups {
             }
             if (!known.contains(code) && !COMMON.contains(code)) {
                 wrong(tag, name + " without group " + code);
-            } else if (!seen.add(code) && !name.equals("LWPOLYLINE")) {
+            } else if (!many && !seen.add(code)) {
                 wrong(tag, "group " + code + " once in a " + name);
             }
             value(tag, name, layer);

@@ -9,8 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Reads an SVG as a cutter would that knows groups, circles, lines and paths of absolute M, L, A and Z, and takes
@@ -19,7 +17,6 @@ import java.util.regex.Pattern;
  * <p>Source: W3C, Scalable Vector Graphics (SVG) 1.1, Second Edition, sections 7.7 (viewBox), 8.3 (path data), 9.
  */
 final class SvgScan {
-    private static final Pattern TOKEN = Pattern.compile("[A-Za-z]|[^\\sA-Za-z,]+");
     private static final Map<String, Set<String>> ALLOWED = Map.of(
             "svg", Set.of("xmlns", "version", "width", "height", "viewBox"),
             "title", Set.of(),
@@ -238,11 +235,7 @@ final class SvgScan {
     }
 
     private void path(DrawnPiece.Source source, String data) {
-        List<String> tokens = new ArrayList<>();
-        Matcher matcher = TOKEN.matcher(data);
-        while (matcher.find()) {
-            tokens.add(matcher.group());
-        }
+        List<String> tokens = tokens(data);
         double[] start = new double[0];
         double[] pen = start;
         int at = 0;
@@ -270,6 +263,31 @@ final class SvgScan {
             pen = step(source, letter, n, pen, start);
             start = letter.equals("M") ? pen : start;
         }
+    }
+
+    /** Letters one by one, and what stands between them, blanks and commas. */
+    private static List<String> tokens(String data) {
+        List<String> tokens = new ArrayList<>();
+        int at = 0;
+        while (at < data.length()) {
+            int end = at;
+            while (end < data.length() && !SvgTag.isLetter(data.charAt(end)) && !parts(data.charAt(end))) {
+                end++;
+            }
+            if (end > at) {
+                tokens.add(data.substring(at, end));
+            } else if (SvgTag.isLetter(data.charAt(at))) {
+                tokens.add(data.substring(at, ++end));
+            } else {
+                end++;
+            }
+            at = end;
+        }
+        return tokens;
+    }
+
+    private static boolean parts(char c) {
+        return c == ',' || c == ' ' || (c >= '\t' && c <= '\r');
     }
 
     private double[] step(DrawnPiece.Source source, String letter, double[] n, double[] pen, double[] start) {

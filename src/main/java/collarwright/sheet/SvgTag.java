@@ -71,7 +71,7 @@ record SvgTag(String name, boolean start, boolean end, Map<String, String> value
         return at;
     }
 
-    private static boolean isLetter(char c) {
+    static boolean isLetter(char c) {
         return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
     }
 
