@@ -30,6 +30,8 @@ public enum Code {
     JOB_UNKNOWN_WORD(Outcome.JOB),
     /** Two keys that contradict each other. */
     JOB_CONFLICT(Outcome.JOB),
+    /** A title with letters that templates and programs cannot show. */
+    JOB_TITLE_LETTERS(Outcome.JOB),
     /** A value that is planned but not built in this version. */
     JOB_NOT_IN_THIS_VERSION(Outcome.JOB),
     /** A profile that is not known. */

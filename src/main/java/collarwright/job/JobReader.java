@@ -10,6 +10,7 @@ import collarwright.strut.StrutSettings;
 import collarwright.tooling.Boring;
 import collarwright.tooling.DrillingSettings;
 import collarwright.tooling.SharingLimits;
+import collarwright.units.PlainText;
 import collarwright.units.Quoted;
 import java.util.List;
 import java.util.Optional;
@@ -269,6 +270,20 @@ public final class JobReader {
                     "take line breaks and control characters out");
             return Optional.empty();
         }
+        String plain = PlainText.ascii(title.get());
+        if (marks(plain) > marks(title.get())) {
+            key.note(
+                    Code.JOB_TITLE_LETTERS,
+                    "Latin, Greek or Cyrillic letters",
+                    Quoted.text(title.get()) + ", which templates and programs show as " + Quoted.text(plain)
+                            + ", and papers with boxes where their typeface lacks a letter",
+                    "write a name in Latin letters beside it",
+                    "or leave it: sizes and holes are the same, and the revision is on everything");
+        }
         return title;
+    }
+
+    private static long marks(String text) {
+        return text.chars().filter(c -> c == '?').count();
     }
 }

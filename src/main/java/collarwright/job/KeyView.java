@@ -359,6 +359,11 @@ public final class KeyView {
         reader.add(Finding.warn(code, where, path + ": " + expected, found, hints));
     }
 
+    /** Adds a note at the value. */
+    void note(Code code, String expected, String found, String... hints) {
+        reader.add(Finding.note(code, where, path + ": " + expected, found, hints));
+    }
+
     private <T> Optional<T> taken(Reading<T> reading, Code unreadable) {
         reading.refusal()
                 .ifPresent(why -> reader.add(new Finding(
