@@ -29,6 +29,9 @@ final class Flow {
     /** What the foot of a page takes. */
     private static final double FOOT = 19;
 
+    /** On Letter, which is 17.6 mm shorter, nothing is given away. */
+    private static final double SHORT_FOOT = 16.5;
+
     private final Lettering letters;
     private final Wrapping body;
     private final double bottom;
@@ -44,7 +47,7 @@ final class Flow {
 
     Flow(Lettering letters, Paper paper) {
         this.letters = letters;
-        this.bottom = paper.longSide() - FOOT;
+        this.bottom = paper.longSide() - (paper == Paper.A4 ? FOOT : SHORT_FOOT);
         this.body = new Wrapping(letters, BODY);
     }
 

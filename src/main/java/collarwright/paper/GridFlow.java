@@ -10,7 +10,7 @@ final class GridFlow {
 
     private static final double ABOVE = 1.1;
     private static final double BELOW = 1.5;
-    private static final double BOX = 6;
+    private static final double BOX = 5;
 
     /** A table up to this height is not split. */
     private static final double WHOLE = 150;

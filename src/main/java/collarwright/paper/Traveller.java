@@ -24,6 +24,7 @@ import collarwright.plan.StripWork;
 import collarwright.plan.UnitWords;
 import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
+import collarwright.units.Paper;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -44,13 +45,15 @@ public final class Traveller {
     private final Plan plan;
     private final Job job;
     private final Flow flow;
+    private final Paper paper;
     private final Figures figures;
 
     private Traveller(Paperwork work, Lettering letters) {
         this.work = work;
         this.plan = work.plan();
         this.job = plan.job();
-        this.flow = new Flow(letters);
+        this.paper = UnitWords.inches(job) ? Paper.LETTER : Paper.A4;
+        this.flow = new Flow(letters, paper);
         this.figures = new Figures(job.shop().programUnits());
     }
 
@@ -58,14 +61,14 @@ public final class Traveller {
      * Prints the traveller.
      *
      * @param work what it is printed from
-     * @return a PDF file, A4; the same bytes for the same work
+     * @return a PDF file, A4, in an inch job Letter; the same bytes for the same work
      */
     public static byte[] print(Paperwork work) {
         Lettering letters = Lettering.load();
-        List<Page> pages = new Traveller(work, letters).pages();
-        return new PdfPages(
-                        letters, work.plan().job().title(), work.plan().job().revision())
-                .print(pages);
+        Traveller traveller = new Traveller(work, letters);
+        List<Page> pages = traveller.pages();
+        PdfPages.Form form = new PdfPages.Form("traveller", traveller.paper);
+        return new PdfPages(letters, traveller.job.title(), traveller.job.revision(), form).print(pages);
     }
 
     private List<Page> pages() {
