@@ -27,24 +27,41 @@ final class LabelLayout {
     /** Print keeps this far from the upper and lower edge. */
     private static final double ABOVE = 1.5;
 
+    /** Many printers print nothing nearer to the paper's edge. Common practice, no source. */
+    private static final double UNPRINTED = 5;
+
+    /** A label is not made narrower than this for it. Our choice, no source. */
+    private static final double ENOUGH = 60;
+
+    /** Of the square, what is empty on each side, about: four of some 37 modules. */
+    private static final double QUIET = 0.1;
+
     private final Lettering letters;
     private final double width;
     private final double height;
+    private final double left;
+    private final double right;
 
     LabelLayout(Lettering letters, LabelSheet sheet) {
         this.letters = letters;
         this.width = sheet.width();
         this.height = sheet.height();
+        double after = sheet.paper().shortSide() - sheet.left() - (sheet.columns() - 1) * sheet.pitchX() - width;
+        double atLeft = StrictMath.max(0, UNPRINTED - sheet.left() - 1 - QUIET * 0.38 * width);
+        double atRight = StrictMath.max(0, UNPRINTED - after - LabelSheet.PAD);
+        double share = StrictMath.min(1, StrictMath.max(0, width - ENOUGH) / StrictMath.max(1e-9, atLeft + atRight));
+        this.left = atLeft * share;
+        this.right = atRight * share;
     }
 
     /** Side of the square for the QR code with its quiet zone. */
     double square() {
-        return StrictMath.min(height - 2, 0.38 * width);
+        return StrictMath.min(height - 2, 0.38 * (width - left - right));
     }
 
     /** Left and top of that square. */
     double squareLeft() {
-        return 1;
+        return 1 + left;
     }
 
     double squareTop() {
@@ -79,7 +96,7 @@ final class LabelLayout {
 
     private List<Written> set(SiteLabel label, double size) {
         double x = squareLeft() + square() + 0.5;
-        double room = width - x - LabelSheet.PAD;
+        double room = width - right - x - LabelSheet.PAD;
         List<Written> lines = new ArrayList<>();
         double y = ABOVE + LARGE * size * Lettering.CAPITAL;
         Wrapping large = new Wrapping(letters, LARGE * size);

@@ -232,6 +232,19 @@ class LabelPagesTest {
     }
 
     @Test
+    void labels_upToThePapersEdge_arePrintedFiveMillimetresOffIt() {
+        LabelSheet sheet = LabelSheet.usual(Paper.A4);
+        assertThat(sheet.left()).isZero();
+        LabelLayout layout = new LabelLayout(Lettering.load(), sheet);
+        for (SiteLabel label : labels(plan(Optional.empty())).perDome()) {
+            double module = layout.square() / (QrCode.of(label.code()).modules() + 2 * QrCode.QUIET);
+            assertThat(layout.squareLeft() + QrCode.QUIET * module).isGreaterThanOrEqualTo(4.9);
+            assertThat(layout.words(label))
+                    .allSatisfy(word -> assertThat(word.x() + word.width()).isLessThanOrEqualTo(70 - 5 + 1e-6));
+        }
+    }
+
+    @Test
     void labels_twoThousand_areTheSameBytesTwice() {
         Plan plan = plan(Optional.empty());
         List<SiteLabel> many = new ArrayList<>();
