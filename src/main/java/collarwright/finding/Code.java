@@ -66,6 +66,8 @@ public enum Code {
     PRICE_FILE(Outcome.JOB),
     /** A price for something that is not known. */
     PRICE_UNKNOWN(Outcome.JOB),
+    /** Prices that no plan can use. */
+    PRICE_UNUSED(Outcome.PLAN),
     /** A foot that was brought to one plane. */
     FOOT_LEVELLED(Outcome.PLAN),
 

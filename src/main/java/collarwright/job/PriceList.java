@@ -79,6 +79,16 @@ public record PriceList(List<Price> prices) {
                 throw new IllegalArgumentException(name + ": no such price");
             }
         }
+
+        /**
+         * Tells whether a stick's price is for sticks of a length.
+         *
+         * @param length mm
+         * @return true if it differs by less than half a millimetre
+         */
+        public boolean isFor(double length) {
+            return StrictMath.abs(size - length) < SAME_LENGTH;
+        }
     }
 
     /**
@@ -147,7 +157,7 @@ public record PriceList(List<Price> prices) {
     private Optional<Price> find(String name, Measure measure, double length) {
         return prices.stream()
                 .filter(p -> p.name().equals(name) && p.measure() == measure)
-                .filter(p -> measure != Measure.STICK || StrictMath.abs(p.size() - length) < SAME_LENGTH)
+                .filter(p -> measure != Measure.STICK || p.isFor(length))
                 .findFirst();
     }
 }

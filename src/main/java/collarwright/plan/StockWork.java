@@ -261,6 +261,9 @@ public record StockWork(List<StockNeed> needs, List<CuttingSettings.Offcut> offc
             Optional<CutPlan> cut = Optional.empty();
             if (!pieces.isEmpty() && !stocks.isEmpty()) {
                 CuttingTask task = new CuttingTask(pieces, stocks, saw);
+                PriceNotes.of(stock(job, role), stocks, job.cutting().prices()).stream()
+                        .filter(note -> !findings.contains(note))
+                        .forEach(findings::add);
                 StockFindings faults = new StockFindings(role, stock(job, role), task);
                 if (!faults.kerf(findings)) {
                     CutPlan found = CuttingPlanner.plan(task);

@@ -68,13 +68,16 @@ class JobReaderTest {
         assertThat(findings("title = \"Pea frame\"", "title = \"豆棚, hüpf Ωδή\""))
                 .containsExactly(Finding.note(
                         Code.JOB_TITLE_LETTERS,
-                        findings("title = \"Pea frame\"", "title = \"豆棚\"").get(0).where(),
+                        findings("title = \"Pea frame\"", "title = \"豆棚\"")
+                                .get(0)
+                                .where(),
                         "title: Latin, Greek or Cyrillic letters",
                         "\"豆棚, hüpf Ωδή\", which templates and programs show as \"??, hupf Odi\", and papers with"
                                 + " boxes where their typeface lacks a letter",
                         "write a name in Latin letters beside it",
                         "or leave it: sizes and holes are the same, and the revision is on everything"));
-        assertThat(findings("title = \"Pea frame\"", "title = \"Ήλιος? Ünder Жук\"")).isEmpty();
+        assertThat(findings("title = \"Pea frame\"", "title = \"Ήλιος? Ünder Жук\""))
+                .isEmpty();
     }
 
     @Test
