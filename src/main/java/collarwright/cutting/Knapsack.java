@@ -128,7 +128,7 @@ final class Knapsack {
         rest = rest((int) (room / cell));
         long root = StrictMath.min(rest[0][(int) (room / cell)], asIfSplit(0, room));
         dive(0, room, 0);
-        spent += 20 * nodes + 50L * weight.length + order.length * (room / cell);
+        spent += 20 * nodes + 50L * weight.length + 4 * order.length * (room / cell);
         return new Filling(best, bestValue, nodes > MOST_NODES ? root : bestValue);
     }
 
@@ -199,11 +199,11 @@ final class Knapsack {
             if (nodes > MOST_NODES) {
                 break;
             }
-            if (with + rest[at + 1][(int) (left / cell)] <= bestValue) {
-                continue;
-            }
             if (with + asIfSplit(at + 1, left) <= bestValue) {
                 break; // taking fewer of what is worth most is worth no more
+            }
+            if (with + rest[at + 1][(int) (left / cell)] <= bestValue) {
+                continue; // fewer of it may leave a room that is filled better
             }
             taking[kind] = take;
             dive(at + 1, left, with);

@@ -18,6 +18,9 @@ public final class StripSheet {
 
     private static final double LETTERS = 3.5;
     private static final double LEAST_LETTERS = 1.5;
+    /** Between letters and edges. */
+    private static final double AROUND = 1;
+
     private static final double PITCH = 6;
     private static final double LEAST_WIDTH = 180;
 
@@ -112,6 +115,7 @@ public final class StripSheet {
         }
         for (FlatStrip.FlatHole hole : strip.holes()) {
             hole(hole, x, y, half);
+            number(strip, hole, x, y);
         }
         marks(strip, x, y);
     }
@@ -124,10 +128,32 @@ public final class StripSheet {
         if (lead > 0) {
             drawing.add(Role.LEAD_IN, Line.of(centre.x(), centre.y() - radius + lead, centre.x(), centre.y() - radius));
         }
+    }
+
+    /**
+     * A hole's number stands on what stays: below the hole, where there is no room for it there to its right, and in the
+     * hole only as a last resort.
+     */
+    private void number(FlatStrip strip, FlatStrip.FlatHole hole, double x, double y) {
         String number = Integer.toString(hole.hole().number());
-        double letters = StrictMath.min(LETTERS, radius / 2);
-        if (letters >= LEAST_LETTERS) {
-            drawing.add(Role.MARK, Label.centred(number, letters, centre.x(), centre.y() + radius / 8));
+        double below = hole.y() - hole.radius();
+        double right = strip.length() - hole.x();
+        for (FlatStrip.FlatHole other : strip.holes()) {
+            double web = other.x() - other.radius() - hole.x();
+            right = web > 0 ? StrictMath.min(right, web) : right;
+        }
+        double room = right - hole.radius();
+        double beside = LETTERS * (room - 2 * AROUND) / StrokeFont.width(number, LETTERS);
+        double under = StrictMath.min(LETTERS, below - 2 * AROUND);
+        if (under >= LEAST_LETTERS) {
+            drawing.add(Role.MARK, Label.centred(number, under, x + hole.x(), y + (below - under) / 2));
+        } else if (beside >= LEAST_LETTERS) {
+            double letters = StrictMath.min(LETTERS, beside);
+            double middle = x + hole.x() + hole.radius() + room / 2;
+            drawing.add(Role.MARK, Label.centred(number, letters, middle, y + hole.y() - letters / 2));
+        } else if (hole.radius() / 2 >= LEAST_LETTERS) {
+            double letters = StrictMath.min(LETTERS, hole.radius() / 2);
+            drawing.add(Role.MARK, Label.centred(number, letters, x + hole.x(), y + hole.y() + hole.radius() / 8));
         }
     }
 

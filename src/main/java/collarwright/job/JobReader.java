@@ -12,6 +12,7 @@ import collarwright.tooling.DrillingSettings;
 import collarwright.tooling.SharingLimits;
 import collarwright.units.PlainText;
 import collarwright.units.Quoted;
+import java.text.Normalizer;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -271,7 +272,7 @@ public final class JobReader {
             return Optional.empty();
         }
         String plain = PlainText.ascii(title.get());
-        if (marks(plain) > marks(title.get())) {
+        if (marks(plain) > marks(Normalizer.normalize(title.get(), Normalizer.Form.NFKD))) {
             key.note(
                     Code.JOB_TITLE_LETTERS,
                     "Latin, Greek or Cyrillic letters",

@@ -6,7 +6,6 @@ import collarwright.plan.PartNames;
 import collarwright.plan.Plan;
 import collarwright.plan.Uphill;
 import collarwright.strut.StrutType;
-import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -84,7 +83,7 @@ public record SiteLabels(List<SiteLabel> perDome, List<SiteLabel> spares) {
     private static SiteLabel bundle(Plan plan, Kit kit, Bundle bundle) {
         List<String> lines = new ArrayList<>();
         lines.add(contents(plan, bundle));
-        bundle.kg().ifPresent(kg -> lines.add(Decimals.fixed(kg, kg < 1 ? 2 : 1) + " kg"));
+        bundle.kg().ifPresent(kg -> lines.add(WeightWords.words(plan, kg, kg < 1 ? 2 : 1)));
         lines.add(bundle.spare() ? "spares" : kit.domes() == 1 ? "dome 1 of 1" : "dome ____ of " + kit.domes());
         return new SiteLabel(SiteLabel.Kind.BUNDLE, plan.job().revision() + " " + bundle.id(), bundle.id(), lines);
     }

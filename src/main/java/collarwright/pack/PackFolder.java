@@ -238,7 +238,7 @@ public final class PackFolder {
         disk.syncFolder(fresh);
         disk.move(unfinished, fresh.resolve(PackList.FILE));
         disk.syncFolder(fresh);
-        if (!PackSight.at(fresh, files).complete()) {
+        if (!PackSight.at(fresh, files, list).complete()) {
             throw new IOException("what was written could not be read back");
         }
     }

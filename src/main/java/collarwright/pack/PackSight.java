@@ -101,15 +101,20 @@ record PackSight(Kind kind, List<String> changed, List<String> added, List<Strin
         return at(place, PackSight::summed);
     }
 
-    /** Looks at a place where files were just written, and reads them all back. */
-    static PackSight at(Path place, Map<String, byte[]> written) throws IOException {
+    /** Looks at a place where files and their list were just written, and reads them all back. */
+    static PackSight at(Path place, Map<String, byte[]> written, PackList listed) throws IOException {
         Sameness same = (path, file) -> Arrays.equals(written.get(path), Files.readAllBytes(file));
-        return at(place, (folder, list) -> compared(folder, list, same));
+        return at(place, (folder, list) -> {
+            PackSight sight = compared(folder, list, same);
+            return list.equals(listed)
+                    ? sight
+                    : new PackSight(Kind.PACK, List.of(PackList.FILE), sight.added, sight.missing);
+        });
     }
 
-    /** Looks at a place only so far that it is known what it is: a pack counts as complete. */
+    /** Looks at a place only so far that it is known what it is; its names are walked, but no file is read. */
     static PackSight glance(Path place) throws IOException {
-        return at(place, (folder, list) -> plain(Kind.PACK));
+        return at(place, (folder, list) -> compared(folder, list, (path, file) -> true));
     }
 
     private static PackSight at(Path place, Inside pack) throws IOException {
@@ -157,12 +162,11 @@ record PackSight(Kind kind, List<String> changed, List<String> added, List<Strin
 
     /** By the sums of the list. */
     private static PackSight summed(Path folder, PackList list) throws IOException {
-        List<String> paths = List.copyOf(list.sums().keySet());
+        FolderWalk walk = FolderWalk.through(folder);
+        List<String> paths = list.sums().keySet().stream().filter(walk::isFile).toList();
         List<Supplier<Boolean>> tasks = new ArrayList<>();
         for (String path : paths) {
-            Path file = folder.resolve(path);
-            tasks.add(() -> Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
-                    && sum(file).equals(list.sums().get(path)));
+            tasks.add(() -> sum(folder.resolve(path)).equals(list.sums().get(path)));
         }
         Set<String> unchanged = new HashSet<>();
         try {

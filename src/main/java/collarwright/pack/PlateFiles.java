@@ -50,7 +50,8 @@ final class PlateFiles {
 
     private static String kerf(PlateSettings.Kerf kerf) {
         return kerf.inside() + kerf.outside() > 0
-                ? "-kerf-in" + Decimals.trimmed(kerf.inside(), 3) + "-out" + Decimals.trimmed(kerf.outside(), 3)
+                ? "-kerf-in-" + Decimals.trimmed(kerf.inside(), 3) + "mm-out-" + Decimals.trimmed(kerf.outside(), 3)
+                        + "mm"
                 : "";
     }
 }

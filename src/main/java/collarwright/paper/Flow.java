@@ -25,20 +25,22 @@ final class Flow {
     private static final double HEAD = 5;
 
     private static final double TOP = 22;
+    private static final double SHORT_TOP = 20;
 
     /** What the foot of a page takes. */
     private static final double FOOT = 19;
 
-    /** On Letter, which is 17.6 mm shorter, nothing is given away. */
+    /** On Letter, which is 17.6 mm shorter: 1 mm above the rule at the foot. */
     private static final double SHORT_FOOT = 16.5;
 
     private final Lettering letters;
     private final Wrapping body;
+    private final double top;
     private final double bottom;
     private final List<Page> pages = new ArrayList<>();
     private List<PageItem> items = new ArrayList<>();
     private String section = "";
-    private double y = TOP;
+    private double y;
     private String heading = "";
 
     Flow(Lettering letters) {
@@ -47,8 +49,15 @@ final class Flow {
 
     Flow(Lettering letters, Paper paper) {
         this.letters = letters;
+        this.top = paper == Paper.A4 ? TOP : SHORT_TOP;
+        this.y = top;
         this.bottom = paper.longSide() - (paper == Paper.A4 ? FOOT : SHORT_FOOT);
         this.body = new Wrapping(letters, BODY);
+    }
+
+    /** Whether the page is short, and tables stand closer. */
+    boolean tight() {
+        return top < TOP;
     }
 
     Lettering letters() {
@@ -66,7 +75,7 @@ final class Flow {
             pages.add(new Page(section, items));
             items = new ArrayList<>();
         }
-        y = TOP;
+        y = top;
     }
 
     /** All pages so far. */
@@ -81,11 +90,11 @@ final class Flow {
         heading = "";
         List<String> lines = about.isEmpty() ? List.of() : new Wrapping(letters, HEAD).lines(about, WIDTH);
         double head = lines.isEmpty() ? 0 : 5 + lines.size() * HEAD * 1.25;
-        if (y + head + height > bottom && y > TOP) {
+        if (y + head + height > bottom && y > top) {
             turn();
         }
         if (!lines.isEmpty()) {
-            y += y > TOP ? 4 : 0;
+            y += y > top ? 4 : 0;
             lines.forEach(line -> write(line, HEAD, true));
             y += 1;
         }

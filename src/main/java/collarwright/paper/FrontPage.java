@@ -20,7 +20,6 @@ import collarwright.plan.UnitWords;
 import collarwright.sheet.XmlText;
 import collarwright.tooling.Hole;
 import collarwright.tooling.Pattern;
-import collarwright.units.Decimals;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -85,7 +84,10 @@ public final class FrontPage {
      * @return HTML, UTF-8; the same bytes for the same files
      */
     public byte[] bytes(List<PackFile> files) {
-        return new StringBuilder(html).insert(filesAt, list(files)).toString().getBytes(StandardCharsets.UTF_8);
+        return new StringBuilder(html)
+                .insert(filesAt, FileListing.html(files))
+                .toString()
+                .getBytes(StandardCharsets.UTF_8);
     }
 
     private void draw() {
@@ -385,31 +387,6 @@ public final class FrontPage {
         open("Files");
         filesAt = html.length();
         close();
-    }
-
-    private static String list(List<PackFile> files) {
-        StringBuilder html = new StringBuilder("<ul class=\"files\">\n");
-        for (PackFile file : files) {
-            html.append("<li><a href=\"")
-                    .append(Links.to(file.path()))
-                    .append("\">")
-                    .append(XmlText.escaped(file.path()).replace("/", "/<wbr/>"))
-                    .append("</a>")
-                    .append(file.bytes() > 0 ? " <small>" + size(file.bytes()) + "</small>" : "")
-                    .append("<br/>")
-                    .append(XmlText.escaped(file.purpose()))
-                    .append("</li>\n");
-        }
-        return html.append("</ul>\n").toString();
-    }
-
-    private static String size(long bytes) {
-        if (bytes < 1000) {
-            return bytes + " bytes";
-        }
-        return bytes < 1_000_000
-                ? Decimals.fixed(bytes / 1000.0, 0) + " kB"
-                : Decimals.fixed(bytes / 1_000_000.0, 1) + " MB";
     }
 
     private void cautions() {

@@ -9,7 +9,10 @@ import java.util.List;
 final class GridFlow {
 
     private static final double ABOVE = 1.1;
+    private static final double TIGHT_ABOVE = 0.6;
     private static final double BELOW = 1.5;
+    private static final double TIGHT_BELOW = 1;
+    /** Height of a box to write in, mm: a line of squared paper; with more a pattern's checks run over their page. */
     private static final double BOX = 5;
 
     /** A table up to this height is not split. */
@@ -23,13 +26,24 @@ final class GridFlow {
     private final double[] widths;
 
     private final boolean captioned;
+    private final double above;
+    private final double below;
 
     GridFlow(Flow flow, Grid grid, boolean captioned) {
         this.flow = flow;
         this.captioned = captioned;
+        this.above = flow.tight() ? TIGHT_ABOVE : ABOVE;
+        this.below = flow.tight() ? TIGHT_BELOW : BELOW;
         this.grid = grid;
         this.wrapping = new Wrapping(flow.letters(), Flow.BODY);
         this.widths = new ColumnWidths(wrapping).share(grid, Flow.WIDTH);
+    }
+
+    /** About what a table of rows with one line each takes on the page where it begins. */
+    static double keeping(Grid grid) {
+        double row = Flow.LINE + ABOVE + BELOW;
+        double all = 3 * Flow.LINE + (grid.rows().size() + 1) * row;
+        return all <= WHOLE ? all : 3 * Flow.LINE + 2 * row;
     }
 
     void run() {
@@ -88,24 +102,24 @@ final class GridFlow {
         return lines;
     }
 
-    private static double height(List<List<String>> lines, List<Cell> row) {
+    private double height(List<List<String>> lines, List<Cell> row) {
         double most = 0;
         for (int i = 0; i < row.size(); i++) {
             double inside =
                     row.get(i).kind() == Cell.Kind.BLANK ? BOX : lines.get(i).size() * Flow.LINE;
             most = StrictMath.max(most, inside);
         }
-        return most + ABOVE + BELOW;
+        return most + above + below;
     }
 
     private void row(List<Cell> row, List<List<String>> lines, double height) {
         double x = Flow.LEFT;
-        flow.gap(ABOVE);
+        flow.gap(above);
         for (int i = 0; i < row.size(); i++) {
             field(row.get(i), lines.get(i), grid.columns().get(i).side(), new Area(x, flow.y(), widths[i], height));
             x += widths[i];
         }
-        flow.gap(height - ABOVE);
+        flow.gap(height - above);
     }
 
     private void field(Cell cell, List<String> lines, Column.Side side, Area area) {

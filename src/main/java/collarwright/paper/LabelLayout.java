@@ -33,6 +33,12 @@ final class LabelLayout {
     /** A label is not made narrower than this for it. Our choice, no source. */
     private static final double ENOUGH = 60;
 
+    /** The square of the code keeps this far from the label's edges; it is quiet itself. */
+    private static final double EDGE = 1;
+
+    /** The square takes no more of a label's width. Our choice, no source. */
+    private static final double SHARE = 0.38;
+
     /** Of the square, what is empty on each side, about: four of some 37 modules. */
     private static final double QUIET = 0.1;
 
@@ -47,7 +53,8 @@ final class LabelLayout {
         this.width = sheet.width();
         this.height = sheet.height();
         double after = sheet.paper().shortSide() - sheet.left() - (sheet.columns() - 1) * sheet.pitchX() - width;
-        double atLeft = StrictMath.max(0, UNPRINTED - sheet.left() - 1 - QUIET * 0.38 * width);
+        double quiet = QUIET * StrictMath.min(height - 2 * EDGE, SHARE * width);
+        double atLeft = StrictMath.max(0, UNPRINTED - sheet.left() - EDGE - quiet);
         double atRight = StrictMath.max(0, UNPRINTED - after - LabelSheet.PAD);
         double share = StrictMath.min(1, StrictMath.max(0, width - ENOUGH) / StrictMath.max(1e-9, atLeft + atRight));
         this.left = atLeft * share;
@@ -56,12 +63,12 @@ final class LabelLayout {
 
     /** Side of the square for the QR code with its quiet zone. */
     double square() {
-        return StrictMath.min(height - 2, 0.38 * (width - left - right));
+        return StrictMath.min(height - 2 * EDGE, SHARE * (width - left - right));
     }
 
     /** Left and top of that square. */
     double squareLeft() {
-        return 1 + left;
+        return EDGE + left;
     }
 
     double squareTop() {

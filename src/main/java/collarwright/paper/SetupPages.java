@@ -51,11 +51,13 @@ final class SetupPages {
         flow.heading("Programs, in this order");
         flow.grid(steps(setup));
         flow.points(setup.notes().stream().map(n -> UnitWords.of(job, n)).toList());
+        Grid places = places(setup);
+        flow.need(GridFlow.keeping(places) + 28);
         flow.heading("What lies where");
         flow.text(
                 "Write the pattern on each collar, on the side of TOP, before it is parted off: afterwards only the holes"
                         + " tell it.");
-        flow.grid(places(setup));
+        flow.grid(places);
         Grid heights = new HoleHeights(job).onStick(patterns, load);
         if (!heights.rows().isEmpty()) {
             flow.text("Holes are not on the middle line: the programs count on it, and so does what is measured.");

@@ -219,7 +219,7 @@ public final class SitePaper {
         flow.title("Raising: " + work.cards().size() + " cards");
         flow.text(
                 "Dark goes in now, grey stands. Struts of a card go in by their order numbers, of which the card tells the"
-                        + " first and the last (struts/raising.csv has them all). Push an end deep into one collar, then"
+                        + " first and the last (under Connections and in struts/raising.csv they stand for all struts). Push an end deep into one collar, then"
                         + " back into the other.");
         if (FlatEntry.inside(plan)) {
             flow.points(List.of(AssemblyTables.INSIDE, UnitWords.of(plan.job(), AssemblyTables.insideRule(plan))));

@@ -9,12 +9,12 @@ import collarwright.kit.Kit;
 import collarwright.kit.PackUp;
 import collarwright.kit.SiteLabels;
 import collarwright.kit.SiteWork;
+import collarwright.kit.WeightWords;
 import collarwright.plan.OrderTotals;
 import collarwright.plan.PartNames;
 import collarwright.plan.Plan;
-import collarwright.plan.UnitWords;
+import collarwright.plan.RaisingLine;
 import collarwright.plan.Uphill;
-import collarwright.units.Decimals;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -23,8 +23,6 @@ import java.util.stream.Collectors;
 
 /** The tables of the site pack: bundles, taking down, connections both ways. */
 final class SiteTables {
-
-    private static final double POUND_KG = 0.45359237;
 
     private final Plan plan;
     private final SiteWork work;
@@ -59,13 +57,7 @@ final class SiteTables {
 
     /** Such as {@code 12.3 kg}, with pounds in an inch job. */
     String weight(OptionalDouble kg, int decimals) {
-        if (kg.isEmpty()) {
-            return "not known";
-        }
-        String metric = Decimals.fixed(kg.getAsDouble(), decimals) + " kg";
-        return UnitWords.inches(plan.job())
-                ? Decimals.fixed(kg.getAsDouble() / POUND_KG, decimals) + " lb (" + metric + ")"
-                : metric;
+        return kg.isEmpty() ? "not known" : WeightWords.words(plan, kg.getAsDouble(), decimals);
     }
 
     /** All bundles and what they come to, beside what is made. */
@@ -159,30 +151,34 @@ final class SiteTables {
             columns.addAll(List.of(
                     Column.words("strut"),
                     Column.words("type"),
+                    Column.numbers("order"),
                     Column.words("end a: hub, hole"),
                     Column.words("end b")));
         }
+        List<Integer> orders =
+                plan.assembly().map(a -> RaisingLine.orders(plan, a)).orElse(List.of());
         List<Connection> ends = work.connections().byStrut();
         int struts = ends.size() / 2;
         int half = (struts + 1) / 2;
         List<List<Cell>> rows = new ArrayList<>();
         for (int i = 0; i < half; i++) {
-            List<Cell> row = new ArrayList<>(strut(ends, i));
+            List<Cell> row = new ArrayList<>(strut(ends, i, orders));
             row.addAll(
                     i + half < struts
-                            ? strut(ends, i + half)
-                            : List.of(Cell.of(""), Cell.of(""), Cell.of(""), Cell.of("")));
+                            ? strut(ends, i + half, orders)
+                            : List.of(Cell.of(""), Cell.of(""), Cell.of(""), Cell.of(""), Cell.of("")));
             rows.add(row);
         }
         return new Grid("From strut to hub and hole", columns, rows);
     }
 
-    private List<Cell> strut(List<Connection> ends, int strut) {
+    private List<Cell> strut(List<Connection> ends, int strut, List<Integer> orders) {
         Connection a = ends.get(2 * strut);
         Connection b = ends.get(2 * strut + 1);
         return List.of(
                 Cell.strong(names.member(a.member())),
                 Cell.of(names.strutType(plan.hubs().strutTypeOf(a.member()))),
+                Cell.of(orders.isEmpty() ? "–" : Integer.toString(orders.get(a.member()))),
                 Cell.of(hole(a)),
                 Cell.of(hole(b)));
     }

@@ -41,6 +41,9 @@ public final class Traveller {
     /** How high an unrolled collar may get on paper, so that the press table fits below it. */
     private static final double STRIP_HEIGHT = 28;
 
+    /** On Letter, so that a pattern's table stays on its page. */
+    private static final double SHORT_STRIP_HEIGHT = 20;
+
     private final Paperwork work;
     private final Plan plan;
     private final Job job;
@@ -153,9 +156,9 @@ public final class Traveller {
         if (!TierPicture.readable(plan)) {
             return;
         }
-        flow.need(170);
+        TierPicture tiers = new TierPicture(plan, Flow.WIDTH - (paper == Paper.A4 ? 4 : 22));
+        flow.need(tiers.height() + 30);
         flow.heading("Opened out flat, seen from above");
-        TierPicture tiers = new TierPicture(plan, Flow.WIDTH - 4);
         flow.text((plan.hubs().dome().hasTiers()
                         ? "Each hub with its pattern. Hubs are named by tier and place: places count clockwise from the +x"
                                 + " meridian, which points up here. Uphill is toward the middle."
@@ -190,14 +193,21 @@ public final class Traveller {
         var subject = new SectionPicture.Subject(body, job.strut().stock().od(), loosest);
         flow.pictures(new RingPicture(body, pattern, HALF - 8), new SectionPicture(subject, figures, HALF - 10));
         double whole = 2 * StrictMath.PI * body.outerRadius();
+        double stripHeight = paper == Paper.A4 ? STRIP_HEIGHT : SHORT_STRIP_HEIGHT;
         flow.pictures(new StripPicture(
-                body, pattern, figures, StrictMath.min(Flow.WIDTH, STRIP_HEIGHT * whole / body.width())));
+                body, pattern, figures, StrictMath.min(Flow.WIDTH, stripHeight * whole / body.width())));
         PatternTables tables = new PatternTables(plan, pattern);
         if (HoleHeights.off(pattern)) {
             flow.strong(HoleHeights.WARNING);
         }
-        flow.grid(tables.press());
-        flow.text(tables.howDeep());
+        if (job.shop().strip().isPresent()) {
+            flow.text(
+                    "The pictures show the rolled collar. Its holes are made before that, in the flat strip: where each goes"
+                            + " and how it is made stands under Flat strips.");
+        } else {
+            flow.grid(tables.press());
+            flow.text(tables.howDeep());
+        }
         checks(pattern, tables);
     }
 
@@ -205,7 +215,9 @@ public final class Traveller {
         CollarBody body = job.hub().body();
         List<DomeFacts.Fact> facts = new ArrayList<>(List.of(
                 new DomeFacts.Fact(
-                        "collar", job.hub().collar().title() + ", cut " + Sizes.both(body.width()) + " wide"),
+                        "collar",
+                        (job.shop().strip().isPresent() ? "rolled from strip to the size of " : "")
+                                + job.hub().collar().title() + ", cut " + Sizes.both(body.width()) + " wide"),
                 new DomeFacts.Fact(
                         "outside", "Ø " + StockToPull.diameter(job.hub().collar())),
                 new DomeFacts.Fact("inside", StockToPull.wall(job.hub().collar()))));

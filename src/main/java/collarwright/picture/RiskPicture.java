@@ -222,7 +222,10 @@ public final class RiskPicture implements Picture {
                 .toList();
         if (shorts.isEmpty() && risks.isEmpty()) {
             return "No hole is at risk: even in its tightest case every strut has "
-                    + Figures.degrees(all.get(0).leastSlack()) + " or more to spare.";
+                    + Figures.degrees(all.get(0).leastSlack()) + " or more to spare"
+                    + (all.stream().allMatch(r -> r.hole().cutter().measured())
+                            ? "."
+                            : ", where cutters that are not measured drill the size that is given for them.");
         }
         List<String> words = new ArrayList<>();
         if (!shorts.isEmpty()) {

@@ -179,7 +179,7 @@ public record BillOfMaterials(List<Row> rows, String currency, double longestBou
         String title = name
                 + job.strut()
                         .tieHole()
-                        .map(t -> " through a hole of Ø " + Decimals.trimmed(t.diameter(), 2) + " mm")
+                        .map(t -> " through a hole of Ø " + Decimals.trimmed(t.diameter(), 4) + " mm")
                         .orElse("");
         return count == 0
                 ? Optional.empty()

@@ -19,9 +19,9 @@ final class PriceNotes {
      * Looks at the prices of one stock.
      *
      * @param stock what is bought
-     * @param lengths new sticks and offcuts that it is cut from
+     * @param lengths new sticks and offcuts that anything is cut from that has this stock's name
      * @param prices of the user's file
-     * @return PRICE_UNUSED notes: sticks with a price that are not among the lengths, and lengths without a price beside
+     * @return PRICE_UNUSED warnings: sticks with a price that are not among the lengths, and lengths without a price beside
      *     some with one
      */
     static List<Finding> of(RoundStock stock, List<StockLength> lengths, PriceList prices) {
@@ -33,7 +33,7 @@ final class PriceNotes {
                 .map(PriceList.Price::unit)
                 .toList();
         if (!unsold.isEmpty() && !sold.isEmpty()) {
-            notes.add(note(
+            notes.add(told(
                     "prices of lengths that " + stock.title() + " is sold in here: " + said(sold),
                     "a price for " + String.join(", ", unsold),
                     "if you can buy it, name it in lengths, beside stock",
@@ -45,7 +45,7 @@ final class PriceNotes {
                                 .isEmpty())
                 .toList();
         if (!lacking.isEmpty() && lacking.size() < sold.size()) {
-            notes.add(note(
+            notes.add(told(
                     "a price for every length of " + stock.title() + ", or for none",
                     "none for " + said(lacking) + ": sticks are planned for the least length, not the least price",
                     "add the price, by stick, by length or by weight",
@@ -63,7 +63,7 @@ final class PriceNotes {
                         .toList());
     }
 
-    private static Finding note(String expected, String found, String... hints) {
-        return Finding.note(Code.PRICE_UNUSED, new Where.Part("prices"), expected, found, hints);
+    private static Finding told(String expected, String found, String... hints) {
+        return Finding.warn(Code.PRICE_UNUSED, new Where.Part("prices"), expected, found, hints);
     }
 }

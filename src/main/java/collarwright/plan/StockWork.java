@@ -23,8 +23,10 @@ import collarwright.units.Decimals;
 import collarwright.units.Ids;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -183,6 +185,7 @@ public record StockWork(List<StockNeed> needs, List<CuttingSettings.Offcut> offc
         }
 
         void run() {
+            prices();
             double net = 0;
             for (StrutType type : plan.struts().types()) {
                 net += job.order().made(type.count()) * type.cut();
@@ -210,6 +213,23 @@ public record StockWork(List<StockNeed> needs, List<CuttingSettings.Offcut> offc
                     made.rings(),
                     made.rings() * ring,
                     made.rings() == 0 ? List.of() : List.of(new CutPiece("ring", ring, made.rings())));
+        }
+
+        // Several parts may be cut from stock of one name, each from lengths of its own.
+        private void prices() {
+            boolean pipe = job.shop().strip().isEmpty();
+            Map<String, List<StockLength>> lengths = new LinkedHashMap<>();
+            Map<String, RoundStock> named = new LinkedHashMap<>();
+            for (Role role : Role.values()) {
+                if (pipe || role != Role.COLLAR) {
+                    RoundStock stock = stock(job, role);
+                    named.putIfAbsent(stock.name(), stock);
+                    lengths.computeIfAbsent(stock.name(), n -> new ArrayList<>())
+                            .addAll(stocks(job, role));
+                }
+            }
+            named.forEach((name, stock) -> findings.addAll(PriceNotes.of(
+                    stock, lengths.getOrDefault(name, List.of()), job.cutting().prices())));
         }
 
         // A strut without a length is a stop of its own.
@@ -261,9 +281,6 @@ public record StockWork(List<StockNeed> needs, List<CuttingSettings.Offcut> offc
             Optional<CutPlan> cut = Optional.empty();
             if (!pieces.isEmpty() && !stocks.isEmpty()) {
                 CuttingTask task = new CuttingTask(pieces, stocks, saw);
-                PriceNotes.of(stock(job, role), stocks, job.cutting().prices()).stream()
-                        .filter(note -> !findings.contains(note))
-                        .forEach(findings::add);
                 StockFindings faults = new StockFindings(role, stock(job, role), task);
                 if (!faults.kerf(findings)) {
                     CutPlan found = CuttingPlanner.plan(task);

@@ -80,6 +80,7 @@ final class Block {
         return Optional.empty();
     }
 
+    /** Characters beyond A to Z share bits, which can only ask for a second look. */
     private static int bit(char letter) {
         return 1 << (letter - 'A');
     }

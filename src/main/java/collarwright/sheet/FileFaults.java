@@ -38,15 +38,8 @@ final class FileFaults {
         return Finding.stop(Code.SHEET_FAULT, new Where.Text(name, line, 1), expected, found, AGAIN, REPORT);
     }
 
-    /** Ends the reading of a file that breaks off; what was found before is told with it. */
+    /** Ends the reading of a file that is no cut file of ours; nothing else of it is worth telling. */
     JobException unreadable(int line, String expected, String found, String... cures) {
-        List<Finding> all = new ArrayList<>(findings());
-        all.addAll(foreign(line, expected, found, cures).findings());
-        return new JobException(all);
-    }
-
-    /** The same for a file of another kind, of which nothing else is worth telling. */
-    JobException foreign(int line, String expected, String found, String... cures) {
         return new JobException(
                 List.of(Finding.stop(Code.DRAWING_FILE, new Where.Text(name, line, 1), expected, found, cures)));
     }

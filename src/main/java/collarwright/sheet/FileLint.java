@@ -89,13 +89,13 @@ public final class FileLint {
             file = DxfScan.read(text, faults);
         } else {
             String first = start.lines().findFirst().orElse("");
-            throw faults.foreign(
+            throw faults.unreadable(
                     1, "a DXF or an SVG", FileFaults.shown(first), "name a cut file of a pack, .dxf or .svg");
         }
         Set<String> known = known(map);
         if (file.layers().stream().noneMatch(known::contains)
                 && file.pieces().stream().noneMatch(p -> known.contains(p.layer()))) {
-            throw faults.foreign(
+            throw faults.unreadable(
                     1,
                     "a cut file: layers "
                             + String.join(

@@ -7,7 +7,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -21,18 +20,19 @@ class LaunchTest {
     @TempDir
     private Path folder;
 
-    private Path program;
-    private Path home;
+    private Path home() {
+        return folder.resolve("a java");
+    }
 
-    @BeforeEach
-    void layOut() throws IOException {
-        program = Files.createDirectories(folder.resolve("Café à deux"));
+    /** The launcher in a folder of its own, and a Java; returns the folder. */
+    private Path layOut() throws IOException {
+        Path program = Files.createDirectories(folder.resolve("Café à deux"));
         Files.copy(LAUNCH.resolve("collarwright"), program.resolve("collarwright"));
-        home = folder.resolve("a java");
-        Path java = Files.createDirectories(home.resolve("bin")).resolve("java");
+        Path java = Files.createDirectories(home().resolve("bin")).resolve("java");
         Files.writeString(java, "#!/bin/sh\nfor a in \"$@\"; do printf '%s\\n' \"$a\"; done\nexit 3\n");
         executable(java);
         executable(program.resolve("collarwright"));
+        return program;
     }
 
     private static void executable(Path file) throws IOException {
@@ -42,7 +42,7 @@ class LaunchTest {
     private String called(Path script, String... words) throws IOException, InterruptedException {
         ProcessBuilder command = new ProcessBuilder(script.toString());
         command.command().addAll(List.of(words));
-        command.environment().put("JAVA_HOME", home.toString());
+        command.environment().put("JAVA_HOME", home().toString());
         Process process = command.redirectErrorStream(true).start();
         String said = new String(process.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
         assertThat(process.waitFor()).as("the exit code of Java").isEqualTo(3);
@@ -52,6 +52,7 @@ class LaunchTest {
     @Test
     @EnabledOnOs({OS.LINUX, OS.MAC})
     void launcher_passesItsWords_asTheyAre() throws IOException, InterruptedException {
+        Path program = layOut();
         String jar = program.toRealPath().resolve("collarwright.jar").toString();
         assertThat(called(program.resolve("collarwright"), "make", "my job.toml", "--out", "a*b", ""))
                 .isEqualTo("-XX:TieredStopAtLevel=1\n-XX:+UseSerialGC\n-jar\n" + jar
@@ -61,6 +62,7 @@ class LaunchTest {
     @Test
     @EnabledOnOs({OS.LINUX, OS.MAC})
     void launcher_calledByALink_findsTheJar() throws IOException, InterruptedException {
+        Path program = layOut();
         Path bin = Files.createDirectories(folder.resolve("bin"));
         Path link =
                 Files.createSymbolicLink(bin.resolve("collarwright"), bin.relativize(program.resolve("collarwright")));

@@ -59,6 +59,44 @@ class PackFolderTest {
         assertThat(snapshot(room)).doesNotContainKeys("Größe é x.new~/", "Größe é x.old~/");
     }
 
+    // The last step before the new pack is read back is to give its list its name.
+    @Test
+    void write_readsBackEveryFileAndTheList() {
+        for (String spoilt : List.of("plan.json", "machine/a/one.ngc", "files.sha256")) {
+            PackDisk.Steps spoil = (what, path) -> {
+                Path fresh = room.resolve("Größe é x.new~");
+                boolean listed = Files.exists(fresh.resolve("files.sha256"));
+                if (listed && what.equals("sync") && path.equals(fresh)) {
+                    Path file = fresh.resolve(spoilt);
+                    byte[] bytes = Files.readAllBytes(file);
+                    bytes[0] = (byte) (bytes[0] == '0' ? '1' : '0');
+                    Files.write(file, bytes);
+                }
+            };
+            assertThatThrownBy(() -> new PackFolder(place, spoil).write(edition("one"), false))
+                    .as(spoilt)
+                    .isInstanceOfSatisfying(
+                            JobException.class,
+                            e -> assertThat(e.findings().get(0).found()).contains("could not be read back"));
+            assertThat(place).doesNotExist();
+        }
+    }
+
+    @Test
+    void write_overAPackWithAFolderThatBecameALink_readsNothingBehindIt() throws IOException {
+        PackFolder.write(place, edition("one"), false);
+        Path elsewhere = Files.createDirectories(room.resolve("elsewhere"));
+        Files.createDirectory(elsewhere.resolve("cut-list.csv"));
+        Files.delete(place.resolve("struts/cut-list.csv"));
+        Files.delete(place.resolve("struts"));
+        Files.createSymbolicLink(place.resolve("struts"), elsewhere);
+
+        Finding finding = refused(place, edition("two"), false);
+
+        assertThat(finding.code()).isEqualTo(Code.PACK_EDITED);
+        assertThat(elsewhere.resolve("cut-list.csv")).isDirectory();
+    }
+
     @Test
     void write_overAnUntouchedPack_replacesItWhole() {
         PackFolder.write(place, edition("one"), false);

@@ -248,14 +248,21 @@ class LabelPagesTest {
 
     @Test
     void labels_upToThePapersEdge_arePrintedFiveMillimetresOffIt() {
-        LabelSheet sheet = LabelSheet.usual(Paper.A4);
+        LabelSheet low = new LabelSheet(Paper.A4, 2, 10, 105, 25.4, 0, 10, 105, 25.4, 0, 0);
+        for (LabelSheet sheet : List.of(LabelSheet.usual(Paper.A4), low)) {
+            offTheEdge(sheet);
+        }
+    }
+
+    private static void offTheEdge(LabelSheet sheet) {
         assertThat(sheet.left()).isZero();
         LabelLayout layout = new LabelLayout(Lettering.load(), sheet);
         for (SiteLabel label : labels(plan(Optional.empty())).perDome()) {
             double module = layout.square() / (QrCode.of(label.code()).modules() + 2 * QrCode.QUIET);
             assertThat(layout.squareLeft() + QrCode.QUIET * module).isGreaterThanOrEqualTo(4.9);
             assertThat(layout.words(label))
-                    .allSatisfy(word -> assertThat(word.x() + word.width()).isLessThanOrEqualTo(70 - 5 + 1e-6));
+                    .allSatisfy(
+                            word -> assertThat(word.x() + word.width()).isLessThanOrEqualTo(sheet.width() - 5 + 1e-6));
         }
     }
 

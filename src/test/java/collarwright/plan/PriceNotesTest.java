@@ -36,7 +36,7 @@ class PriceNotesTest {
                         price(Measure.STICK, 6000, "6 m"),
                         price(Measure.STICK, 4000, "4 m"),
                         price(Measure.LENGTH, 1000, "m")))
-                .containsExactly(Finding.note(
+                .containsExactly(Finding.warn(
                         Code.PRICE_UNUSED,
                         new Where.Part("prices"),
                         "prices of lengths that " + PIPE.title() + " is sold in here: 3000 mm, 6000 mm",
@@ -48,7 +48,7 @@ class PriceNotesTest {
     @Test
     void lengthWithoutPrice_besideOneWithAPrice_isTold() {
         assertThat(notes(price(Measure.STICK, 6000, "6 m")))
-                .containsExactly(Finding.note(
+                .containsExactly(Finding.warn(
                         Code.PRICE_UNUSED,
                         new Where.Part("prices"),
                         "a price for every length of " + PIPE.title() + ", or for none",
