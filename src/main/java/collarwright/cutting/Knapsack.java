@@ -128,7 +128,7 @@ final class Knapsack {
         rest = rest((int) (room / cell));
         long root = StrictMath.min(rest[0][(int) (room / cell)], asIfSplit(0, room));
         dive(0, room, 0);
-        spent += 20 * nodes + 50L * weight.length + 4 * order.length * (room / cell);
+        spent += 20 * nodes + 50L * weight.length + 4L * order.length * (room / cell);
         return new Filling(best, bestValue, nodes > MOST_NODES ? root : bestValue);
     }
 
