@@ -14,8 +14,6 @@ import collarwright.units.Decimals;
  */
 public record Grid(ProgramUnits units, int decimals, int angleDecimals) {
 
-    private static final double[] SCALES = {1, 10, 100, 1e3, 1e4, 1e5, 1e6};
-
     /**
      * The grid of a machine's programs.
      *
@@ -119,8 +117,12 @@ public record Grid(ProgramUnits units, int decimals, int angleDecimals) {
         return steps / scale(decimals) * units.millimetres();
     }
 
-    /** A power of ten; whole ones are exact however they are come by. */
+    /** Exact up to 22 decimals. */
     private static double scale(int decimals) {
-        return decimals >= 0 && decimals < SCALES.length ? SCALES[decimals] : StrictMath.pow(10, decimals);
+        double scale = 1;
+        for (int i = 0; i < decimals; i++) {
+            scale *= 10;
+        }
+        return scale;
     }
 }

@@ -36,20 +36,15 @@ final class HubTables {
             for (int from = 0; from < nodes.size(); from += MOST) {
                 List<String> part = nodes.subList(from, StrictMath.min(nodes.size(), from + MOST));
                 List<Cell> row = new ArrayList<>();
-                if (plan.book().hubsShare()) {
-                    row.add(Cell.strong(names.hubType(alike.type())));
-                }
+                row.add(Cell.strong(names.hubType(alike.type())));
                 row.add(Cell.strong(alike.pattern()));
                 row.add(Cell.of(alike.up()));
                 row.add(Cell.of(String.join(", ", part)));
                 rows.add(row);
             }
         });
-        List<Column> columns =
-                new ArrayList<>(List.of(Column.words("pattern"), Column.words("on its node"), Column.words("hubs")));
-        if (plan.book().hubsShare()) {
-            columns.add(0, Column.words("hub type"));
-        }
+        List<Column> columns = List.of(
+                Column.words("hub type"), Column.words("pattern"), Column.words("on its node"), Column.words("hubs"));
         return new Grid("Which way up", columns, rows);
     }
 

@@ -23,6 +23,9 @@ public final class SawPaper {
 
     private static final double WIDTH = 176;
 
+    /** Room for each cut below which a layout is called tight, mm: how much wider a blade may cut. Our choice, no source. */
+    private static final double TIGHT = 0.1;
+
     private final Plan plan;
     private final StockWork work;
     private final Flow flow;
@@ -143,6 +146,21 @@ public final class SawPaper {
         }
         flow.pictures(picture);
         flow.bareGrid(StickSums.grid(cut.task(), layout, inches));
+        tight(layout).map(t -> UnitWords.of(plan.job(), t)).ifPresent(flow::strong);
+    }
+
+    /** What a plan that leaves next to nothing counts on: sticks are sold a little long, but a worn blade cuts wider. */
+    static Optional<String> tight(StickLayout layout) {
+        double spare = layout.sums().remainder() + layout.sums().lastCut();
+        int cuts = layout.wholeCuts();
+        if (cuts == 0 || spare >= TIGHT * cuts) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                "Tight: " + mm(SawnLength.of(spare)) + " to spare over " + cuts + (cuts == 1 ? " cut" : " cuts")
+                        + ". A stick that is shorter by more, or a blade that cuts " + Decimals.fixed(spare / cuts, 2)
+                        + " mm wider, loses the last piece. Measure the stick and one cut first; more kerf or a trim in [saw] leaves"
+                        + " room.");
     }
 
     private void bevels() {

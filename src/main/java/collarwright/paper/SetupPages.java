@@ -94,6 +94,9 @@ final class SetupPages {
                                 + ": the cutter's tip goes up to it (clear of the jaws, which stand out "
                                 + figures.size(job.shop().machine().rotary().jawHeight())
                                 + " beyond the pipe); the pipe turns only there"
+                                + (setup.steps().stream().allMatch(s -> s.clear() == clear)
+                                        ? ""
+                                        : " (this is the highest: each program's own stands in its row)")
                                 + (job.shop().machine().tube().isPresent() ? ", but for what is cut" : "")),
                 new DomeFacts.Fact(
                         "time",

@@ -16,21 +16,7 @@ public final class Typeface {
 
     private static final String FILE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
 
-    /** The file, unpacked once. */
-    private static final byte[] BYTES = bytes();
-
     private Typeface() {}
-
-    private static byte[] bytes() {
-        try (InputStream file = PDFont.class.getResourceAsStream(FILE)) {
-            if (file == null) {
-                throw new IllegalStateException("the PDF library came without its typeface");
-            }
-            return file.readAllBytes();
-        } catch (IOException e) {
-            throw new UncheckedIOException("the typeface cannot be read", e);
-        }
-    }
 
     /**
      * Opens the typeface; takes some milliseconds. It is without ligatures, whose widths no layout here knows; looking for
@@ -39,8 +25,11 @@ public final class Typeface {
      * @return a font of the caller's own, since a document that embeds one closes it
      */
     public static TrueTypeFont open() {
-        try {
-            TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(BYTES));
+        try (InputStream file = PDFont.class.getResourceAsStream(FILE)) {
+            if (file == null) {
+                throw new IllegalStateException("the PDF library came without its typeface");
+            }
+            TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(file));
             font.setEnableGsub(false);
             return font;
         } catch (IOException e) {

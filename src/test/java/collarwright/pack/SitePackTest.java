@@ -28,6 +28,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SitePackTest {
 
     private static final String NODE = "([TF]\\d+-\\d+)";
+    private static final Pattern BY_STRUT =
+            Pattern.compile("(M\\d+)\\s+S[A-Y]+\\s+(\\d+)\\s+" + NODE + "\\s+(\\d+)\\s+" + NODE + "\\s+(\\d+)");
 
     @TempDir
     private Path folder;
@@ -77,19 +79,32 @@ class SitePackTest {
         String book = Poppler.text(saved(pack, SiteFiles.BOOK));
         assertThat(byStrut(book)).containsExactlyInAnyOrderElementsOf(planned);
         assertThat(byHub(book)).containsExactlyInAnyOrderElementsOf(planned);
+        assertThat(orders(book))
+                .containsExactlyInAnyOrderElementsOf(
+                        CsvRecords.rows(new String(file(pack, PackTables.MEMBERS), StandardCharsets.UTF_8)).stream()
+                                .map(row -> row.get("member") + " " + row.get("order in raising"))
+                                .distinct()
+                                .toList());
         assertThat(book).contains(planned.size() + " strut ends, " + planned.size() + " holes with a strut");
         assertThat(labelled(saved(pack, SiteFiles.LABELS))).containsExactlyInAnyOrderElementsOf(planned);
     }
 
     private static List<String> byStrut(String book) {
         List<String> ends = new ArrayList<>();
-        Matcher row = Pattern.compile("(M\\d+)\\s+S[A-Y]+\\s+" + NODE + "\\s+(\\d+)\\s+" + NODE + "\\s+(\\d+)")
-                .matcher(book);
+        Matcher row = BY_STRUT.matcher(book);
         while (row.find()) {
-            ends.add(row.group(1) + "-a " + row.group(2) + " " + row.group(3));
-            ends.add(row.group(1) + "-b " + row.group(4) + " " + row.group(5));
+            ends.add(row.group(1) + "-a " + row.group(3) + " " + row.group(4));
+            ends.add(row.group(1) + "-b " + row.group(5) + " " + row.group(6));
         }
         return ends;
+    }
+
+    /** Such as {@code M001 17}, the member and its order number. */
+    private static List<String> orders(String book) {
+        return BY_STRUT.matcher(book)
+                .results()
+                .map(row -> row.group(1) + " " + row.group(2))
+                .toList();
     }
 
     private static List<String> byHub(String book) {
