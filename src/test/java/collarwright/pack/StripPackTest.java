@@ -102,6 +102,32 @@ class StripPackTest {
         return new String(bytes, StandardCharsets.UTF_8);
     }
 
+    // What is written in a hole falls out with its slug.
+    @Test
+    void cutFile_marksOnlyWhatStays() {
+        String svg = text("strips/strips.svg");
+        List<double[]> circles = Pattern.compile(" cx=\"([\\d.]+)\" cy=\"([\\d.]+)\" r=\"([\\d.]+)\"")
+                .matcher(svg)
+                .results()
+                .map(c -> new double[] {
+                    Double.parseDouble(c.group(1)), Double.parseDouble(c.group(2)), Double.parseDouble(c.group(3))
+                })
+                .toList();
+        assertThat(circles).hasSizeGreaterThan(5);
+        int from = svg.indexOf("<g id=\"MARK\"");
+        String marks = svg.substring(from, svg.indexOf("</g>", from));
+        List<double[]> ends = Pattern.compile("([\\d.]+) ([\\d.]+)(?=[MLAZ]|\")")
+                .matcher(marks)
+                .results()
+                .map(e -> new double[] {Double.parseDouble(e.group(1)), Double.parseDouble(e.group(2))})
+                .toList();
+        assertThat(ends).hasSizeGreaterThan(100);
+        assertThat(ends)
+                .allSatisfy(e -> assertThat(circles)
+                        .allSatisfy(c -> assertThat(StrictMath.hypot(e[0] - c[0], e[1] - c[1]))
+                                .isGreaterThan(c[2])));
+    }
+
     @Test
     void cutFile_hasEveryStripAndHole_withKerfAndLeadIns() {
         String svg = text("strips/strips.svg");
